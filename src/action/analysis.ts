@@ -1,0 +1,142 @@
+import type { Compass, KeyNumber, Outcome, TouchIntent } from '#instrument';
+import type { Grams } from '#units';
+
+/** A figure with what is known of its doubt. */
+export interface Measured {
+  /** Mean of the repeats. */
+  readonly value: Grams;
+  /** Combined standard uncertainty (JCGM 100), or undefined when neither step nor repeatability was stated. */
+  readonly standardUncertaintyG?: Grams;
+  /** How many weighings the value is the mean of. */
+  readonly count: number;
+}
+
+/** Quantities of one key that the touch is worked out from. What was not measured is absent. */
+export interface KeyFigures {
+  readonly key: KeyNumber;
+  readonly downWeightG?: Measured;
+  readonly upWeightG?: Measured;
+  readonly frontWeightG?: Measured;
+  readonly hammerWeightG?: Measured;
+  readonly wippenWeightG?: Measured;
+  readonly keyFrictionG?: Measured;
+  readonly helperSpringG?: Measured;
+  /** The worst outcome read at this key: then the key is outside tolerance without a number. */
+  readonly outcome?: Outcome;
+}
+
+/** Lever arms of one colour of key, as far as measured. */
+export interface LeverArms {
+  readonly keyFrontMm?: number;
+  readonly keyBackMm?: number;
+  readonly wippenHeelMm?: number;
+  readonly wippenJackMm?: number;
+  readonly rollerMm?: number;
+  readonly hammerMm?: number;
+}
+
+/** Everything the touch of one state of an instrument is worked out from. */
+export interface TouchInput {
+  readonly kind: 'grand' | 'upright';
+  readonly compass: Compass;
+  readonly keys: readonly KeyFigures[];
+  readonly arms: Readonly<Record<'natural' | 'sharp', LeverArms>>;
+  /** Weight step of the session; absent when not stated: then friction is not corrected and no uncertainty is claimed. */
+  readonly stepG?: number;
+  /** `interpolated` weighings carry no threshold bias. */
+  readonly rule?: 'firstMovesLastLifts' | 'interpolated';
+  /** What is to be even; null when the restorer has not said yet: then nothing is judged inside or outside. */
+  readonly intent: TouchIntent | null;
+}
+
+/** Causes a key's touch can depart for; words under `cause.<name>`. */
+export type Cause =
+  | 'frictionHigh' | 'frictionLow' | 'keyFrictionHigh'
+  | 'ratioHigh' | 'ratioLow'
+  | 'hammerHeavy' | 'hammerLight'
+  | 'wippenHeavy' | 'wippenLight'
+  | 'frontLight' | 'frontHeavy'
+  | 'upWeightLow' | 'cancelling' | 'upAboveDown' | 'outcome' | 'balanceHigh' | 'balanceLow';
+
+/** Remedies; words under `remedy.<name>`; `stage` 1 friction, 2 ratio, 3 hammer, 4 lead. */
+export type Remedy =
+  | 'measureKeyFriction' | 'easeKeyBushing' | 'cleanKeyPins' | 'repinCentres' | 'treatRoller' | 'checkSwollenLeads' | 'tightenCentres'
+  | 'checkLevers' | 'moveCapstanOrRoller' | 'checkWippen' | 'checkHelperSpring'
+  | 'lightenHammer' | 'replaceHammer' | 'addLead' | 'removeLead' | 'freeKey' | 'weighAgain';
+
+/** A measurement worth taking next; words under `next.<name>`. */
+export type NextMeasurement = 'downUp' | 'frontWeight' | 'hammerWeight' | 'wippenWeight' | 'levers' | 'keyFriction' | 'repeat' | 'step';
+
+export interface Finding {
+  readonly cause: Cause;
+  /** Grams of down weight this cause accounts for; signed, positive makes the key heavier. Absent for outcomes. */
+  readonly amountG?: number;
+  /** Expanded uncertainty (k = 2) of `amountG`, when known. */
+  readonly uncertaintyG?: number;
+  /** `measured`: the parts were weighed. `register`: against the usual range of the register. `neighbours`: against its neighbours. */
+  readonly evidence: 'measured' | 'register' | 'neighbours' | 'outcome';
+  /** True when the amount is smaller than its own expanded uncertainty: said, not acted on. */
+  readonly withinUncertainty: boolean;
+  readonly remedies: readonly Remedy[];
+  /** 1 friction, 2 ratio, 3 hammer, 4 lead, 0 to be cleared first (outcomes, contradictions). */
+  readonly stage: 0 | 1 | 2 | 3 | 4;
+}
+
+/** What is said of one key. */
+export interface KeyTouch {
+  readonly key: KeyNumber;
+  readonly colour: 'natural' | 'sharp';
+  readonly figures: KeyFigures;
+  readonly balanceWeightG?: number;
+  /** (DW − UW)/2 as the trade reckons it. */
+  readonly frictionG?: number;
+  /** Friction less half a weight step, when the step and the rule are known. */
+  readonly correctedFrictionG?: number;
+  /** Standard uncertainty of balance weight and of friction, when known. */
+  readonly standardUncertaintyG?: number;
+  readonly keyRatio?: number;
+  /** Action ratio by weights of this one note. */
+  readonly weightRatio?: number;
+  /** What the intent asks of this key: down weight or balance weight, in grams; absent without an intent. */
+  readonly targetG?: number;
+  /** Actual less target, of the quantity the intent names. */
+  readonly deviationG?: number;
+  /** `inside` and `outside` are simple acceptance; `insideGuarded` in the summary needs the uncertainty. */
+  readonly verdict: 'inside' | 'outside' | 'outcome' | 'unmeasured' | 'noTarget';
+  /** Deviation so close to the tolerance limit that the uncertainty cannot tell the side. */
+  readonly doubtful: boolean;
+  readonly upWeightLow: boolean;
+  readonly findings: readonly Finding[];
+  /** What would tell more, most telling first. */
+  readonly next: readonly NextMeasurement[];
+}
+
+/** One quantity over the compass, summed up. */
+export interface TouchSummary {
+  readonly measured: number;
+  readonly keys: number;
+  readonly inside: number;
+  /** Absent when no uncertainty is known. */
+  readonly insideGuarded?: number;
+  readonly outcomes: number;
+  readonly medianG?: number;
+  readonly largestStepG?: number;
+  readonly largestStepKeys?: readonly [KeyNumber, KeyNumber];
+  readonly outliers: readonly KeyNumber[];
+  /** Ppk-style figure of the fenced set; only to be shown beside the count. */
+  readonly capability?: number;
+  readonly upWeightLow: number;
+}
+
+export interface TouchAnalysis {
+  readonly keys: readonly KeyTouch[];
+  readonly summary: TouchSummary;
+  /** Section ratios by colour: median of the notes with all parts weighed. */
+  readonly weightRatio: Readonly<Record<'natural' | 'sharp', { readonly value?: number; readonly notes: number }>>;
+  /** Ratio from the lever arms, by colour, when all six are known; never mixed with the ratio by weights. */
+  readonly leverRatio: Readonly<Record<'natural' | 'sharp', number | undefined>>;
+  /** The measurements that would tell most about the whole, most telling first. */
+  readonly next: readonly NextMeasurement[];
+  /** True for uprights: friction and balance only. */
+  readonly partial: boolean;
+}

@@ -1,0 +1,10 @@
+export { colourOf, compass85, compass88, equalTemperedHzOf, keyCountOf, keyOfNote, keysOf, midiOf, noteNameOf } from './compass.ts';
+export type { Compass, KeyColour, KeyNumber } from './compass.ts';
+export { drawKeyboard } from './keyboard.ts';
+export type { DrawnKey, DrawnKeyboard } from './keyboard.ts';
+export { compassOf, instrumentDraftSchema, instrumentSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from './model.ts';
+export type { Instrument, InstrumentDraft, SessionDraft, TouchIntent, WeighingSession } from './model.ts';
+export { isQuantityName, quantities, quantityNames, quantityOf } from './quantity.ts';
+export type { Quantity, QuantityName, Scope } from './quantity.ts';
+export { bases, checkPlace, outcomes, readingSchema, states, understandFigure } from './reading.ts';
+export type { Basis, Outcome, Place, Reading, State, UnderstoodFigure } from './reading.ts';

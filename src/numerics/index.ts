@@ -1,0 +1,1 @@
+export { meanOf, medianOf, scaledMadOf, standardDeviationOf, sumOf } from './statistics.ts';

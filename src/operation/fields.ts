@@ -1,0 +1,34 @@
+import type { Degrees, GramMillimetres, Grams, Millimetres, Newtons, Percent, Ratio } from '#units';
+import { z } from 'zod';
+
+export interface Range {
+  readonly min?: number;
+  readonly max?: number;
+  /** Smallest value excluded, as for a length that must be more than nothing. */
+  readonly above?: number;
+  readonly describe?: string;
+}
+
+/** A finite number in a range, typed with its unit. The JSON Schema shows plain number, minimum, maximum, description. */
+function branded<T extends number>(range: Range): z.ZodType<T, number> {
+  let schema = z.number();
+  if (range.min !== undefined) schema = schema.gte(range.min);
+  if (range.above !== undefined) schema = schema.gt(range.above);
+  if (range.max !== undefined) schema = schema.lte(range.max);
+  if (range.describe !== undefined) schema = schema.describe(range.describe);
+  return schema as unknown as z.ZodType<T, number>;
+}
+
+/** Schema makers for the fields of operations: one per unit. Ranges are what is physically possible; `1e999` and NaN never pass. */
+export const field = {
+  grams: (range: Range = {}) => branded<Grams>(range),
+  millimetres: (range: Range = {}) => branded<Millimetres>(range),
+  newtons: (range: Range = {}) => branded<Newtons>(range),
+  degrees: (range: Range = {}) => branded<Degrees>(range),
+  gramMillimetres: (range: Range = {}) => branded<GramMillimetres>(range),
+  percent: (range: Range = {}) => branded<Percent>(range),
+  ratio: (range: Range = {}) => branded<Ratio>(range),
+  /** A pure number without a unit of its own, such as a count of sigmas or a smoothing strength. */
+  number: (range: Range = {}) => branded<number>(range),
+  count: ({ min = 0, max = 1_000_000, describe = '' }: Range = {}) => z.number().int().gte(min).lte(max).describe(describe),
+} as const;

@@ -1,0 +1,7 @@
+export { describeOperation } from './describe.ts';
+export type { OperationDescription } from './describe.ts';
+export { field } from './fields.ts';
+export type { Range } from './fields.ts';
+export { defineOperation } from './operation.ts';
+export type { AnyOperation, Operation } from './operation.ts';
+export { runOperation } from './run.ts';

@@ -1,0 +1,45 @@
+import { ok } from '#result';
+import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import { defineOperation, field, runOperation } from './index.ts';
+
+const halve = defineOperation({
+  name: 'halve',
+  input: z.strictObject({ weightG: field.grams({ min: 0, max: 500 }), notes: z.array(z.strictObject({ ratio: field.ratio() })).min(1).optional(), kind: z.enum(['a', 'b']).optional() }),
+  output: z.strictObject({ halfG: field.grams() }),
+  formula: ['h = w / 2'],
+  sources: [],
+  example: { weightG: 10 },
+  run: ({ weightG }) => ok({ halfG: (weightG === 499 ? Number.NaN : weightG / 2) as typeof weightG }),
+});
+
+const refused = (raw: unknown) => {
+  const result = runOperation(halve, raw);
+  return result.ok ? 'accepted' : result.issues.map(({ code, path, allowed }) => `${code} ${path}: ${allowed}`);
+};
+
+describe('running an operation', () => {
+  it('answers with the full value', () => {
+    expect(runOperation(halve, { weightG: 5 })).toEqual(ok({ halfG: 2.5 }));
+  });
+
+  it.each([
+    [{}, ['required weightG: a finite number']],
+    [{ weightG: '5' }, ['type weightG: a finite number']],
+    [{ weightG: Number.NaN }, ['type weightG: a finite number']],
+    [{ weightG: Infinity }, ['type weightG: a finite number']],
+    [JSON.parse('{"weightG":1e999}'), ['type weightG: a finite number']],
+    [{ weightG: -1 }, ['range weightG: at least 0']],
+    [{ weightG: 1, notes: [] }, ['length notes: at least 1 entries']],
+    [{ weightG: 1, notes: [{ ratio: 1 }, { ratio: null }] }, ['type notes[1].ratio: a finite number']],
+    [{ weightG: 1, kind: 'c' }, ['choice kind: one of a, b']],
+    [{ weightG: 1, wieghtG: 2 }, ['unknown wieghtG: no such field']],
+    [[], ['type : a value of kind object']],
+  ])('refuses %j by naming the field', (raw, expected) => {
+    expect(refused(raw)).toEqual(expected);
+  });
+
+  it('treats NaN in an answer as a broken invariant', () => {
+    expect(() => runOperation(halve, { weightG: 499 })).toThrow(/halfG/u);
+  });
+});

@@ -1,0 +1,33 @@
+/** How far a source was seen: `read` = the source itself; `second-hand` = through another text; `memory` = from memory; `practice` = common practice, no source; `own` = derived here. */
+export type SourceAccess = 'read' | 'second-hand' | 'memory' | 'practice' | 'own';
+
+export interface Source {
+  readonly title: string;
+  readonly access: SourceAccess;
+}
+
+/** Every source a constant, formula or check of the program names. */
+export const bibliography = {
+  PRACTICE: { title: 'Common practice, no source', access: 'practice' },
+  OWN: { title: 'Derived here; the derivation stands beside the formula', access: 'own' },
+  'CGPM-1901': { title: '3rd General Conference on Weights and Measures (1901): standard gravity 9.80665 m/s²', access: 'memory' },
+  'NIST-SP811': { title: 'NIST Special Publication 811, Guide for the Use of the SI, appendix B (conversion factors)', access: 'memory' },
+  'NEUMAIER-1974': { title: 'A. Neumaier, Rundungsfehleranalyse einiger Verfahren zur Summation endlicher Summen, ZAMM 54 (1974)', access: 'memory' },
+  'JCGM-100': { title: 'JCGM 100:2008, Guide to the expression of uncertainty in measurement', access: 'memory' },
+  'JCGM-106': { title: 'JCGM 106:2012, The role of measurement uncertainty in conformity assessment', access: 'memory' },
+  'OIML-R111': { title: 'OIML R 111-1:2004, Weights of classes E1 to M3', access: 'memory' },
+  'ISO-16': { title: 'ISO 16:1975, Standard tuning frequency: A4 = 440 Hz', access: 'memory' },
+  'TECH-LIST-1998': { title: 'Technicians’ mailing-list post of 12 October 1998 on balance weight and friction (figures P01–P03)', access: 'read' },
+  'TECH-LIST-LESSON': { title: 'College-and-university technicians’ list attachment on balance weight and friction (figures P04, P06)', access: 'read' },
+  'TECH-LIST-2007': { title: 'Technicians’ mailing-list post of 22 September 2007 on the ratio by distance (figure P07)', access: 'read' },
+  'EILERS-WHITTAKER': { title: 'P. H. C. Eilers, A perfect smoother, Analytical Chemistry 75 (2003), after E. T. Whittaker (1923)', access: 'memory' },
+} as const satisfies Readonly<Record<string, Source>>;
+
+export type SourceKey = keyof typeof bibliography;
+
+/** The source behind a key. @throws Error for a key that is not in the bibliography. */
+export function sourceOf(key: string): Source {
+  const source = (bibliography as Readonly<Record<string, Source>>)[key];
+  if (source === undefined) throw new Error(`no source under the key ${key}`);
+  return source;
+}

@@ -1,0 +1,2 @@
+export { bibliography, sourceOf } from './bibliography.ts';
+export type { Source, SourceAccess, SourceKey } from './bibliography.ts';

@@ -1,0 +1,49 @@
+import type { Instrument, InstrumentDraft, Reading, SessionDraft, State, TouchIntent, WeighingSession } from '#instrument';
+import type { Issue } from '#result';
+import type { Answer, LogEvent, ReadingBatch, ReadingBatchAnswer, WorkItem, WorkItemDraft } from '#workshop';
+
+/** Workshop that holds the shop's own instruments, and the one the demo lives in. */
+export const SHOP = 'shop';
+export const DEMO = 'demo';
+
+/** Why the store did not do what it was asked; mapped to a problem document and an exit code in one place. */
+export class StoreFailure extends Error {
+  readonly reason: 'notFound' | 'refused' | 'conflict' | 'notUndoable' | 'inUse' | 'unavailable';
+  readonly issues: readonly Issue[];
+
+  constructor(reason: StoreFailure['reason'], message: string, issues: readonly Issue[] = []) {
+    super(message);
+    this.name = 'StoreFailure';
+    this.reason = reason;
+    this.issues = issues;
+  }
+}
+
+/**
+ * Everything kept: instruments, sessions, readings, intents, work, and the log they are written by.
+ * Every method that writes appends one event and changes what it projects to in one transaction,
+ * and resolves only when that is on the disk. Failures are `StoreFailure`.
+ */
+export interface BenchStore {
+  readonly kind: 'embedded' | 'server';
+  listPianos(): Promise<Answer<'listPianos'>['pianos']>;
+  addPiano(workshopId: string, draft: InstrumentDraft, by: string): Promise<Instrument>;
+  getPiano(id: string): Promise<Answer<'getPiano'>>;
+  changePiano(id: string, change: Partial<InstrumentDraft>, by: string): Promise<Instrument>;
+  openCycle(id: string, by: string): Promise<Instrument>;
+  addSession(id: string, draft: SessionDraft, by: string): Promise<WeighingSession>;
+  changeSession(id: string, sessionId: string, change: Partial<SessionDraft>, by: string): Promise<WeighingSession>;
+  /** Standing readings, all states, of one cycle (default: the current one). */
+  listReadings(id: string, cycle?: number): Promise<readonly Reading[]>;
+  readingHistory(id: string, place: { cycle: number; state: State; quantity: string; index: number }): Promise<Answer<'readingHistory'>['readings']>;
+  writeReadings(id: string, batch: ReadingBatch, by: string): Promise<ReadingBatchAnswer>;
+  setIntent(id: string, cycle: number, intent: TouchIntent, by: string): Promise<TouchIntent>;
+  addWork(id: string, items: readonly WorkItemDraft[], by: string): Promise<readonly WorkItem[]>;
+  changeWork(id: string, workId: string, change: { status?: WorkItem['status']; remark?: string }, by: string): Promise<WorkItem>;
+  listEvents(id: string, options?: { before?: number; limit?: number }): Promise<readonly LogEvent[]>;
+  undo(id: string, seq: number, by: string): Promise<LogEvent>;
+  audit(id: string): Promise<Answer<'audit'>>;
+  /** Removes a workshop and all it holds: only ever the demo. Answers how many instruments went. */
+  removeDemo(): Promise<number>;
+  close(): Promise<void>;
+}

@@ -1,0 +1,29 @@
+import type { MessageKey } from './catalogue.en.ts';
+import { command } from './de/command.ts';
+import { issues } from './de/issues.ts';
+import { operations } from './de/operations.ts';
+import { pianos } from './de/pianos.ts';
+import { proof } from './de/proof.ts';
+import { quantities } from './de/quantities.ts';
+import { readings } from './de/readings.ts';
+import { settings } from './de/settings.ts';
+import { shell } from './de/shell.ts';
+import { story } from './de/story.ts';
+import { touch } from './de/touch.ts';
+import { work } from './de/work.ts';
+
+/** Every German message, one file per area of the program. */
+export const de: Readonly<Record<MessageKey, string>> = {
+  ...shell,
+  ...pianos,
+  ...readings,
+  ...quantities,
+  ...operations,
+  ...issues,
+  ...touch,
+  ...work,
+  ...proof,
+  ...story,
+  ...settings,
+  ...command,
+};

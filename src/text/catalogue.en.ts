@@ -1,0 +1,31 @@
+import { command } from './en/command.ts';
+import { issues } from './en/issues.ts';
+import { operations } from './en/operations.ts';
+import { pianos } from './en/pianos.ts';
+import { proof } from './en/proof.ts';
+import { quantities } from './en/quantities.ts';
+import { readings } from './en/readings.ts';
+import { settings } from './en/settings.ts';
+import { shell } from './en/shell.ts';
+import { story } from './en/story.ts';
+import { touch } from './en/touch.ts';
+import { work } from './en/work.ts';
+
+/** Every English message, one file per area of the program. */
+export const en = {
+  ...shell,
+  ...pianos,
+  ...readings,
+  ...quantities,
+  ...operations,
+  ...issues,
+  ...touch,
+  ...work,
+  ...proof,
+  ...story,
+  ...settings,
+  ...command,
+} as const;
+
+/** A key of the message catalogue. */
+export type MessageKey = keyof typeof en;

@@ -1,0 +1,5 @@
+import type { settings as english } from '../en/settings.ts';
+
+/** German: settings. ICU MessageFormat. */
+export const settings: Readonly<Record<keyof typeof english, string>> = {
+};

@@ -1,0 +1,3 @@
+/** English: command. ICU MessageFormat. */
+export const command = {
+} as const;

@@ -1,0 +1,3 @@
+/** English: issues. ICU MessageFormat. */
+export const issues = {
+} as const;

@@ -1,0 +1,3 @@
+/** English: operations. ICU MessageFormat. */
+export const operations = {
+} as const;

@@ -1,0 +1,3 @@
+/** English: pianos. ICU MessageFormat. */
+export const pianos = {
+} as const;

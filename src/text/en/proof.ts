@@ -1,0 +1,3 @@
+/** English: proof. ICU MessageFormat. */
+export const proof = {
+} as const;

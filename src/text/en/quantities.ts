@@ -1,0 +1,3 @@
+/** English: quantities. ICU MessageFormat. */
+export const quantities = {
+} as const;

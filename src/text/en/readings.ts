@@ -1,0 +1,3 @@
+/** English: readings. ICU MessageFormat. */
+export const readings = {
+} as const;

@@ -1,0 +1,3 @@
+/** English: settings. ICU MessageFormat. */
+export const settings = {
+} as const;

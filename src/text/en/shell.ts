@@ -1,0 +1,4 @@
+/** English: shell. ICU MessageFormat. */
+export const shell = {
+  'shell.name': 'Wrestplank',
+} as const;

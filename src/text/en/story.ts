@@ -1,0 +1,3 @@
+/** English: story. ICU MessageFormat. */
+export const story = {
+} as const;

@@ -1,0 +1,3 @@
+/** English: touch. ICU MessageFormat. */
+export const touch = {
+} as const;

@@ -1,0 +1,3 @@
+/** English: work. ICU MessageFormat. */
+export const work = {
+} as const;

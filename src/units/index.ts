@@ -1,0 +1,8 @@
+export { celsius, cents, degrees, gramMillimetres, grams, hertz, millimetres, newtons, percent, ratio, seconds } from './brands.ts';
+export type { Celsius, Cents, Degrees, GramMillimetres, Grams, Hertz, Millimetres, Newtons, Percent, Ratio, Seconds } from './brands.ts';
+export { formatMeasure } from './format.ts';
+export type { FormatOptions } from './format.ts';
+export { parseMeasure } from './parse.ts';
+export type { ParseOptions, ParsedMeasure } from './parse.ts';
+export { STANDARD_GRAVITY_M_PER_S2, dimensionOf, unitSign } from './unit.ts';
+export type { UnitId } from './unit.ts';

@@ -1,0 +1,88 @@
+import { readingSchema } from '#instrument';
+import { z } from 'zod';
+
+/** One job for the bench, usually from a finding. Done items ask for the re-measurement named in `remeasure`. */
+export const workItemDraftSchema = z.strictObject({
+  cycle: z.number().int().min(1),
+  /** Key number, or null for the whole instrument. */
+  key: z.number().int().min(1).nullable(),
+  /** Remedy of the catalogue (`remedy.<name>`), or `other` with the words in `remark`. */
+  remedy: z.string().min(1).max(60),
+  /** The finding it came from (`cause.<name>`), if any. */
+  cause: z.string().max(60).nullable().default(null),
+  remark: z.string().max(2000).default(''),
+  /** Quantities to weigh again once done. */
+  remeasure: z.array(z.string()).max(8).default([]),
+  /** Place in the order of work: friction 1, ratio 2, hammer 3, lead 4, other 5. */
+  stage: z.number().int().min(1).max(5),
+});
+export type WorkItemDraft = z.input<typeof workItemDraftSchema>;
+
+export const workItemSchema = z.strictObject({
+  ...workItemDraftSchema.shape,
+  id: z.string(),
+  status: z.enum(['open', 'done', 'dropped']),
+  doneAt: z.string().nullable(),
+});
+export type WorkItem = z.output<typeof workItemSchema>;
+
+/** What a change touched: a card of some kind by its id, or a reading's place. */
+export const changeSchema = z.strictObject({
+  entity: z.enum(['instrument', 'session', 'intent', 'work', 'reading']),
+  /** The card's id, or for a reading its place: `c1/found/downWeightG/key/40/1`. */
+  place: z.string(),
+  before: z.unknown(),
+  after: z.unknown(),
+});
+export type Change = z.output<typeof changeSchema>;
+
+/** One entry of the append-only log. `text` is the stored canonical form that `hash` was taken of. */
+export const eventSchema = z.strictObject({
+  seq: z.number().int().min(1),
+  at: z.string(),
+  by: z.string(),
+  kind: z.string(),
+  /** Sequence number of the event this one undoes. */
+  undoes: z.number().int().nullable(),
+  /** Sequence number of the event that undid this one. */
+  undoneBy: z.number().int().nullable(),
+  changes: z.array(changeSchema),
+  hash: z.string(),
+});
+export type LogEvent = z.output<typeof eventSchema>;
+
+/** One cell to write: typed text, an outcome, or `clear`. Exactly one of the three. */
+export const readingEntrySchema = z.strictObject({
+  quantity: z.string(),
+  scope: z.enum(['key', 'colour', 'instrument']),
+  index: z.number().int().min(0),
+  repeat: z.number().int().min(1).default(1),
+  typed: z.string().max(200).optional(),
+  outcome: z.enum(['sticks', 'noReturn', 'overRange', 'missing', 'unweighable']).optional(),
+  clear: z.literal(true).optional(),
+  remark: z.string().max(2000).optional(),
+  basis: z.enum(['measured', 'estimated', 'derived']).optional(),
+  /** The reading the writer saw at this place, null for none; if another stands there now, the write is refused as a conflict. */
+  basedOn: z.string().nullable().optional(),
+});
+export type ReadingEntry = z.input<typeof readingEntrySchema>;
+
+/** A batch of cells, written as one event or not at all. */
+export const readingBatchSchema = z.strictObject({
+  cycle: z.number().int().min(1),
+  state: z.enum(['found', 'planned', 'finished']),
+  sessionId: z.string().nullable().default(null),
+  locale: z.string().max(35).optional(),
+  /** Set by the writer, so that a repeated send is acknowledged and not written twice. */
+  sendId: z.string().min(8).max(64).optional(),
+  entries: z.array(readingEntrySchema).min(1).max(5000),
+});
+export type ReadingBatch = z.input<typeof readingBatchSchema>;
+
+export const readingBatchAnswerSchema = z.strictObject({
+  seq: z.number().int(),
+  /** The readings now standing at the places written; a cleared place has none. */
+  readings: z.array(readingSchema),
+  warnings: z.array(z.strictObject({ code: z.string(), path: z.string(), given: z.unknown(), allowed: z.string(), params: z.record(z.string(), z.union([z.string(), z.number()])).optional() })),
+});
+export type ReadingBatchAnswer = z.output<typeof readingBatchAnswerSchema>;

@@ -1,0 +1,97 @@
+import { instrumentDraftSchema, instrumentSchema, readingSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from '#instrument';
+import { z } from 'zod';
+import { eventSchema, readingBatchAnswerSchema, readingBatchSchema, workItemDraftSchema, workItemSchema } from './records.ts';
+
+/** One door of the HTTP API: the server mounts it, the web client calls it, the OpenAPI page describes it. */
+export interface Route {
+  readonly method: 'GET' | 'POST' | 'PATCH' | 'PUT' | 'DELETE';
+  readonly path: string;
+  readonly query?: z.ZodType;
+  readonly body?: z.ZodType;
+  readonly answer: z.ZodType;
+}
+
+const summary = z.strictObject({
+  instrument: instrumentSchema,
+  lastEventAt: z.string().nullable(),
+  /** Standing readings of the current cycle by state. */
+  readingCounts: z.strictObject({ found: z.number().int(), planned: z.number().int(), finished: z.number().int() }),
+});
+
+const file = z.strictObject({
+  instrument: instrumentSchema,
+  sessions: z.array(sessionSchema),
+  /** Touch intents by cycle. */
+  intents: z.record(z.string(), touchIntentSchema),
+  work: z.array(workItemSchema),
+  head: z.strictObject({ seq: z.number().int(), hash: z.string() }),
+});
+
+const importSource = z.strictObject({
+  fileName: z.string().max(255),
+  contentBase64: z.string(),
+  /** Column header or letter → quantity name, `key`, `note`, or null to leave the column out. Left out: guessed. */
+  mapping: z.record(z.string(), z.string().nullable()).optional(),
+  cycle: z.number().int().min(1),
+  state: z.enum(['found', 'planned', 'finished']),
+  sessionId: z.string().nullable().default(null),
+  locale: z.string().max(35).optional(),
+});
+export type ImportSource = z.input<typeof importSource>;
+
+const importRow = z.strictObject({
+  row: z.number().int(),
+  key: z.number().int().nullable(),
+  cells: z.array(z.string()),
+  outcome: z.enum(['create', 'update', 'same', 'refused', 'empty']),
+  problems: z.array(z.string()),
+});
+const importPreview = z.strictObject({
+  encoding: z.string(),
+  delimiter: z.string(),
+  columns: z.array(z.strictObject({ header: z.string(), mapsTo: z.string().nullable() })),
+  counts: z.strictObject({ create: z.number(), update: z.number(), same: z.number(), refused: z.number(), empty: z.number() }),
+  /** The first ten rows, and every refused one. */
+  rows: z.array(importRow),
+});
+export type ImportPreview = z.output<typeof importPreview>;
+export type ImportRow = z.output<typeof importRow>;
+
+/** Every JSON route of the API. Calculations, files (`export`, `proof.pdf`) and the description pages are mounted beside it. */
+export const routes = {
+  listPianos: { method: 'GET', path: '/api/pianos', answer: z.strictObject({ pianos: z.array(summary) }) },
+  addPiano: { method: 'POST', path: '/api/pianos', body: instrumentDraftSchema, answer: instrumentSchema },
+  getPiano: { method: 'GET', path: '/api/pianos/:id', answer: file },
+  changePiano: { method: 'PATCH', path: '/api/pianos/:id', body: z.strictObject(instrumentDraftSchema.shape).partial(), answer: instrumentSchema },
+  openCycle: { method: 'POST', path: '/api/pianos/:id/cycles', answer: instrumentSchema },
+  addSession: { method: 'POST', path: '/api/pianos/:id/sessions', body: sessionDraftSchema, answer: sessionSchema },
+  changeSession: { method: 'PATCH', path: '/api/pianos/:id/sessions/:sid', body: z.strictObject(sessionDraftSchema.shape).partial(), answer: sessionSchema },
+  listReadings: { method: 'GET', path: '/api/pianos/:id/readings', query: z.object({ cycle: z.string().optional() }), answer: z.strictObject({ readings: z.array(readingSchema) }) },
+  /** Every reading ever kept at one place, newest first, the superseded and withdrawn ones too. */
+  readingHistory: {
+    method: 'GET', path: '/api/pianos/:id/history',
+    query: z.object({ cycle: z.string(), state: z.string(), quantity: z.string(), index: z.string() }),
+    answer: z.strictObject({ readings: z.array(z.strictObject({ ...readingSchema.shape, standing: z.boolean(), withdrawn: z.boolean() })) }),
+  },
+  writeReadings: { method: 'POST', path: '/api/pianos/:id/readings', body: readingBatchSchema, answer: readingBatchAnswerSchema },
+  setIntent: { method: 'PUT', path: '/api/pianos/:id/intents/:cycle', body: touchIntentSchema, answer: touchIntentSchema },
+  listEvents: { method: 'GET', path: '/api/pianos/:id/events', query: z.object({ before: z.string().optional(), limit: z.string().optional() }), answer: z.strictObject({ events: z.array(eventSchema) }) },
+  undo: { method: 'POST', path: '/api/pianos/:id/undo', body: z.strictObject({ seq: z.number().int().min(1) }), answer: eventSchema },
+  audit: { method: 'GET', path: '/api/pianos/:id/audit', answer: z.strictObject({ whole: z.boolean(), events: z.number().int(), firstBrokenSeq: z.number().int().nullable(), headHash: z.string() }) },
+  addWork: { method: 'POST', path: '/api/pianos/:id/work', body: z.strictObject({ items: z.array(workItemDraftSchema).min(1).max(1000) }), answer: z.strictObject({ work: z.array(workItemSchema) }) },
+  changeWork: { method: 'PATCH', path: '/api/pianos/:id/work/:wid', body: z.strictObject({ status: z.enum(['open', 'done', 'dropped']).optional(), remark: z.string().max(2000).optional() }), answer: workItemSchema },
+  previewImport: { method: 'POST', path: '/api/pianos/:id/import/preview', body: importSource, answer: importPreview },
+  runImport: { method: 'POST', path: '/api/pianos/:id/import', body: importSource, answer: z.strictObject({ seq: z.number().int().nullable(), counts: importPreview.shape.counts }) },
+  addDemo: { method: 'POST', path: '/api/demo', answer: z.strictObject({ pianos: z.array(instrumentSchema) }) },
+  removeDemo: { method: 'DELETE', path: '/api/demo', answer: z.strictObject({ removed: z.number().int() }) },
+  health: { method: 'GET', path: '/api/health', answer: z.strictObject({ status: z.literal('ok'), version: z.string(), store: z.enum(['embedded', 'server']), demo: z.boolean() }) },
+} as const satisfies Readonly<Record<string, Route>>;
+
+export type Routes = typeof routes;
+export type RouteName = keyof Routes;
+/** What a route answers. */
+export type Answer<N extends RouteName> = z.output<Routes[N]['answer']>;
+/** What a route takes as its body. */
+export type Body<N extends RouteName> = Routes[N] extends { readonly body: infer B extends z.ZodType } ? z.input<B> : undefined;
+/** What a route takes in its query string. */
+export type Query<N extends RouteName> = Routes[N] extends { readonly query: infer Q extends z.ZodType } ? z.input<Q> : undefined;

@@ -1,3 +1,4 @@
+export { parseClipboard } from './clipboard.ts';
 export { changeSchema, eventSchema, readingBatchAnswerSchema, readingBatchSchema, readingEntrySchema, workItemDraftSchema, workItemSchema } from './records.ts';
 export type { Change, LogEvent, ReadingBatch, ReadingBatchAnswer, ReadingEntry, WorkItem, WorkItemDraft } from './records.ts';
 export { routes } from './routes.ts';

@@ -1,8 +1,8 @@
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
-  resolve: { conditions: ['source', 'module', 'node'] },
-  ssr: { resolve: { conditions: ['source', 'module', 'node'] } },
+  resolve: { conditions: ['wrestplank', 'module', 'node'] },
+  ssr: { resolve: { conditions: ['wrestplank', 'module', 'node'] } },
   test: {
     include: ['src/**/*.test.{ts,tsx}', 'lint/**/*.test.ts', 'bench/**/*.test.ts', 'scripts/**/*.test.ts'],
     testTimeout: 60_000,

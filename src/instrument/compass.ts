@@ -10,7 +10,9 @@ export interface Compass {
 export type KeyNumber = number;
 export type KeyColour = 'natural' | 'sharp';
 
+/** The modern keyboard of 88 notes, A0 to C8. */
 export const compass88: Compass = { firstMidi: 21, lastMidi: 108 };
+/** The keyboard of 85 notes, A0 to A7. */
 export const compass85: Compass = { firstMidi: 21, lastMidi: 105 };
 
 const NOTE_NAMES = ['C', 'C♯', 'D', 'D♯', 'E', 'F', 'F♯', 'G', 'G♯', 'A', 'A♯', 'B'] as const;

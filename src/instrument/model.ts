@@ -61,6 +61,7 @@ export const sessionDraftSchema = z.strictObject({
 });
 export type SessionDraft = z.input<typeof sessionDraftSchema>;
 
+/** A weighing session as it is kept. */
 export const sessionSchema = z.strictObject({ ...sessionDraftSchema.shape, id: z.string(), startedAt: z.string() });
 export type WeighingSession = z.output<typeof sessionSchema>;
 

@@ -86,6 +86,6 @@ export function sayIssue(issue: Issue): string {
 export function showGiven(given: unknown): string {
   if (given === undefined) return 'nothing';
   if (typeof given === 'number' || typeof given === 'bigint') return String(given);
-  const text = JSON.stringify(given) ?? String(given);
+  const text = typeof given === 'object' || typeof given === 'string' || typeof given === 'boolean' ? JSON.stringify(given) : typeof given;
   return text.length > 80 ? `${text.slice(0, 77)}...` : text;
 }

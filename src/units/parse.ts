@@ -80,21 +80,24 @@ function numberOf(match: Readonly<Record<string, string | undefined>>, locale: s
   if (match['whole'] !== undefined) return Number(match['whole']) + Number(match['top']) / Number(match['below']);
   if (match['num'] !== undefined) return Number(match['num']) / Number(match['den']);
   const digits = plainDigits(match['plain'] ?? '', locale);
-  if (digits === undefined) return undefined;
-  return digits === 'ambiguous' ? 'ambiguous' : Number(match['exp'] === undefined ? digits : `${digits}e${match['exp']}`);
+  if (digits === undefined || digits === AMBIGUOUS) return digits === undefined ? undefined : 'ambiguous';
+  return Number(match['exp'] === undefined ? digits : `${digits}e${match['exp']}`);
 }
+
+/** Stands for digits that could be read two ways. */
+const AMBIGUOUS = 'ambiguous';
 
 /**
  * Digits with a decimal point, from digits with whatever separators were typed.
  * A lone dot or comma is the decimal sign; with both, the last one is, and the others must group by three.
  */
-function plainDigits(text: string, locale: string | undefined): string | 'ambiguous' | undefined {
+function plainDigits(text: string, locale: string | undefined): string | undefined {
   const bare = text.replace(/['’](?=\d{3})/gu, '');
   const marks = [...bare.matchAll(/[.,]/gu)].map((match) => match[0]);
   if (marks.length === 0) return bare;
   if (marks.length === 1) {
     const couldGroup = marks[0] === ',' && /^[1-9]\d{0,2},\d{3}$/u.test(bare) && groupsWithComma(locale);
-    return couldGroup ? 'ambiguous' : bare.replace(',', '.');
+    return couldGroup ? AMBIGUOUS : bare.replace(',', '.');
   }
   const decimal = marks.at(-1) ?? '.';
   const group = marks[0] ?? ',';

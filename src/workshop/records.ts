@@ -18,6 +18,7 @@ export const workItemDraftSchema = z.strictObject({
 });
 export type WorkItemDraft = z.input<typeof workItemDraftSchema>;
 
+/** A job as it is kept. */
 export const workItemSchema = z.strictObject({
   ...workItemDraftSchema.shape,
   id: z.string(),
@@ -79,6 +80,7 @@ export const readingBatchSchema = z.strictObject({
 });
 export type ReadingBatch = z.input<typeof readingBatchSchema>;
 
+/** What a written batch is acknowledged with. */
 export const readingBatchAnswerSchema = z.strictObject({
   seq: z.number().int(),
   /** The readings now standing at the places written; a cleared place has none. */

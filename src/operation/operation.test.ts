@@ -1,7 +1,7 @@
 import { ok } from '#result';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { defineOperation, field, runOperation } from './index.ts';
+import { calculate, defineOperation, field, runOperation } from './index.ts';
 
 const halve = defineOperation({
   name: 'halve',
@@ -41,5 +41,17 @@ describe('running an operation', () => {
 
   it('treats NaN in an answer as a broken invariant', () => {
     expect(() => runOperation(halve, { weightG: 499 })).toThrow(/halfG/u);
+  });
+});
+
+describe('calculating for a script', () => {
+  it('answers an array in order, a refused case as a problem among the others', () => {
+    const { answer, issues } = calculate(halve, [{ weightG: 5 }, { weightG: '5' }, { weightG: 7 }]);
+    expect(answer).toMatchObject([{ halfG: 2.5 }, { problem: { status: 422, errors: [{ path: 'weightG', given: '5', allowed: 'a finite number', code: 'type' }] } }, { halfG: 3.5 }]);
+    expect(issues.map(({ path }) => path)).toEqual(['[1].weightG']);
+  });
+
+  it('says infinity in a problem as text, since JSON has no such number', () => {
+    expect(calculate(halve, JSON.parse('{"weightG":1e999}')).answer).toMatchObject({ problem: { errors: [{ given: 'Infinity' }] } });
   });
 });

@@ -1,5 +1,6 @@
 import { instrumentDraftSchema, instrumentSchema, readingSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from '#instrument';
 import { z } from 'zod';
+import { changeOf } from './change.ts';
 import { eventSchema, readingBatchAnswerSchema, readingBatchSchema, workItemDraftSchema, workItemSchema } from './records.ts';
 
 /** One door of the HTTP API: the server mounts it, the web client calls it, the OpenAPI page describes it. */
@@ -62,10 +63,10 @@ export const routes = {
   listPianos: { method: 'GET', path: '/api/pianos', answer: z.strictObject({ pianos: z.array(summary) }) },
   addPiano: { method: 'POST', path: '/api/pianos', body: instrumentDraftSchema, answer: instrumentSchema },
   getPiano: { method: 'GET', path: '/api/pianos/:id', answer: file },
-  changePiano: { method: 'PATCH', path: '/api/pianos/:id', body: z.strictObject(instrumentDraftSchema.shape).partial(), answer: instrumentSchema },
+  changePiano: { method: 'PATCH', path: '/api/pianos/:id', body: changeOf(instrumentDraftSchema.shape), answer: instrumentSchema },
   openCycle: { method: 'POST', path: '/api/pianos/:id/cycles', answer: instrumentSchema },
   addSession: { method: 'POST', path: '/api/pianos/:id/sessions', body: sessionDraftSchema, answer: sessionSchema },
-  changeSession: { method: 'PATCH', path: '/api/pianos/:id/sessions/:sid', body: z.strictObject(sessionDraftSchema.shape).partial(), answer: sessionSchema },
+  changeSession: { method: 'PATCH', path: '/api/pianos/:id/sessions/:sid', body: changeOf(sessionDraftSchema.shape), answer: sessionSchema },
   listReadings: { method: 'GET', path: '/api/pianos/:id/readings', query: z.object({ cycle: z.string().optional() }), answer: z.strictObject({ readings: z.array(readingSchema) }) },
   /** Every reading ever kept at one place, newest first, the superseded and withdrawn ones too. */
   readingHistory: {

@@ -31,7 +31,9 @@ const file = z.strictObject({
 const importSource = z.strictObject({
   fileName: z.string().max(255),
   contentBase64: z.string(),
-  /** Column header or letter → quantity name, `key`, `note`, or null to leave the column out. Left out: guessed. */
+  /** Sheet of a workbook; left out: the first. */
+  sheet: z.string().max(255).optional(),
+  /** Column header or letter → what it holds (`key`, `note`, `remark`, a quantity name such as `downWeightG` or `downWeightG#2`), or null to leave the column out. What is not named is guessed. */
   mapping: z.record(z.string(), z.string().nullable()).optional(),
   cycle: z.number().int().min(1),
   state: z.enum(['found', 'planned', 'finished']),
@@ -41,6 +43,7 @@ const importSource = z.strictObject({
 export type ImportSource = z.input<typeof importSource>;
 
 const importRow = z.strictObject({
+  /** Row of the file as a spreadsheet counts it, from 1. */
   row: z.number().int(),
   key: z.number().int().nullable(),
   cells: z.array(z.string()),
@@ -49,8 +52,15 @@ const importRow = z.strictObject({
 });
 const importPreview = z.strictObject({
   encoding: z.string(),
+  /** Sign between the columns; empty for a workbook. */
   delimiter: z.string(),
-  columns: z.array(z.strictObject({ header: z.string(), mapsTo: z.string().nullable() })),
+  /** The sheet that was read, and all there are; null and none for a text file. */
+  sheet: z.string().nullable(),
+  sheets: z.array(z.string()),
+  /** What is wrong with the file as a whole; while anything stands here, nothing of it would be written. */
+  problems: z.array(z.string()),
+  /** `reason`: why a column is left out. */
+  columns: z.array(z.strictObject({ letter: z.string(), header: z.string(), mapsTo: z.string().nullable(), reason: z.string().nullable() })),
   counts: z.strictObject({ create: z.number(), update: z.number(), same: z.number(), refused: z.number(), empty: z.number() }),
   /** The first ten rows, and every refused one. */
   rows: z.array(importRow),

@@ -1,0 +1,11 @@
+export { keyPlot, plotMargins } from './key-plot.ts';
+export type { KeyPlotOptions, KeyPoint, KeySeries, PerKey } from './key-plot.ts';
+export { keyboardScene, signShape } from './keyboard-scene.ts';
+export type { KeySign, KeyboardSceneOptions } from './keyboard-scene.ts';
+export { keyUnder } from './scene.ts';
+export type { KeyColumn, LineMark, Mark, PathMark, RectMark, Role, Scene, Shape, SymbolMark, TextMark } from './scene.ts';
+export { svgOf } from './svg.ts';
+export type { Theme } from './svg.ts';
+export { inkingOf, stateShape, symbolPathOf } from './symbol.ts';
+export { inks, paintOf, printInks, tokenOf } from './theme.ts';
+export type { Ink, Paint } from './theme.ts';

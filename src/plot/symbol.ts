@@ -1,0 +1,38 @@
+import type { State } from '#instrument';
+import type { Shape } from './scene.ts';
+
+/** The mark of each state, the same on every screen, plot and print: open ring, open diamond, full square. */
+export const stateShape: Readonly<Record<State, Shape>> = { found: 'ring', planned: 'diamond', finished: 'square' };
+
+/** How a shape is inked: open ones are filled with paper, full ones with their ink, strokes not at all. */
+export function inkingOf(shape: Shape): 'open' | 'full' | 'stroke' {
+  if (shape === 'ring' || shape === 'diamond') return 'open';
+  return ['cross', 'dash', 'wave', 'chevron', 'plus'].includes(shape) ? 'stroke' : 'full';
+}
+
+/** Shortens a coordinate to a hundredth of a pixel, without a negative zero. */
+export function shorten(value: number): number {
+  return Math.round(value * 100) / 100 + 0;
+}
+
+/** SVG path of a small mark around a point. Areas of the shapes are near each other, so that none shouts. */
+export function symbolPathOf({ shape, x, y, radiusPx: r }: { readonly shape: Shape; readonly x: number; readonly y: number; readonly radiusPx: number }): string {
+  const at = (dx: number, dy: number): string => `${String(shorten(x + dx * r))} ${String(shorten(y + dy * r))}`;
+  const round = (scale: number): string => {
+    const radius = String(shorten(scale * r));
+    return `M${at(-scale, 0)}a${radius} ${radius} 0 1 0 ${String(shorten(2 * scale * r))} 0a${radius} ${radius} 0 1 0 ${String(shorten(-2 * scale * r))} 0Z`;
+  };
+  switch (shape) {
+    case 'ring': return round(1);
+    case 'dot': return round(0.6);
+    case 'diamond': return `M${at(0, -1.25)}L${at(1.25, 0)}L${at(0, 1.25)}L${at(-1.25, 0)}Z`;
+    case 'square': return `M${at(-0.88, -0.88)}L${at(0.88, -0.88)}L${at(0.88, 0.88)}L${at(-0.88, 0.88)}Z`;
+    case 'cross': return `M${at(-1, -1)}L${at(1, 1)}M${at(1, -1)}L${at(-1, 1)}`;
+    case 'wedgeUp': return `M${at(0, -1.1)}L${at(1.1, 0.8)}L${at(-1.1, 0.8)}Z`;
+    case 'wedgeDown': return `M${at(0, 1.1)}L${at(1.1, -0.8)}L${at(-1.1, -0.8)}Z`;
+    case 'dash': return `M${at(-1, 0)}L${at(1, 0)}`;
+    case 'plus': return `M${at(-1, 0)}L${at(1, 0)}M${at(0, -1)}L${at(0, 1)}`;
+    case 'chevron': return `M${at(-1, -0.6)}L${at(0, 0.6)}L${at(1, -0.6)}`;
+    case 'wave': return `M${at(-1.1, 0.2)}C${at(-0.6, -1)} ${at(-0.4, -0.6)} ${at(0, 0)}S${at(0.6, 1)} ${at(1.1, -0.2)}`;
+  }
+}

@@ -1,0 +1,60 @@
+import type { Role } from './scene.ts';
+
+/** The inks a drawing is made with. On screen each is a CSS variable `--plot-<ink>` of the token file. */
+export const inks = ['paper', 'ink', 'soft', 'rule', 'band', 'accent', 'found', 'planned', 'finished', 'flag', 'natural', 'sharp', 'highlight'] as const;
+export type Ink = (typeof inks)[number];
+
+/** How a role is inked. Absent fill or stroke: none. */
+export interface Paint {
+  readonly fill?: Ink;
+  readonly stroke?: Ink;
+  readonly strokeWidth?: number;
+  readonly dash?: string;
+  readonly opacity?: number;
+}
+
+/** Ink of every role, for all themes alike. */
+export const paintOf: Readonly<Record<Role, Paint>> = {
+  axis: { stroke: 'soft', strokeWidth: 1 },
+  grid: { stroke: 'rule', strokeWidth: 0.75 },
+  octave: { stroke: 'rule', strokeWidth: 0.75, dash: '1 3' },
+  band: { fill: 'band' },
+  target: { stroke: 'accent', strokeWidth: 1 },
+  limit: { stroke: 'accent', strokeWidth: 1, dash: '5 3' },
+  found: { fill: 'found', stroke: 'found', strokeWidth: 1.1 },
+  planned: { fill: 'planned', stroke: 'planned', strokeWidth: 1.1 },
+  finished: { fill: 'finished', stroke: 'finished', strokeWidth: 1 },
+  uncertainty: { stroke: 'soft', strokeWidth: 0.8, opacity: 0.7 },
+  outcome: { stroke: 'flag', strokeWidth: 1.6 },
+  flag: { fill: 'flag', stroke: 'flag', strokeWidth: 1.3 },
+  naturalKey: { fill: 'natural', stroke: 'soft', strokeWidth: 0.6 },
+  sharpKey: { fill: 'sharp', stroke: 'sharp', strokeWidth: 0.6 },
+  highlight: { fill: 'highlight', opacity: 0.35 },
+  highlightKey: { fill: 'highlight', stroke: 'accent', strokeWidth: 1.2 },
+  onNatural: { fill: 'ink', stroke: 'ink', strokeWidth: 1.4 },
+  onSharp: { fill: 'natural', stroke: 'natural', strokeWidth: 1.4 },
+  label: { fill: 'ink' },
+  note: { fill: 'soft' },
+};
+
+/** Inks for print on white paper; the on-screen themes stand in the token file. */
+export const printInks: Readonly<Record<Ink, string>> = {
+  paper: '#ffffff',
+  ink: '#22262a',
+  soft: '#5c6369',
+  rule: '#d9d9d4',
+  band: '#e4eee9',
+  accent: '#1f6f5c',
+  found: '#8a5a2b',
+  planned: '#3f5f8a',
+  finished: '#1c4f43',
+  flag: '#a3302a',
+  natural: '#fdfcf8',
+  sharp: '#33373b',
+  highlight: '#f0d9a8',
+};
+
+/** Name of the CSS variable of an ink. */
+export function tokenOf(ink: Ink): string {
+  return `--plot-${ink}`;
+}

@@ -21,6 +21,8 @@ export const bibliography = {
   'TECH-LIST-LESSON': { title: 'College-and-university technicians’ list attachment on balance weight and friction (figures P04, P06)', access: 'read' },
   'TECH-LIST-2007': { title: 'Technicians’ mailing-list post of 22 September 2007 on the ratio by distance (figure P07)', access: 'read' },
   'EILERS-WHITTAKER': { title: 'P. H. C. Eilers, A perfect smoother, Analytical Chemistry 75 (2003), after E. T. Whittaker (1923)', access: 'memory' },
+  'GOLUB-VAN-LOAN': { title: 'G. H. Golub, C. F. Van Loan, Matrix Computations, chapter on special linear systems (banded and positive definite)', access: 'memory' },
+  'SHAPLEY-1953': { title: 'L. S. Shapley, A value for n-person games, Contributions to the Theory of Games II (1953)', access: 'memory' },
 } as const satisfies Readonly<Record<string, Source>>;
 
 export type SourceKey = keyof typeof bibliography;

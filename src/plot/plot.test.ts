@@ -1,7 +1,8 @@
 import { type State, compass85, compass88, drawKeyboard, keysOf } from '#instrument';
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type KeyPlotOptions, type KeySign, keyPlot, keyUnder, keyboardScene, signShape, stateShape, svgOf } from './index.ts';
+import { type KeyPlotOptions, type KeySign, keyPlot, keyUnder, inks, keyboardScene, signShape, stateShape, svgOf, tokenOf } from './index.ts';
 import { expectGolden } from './testing/golden.ts';
 
 const goldens = new URL('./golden/', import.meta.url);
@@ -117,6 +118,11 @@ describe('svgOf', () => {
   it('names no colour of its own on screen', () => {
     const text = svgOf(keyPlot(options), 'tokens');
     expect(text).not.toMatch(/#[0-9a-f]{3,8}\b|rgb|hsl/iu);
-    expect(text).toContain('var(--plot-found)');
+    expect(text).toContain('var(--state-found)');
+  });
+
+  it('uses only inks the token file of the screens has', () => {
+    const tokens = readFileSync(new URL('../web/tokens.css', import.meta.url), 'utf8');
+    for (const ink of inks) expect(tokens).toContain(`${tokenOf(ink)}:`);
   });
 });

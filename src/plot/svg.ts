@@ -1,6 +1,7 @@
+import { printInks } from './print-inks.ts';
 import type { Mark, Scene, SymbolMark, TextMark } from './scene.ts';
 import { inkingOf, shorten, symbolPathOf } from './symbol.ts';
-import { type Ink, paintOf, printInks, tokenOf } from './theme.ts';
+import { type Ink, paintOf, tokenOf } from './theme.ts';
 
 /** `tokens`: CSS variables, for a page. `print`: inks on white paper and a named font, for a document. */
 export type Theme = 'tokens' | 'print';
@@ -69,6 +70,5 @@ function openTag(name: string, attributes: Attributes): string {
 
 /** Escapes text for XML content and attributes; control characters XML forbids are left out. */
 function escapeXml(text: string): string {
-  // eslint-disable-next-line no-control-regex -- these are the characters XML 1.0 forbids
   return text.replace(/[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]/gu, '').replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 }

@@ -1,6 +1,6 @@
 import type { Role } from './scene.ts';
 
-/** The inks a drawing is made with. On screen each is a CSS variable `--plot-<ink>` of the token file. */
+/** The inks a drawing is made with. */
 export const inks = ['paper', 'ink', 'soft', 'rule', 'band', 'accent', 'found', 'planned', 'finished', 'flag', 'natural', 'sharp', 'highlight'] as const;
 export type Ink = (typeof inks)[number];
 
@@ -37,24 +37,14 @@ export const paintOf: Readonly<Record<Role, Paint>> = {
   note: { fill: 'soft' },
 };
 
-/** Inks for print on white paper; the on-screen themes stand in the token file. */
-export const printInks: Readonly<Record<Ink, string>> = {
-  paper: '#ffffff',
-  ink: '#22262a',
-  soft: '#5c6369',
-  rule: '#d9d9d4',
-  band: '#e4eee9',
-  accent: '#1f6f5c',
-  found: '#8a5a2b',
-  planned: '#3f5f8a',
-  finished: '#1c4f43',
-  flag: '#a3302a',
-  natural: '#fdfcf8',
-  sharp: '#33373b',
-  highlight: '#f0d9a8',
+/** Token of each ink in the screens' token file. */
+const tokens: Readonly<Record<Ink, string>> = {
+  paper: '--paper-raised', ink: '--ink', soft: '--ink-soft', rule: '--line', band: '--good-wash', accent: '--accent',
+  found: '--state-found', planned: '--state-planned', finished: '--state-finished', flag: '--bad',
+  natural: '--key-natural', sharp: '--key-sharp', highlight: '--key-pointed',
 };
 
 /** Name of the CSS variable of an ink. */
 export function tokenOf(ink: Ink): string {
-  return `--plot-${ink}`;
+  return tokens[ink];
 }

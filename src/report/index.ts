@@ -1,0 +1,3 @@
+export { buildReport, cell } from './build.ts';
+export type { Block, Cell, Column, FigureBlock, Furniture, HeadingBlock, HeadlineBlock, KeyValuesBlock, ListBlock, NoteBlock, PageBreakBlock, ParagraphBlock, ReportDocument, TableBlock, Tone } from './document.ts';
+export { textOf } from './text.ts';

@@ -1,0 +1,13 @@
+import { usePiano } from '../api/piano.tsx';
+import { useSay } from '../language/use-say.ts';
+
+export function ActionPage() {
+  const say = useSay();
+  const { instrument } = usePiano();
+  return (
+    <section className="page">
+      <h2>{say('shell.nav.action')}</h2>
+      <p>{instrument.name}</p>
+    </section>
+  );
+}

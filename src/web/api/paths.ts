@@ -1,0 +1,26 @@
+import type { RouteName, Routes } from '#workshop';
+
+/** Method and path of every route, held to the workshop's own table by type, so that its schemas stay out of the first download. */
+export const paths: { readonly [N in RouteName]: Pick<Routes[N], 'method' | 'path'> } = {
+  listPianos: { method: 'GET', path: '/api/pianos' },
+  addPiano: { method: 'POST', path: '/api/pianos' },
+  getPiano: { method: 'GET', path: '/api/pianos/:id' },
+  changePiano: { method: 'PATCH', path: '/api/pianos/:id' },
+  openCycle: { method: 'POST', path: '/api/pianos/:id/cycles' },
+  addSession: { method: 'POST', path: '/api/pianos/:id/sessions' },
+  changeSession: { method: 'PATCH', path: '/api/pianos/:id/sessions/:sid' },
+  listReadings: { method: 'GET', path: '/api/pianos/:id/readings' },
+  readingHistory: { method: 'GET', path: '/api/pianos/:id/history' },
+  writeReadings: { method: 'POST', path: '/api/pianos/:id/readings' },
+  setIntent: { method: 'PUT', path: '/api/pianos/:id/intents/:cycle' },
+  listEvents: { method: 'GET', path: '/api/pianos/:id/events' },
+  undo: { method: 'POST', path: '/api/pianos/:id/undo' },
+  audit: { method: 'GET', path: '/api/pianos/:id/audit' },
+  addWork: { method: 'POST', path: '/api/pianos/:id/work' },
+  changeWork: { method: 'PATCH', path: '/api/pianos/:id/work/:wid' },
+  previewImport: { method: 'POST', path: '/api/pianos/:id/import/preview' },
+  runImport: { method: 'POST', path: '/api/pianos/:id/import' },
+  addDemo: { method: 'POST', path: '/api/demo' },
+  removeDemo: { method: 'DELETE', path: '/api/demo' },
+  health: { method: 'GET', path: '/api/health' },
+};

@@ -1,0 +1,46 @@
+import type { Answer } from '#workshop';
+import { QueryClient, queryOptions } from '@tanstack/react-query';
+import { call } from './client.ts';
+import { ApiProblem } from './problem.ts';
+
+export type PianoFile = Answer<'getPiano'>;
+export type PianoSummary = Answer<'listPianos'>['pianos'][number];
+
+export const queryClient = new QueryClient({
+  defaultOptions: {
+    queries: {
+      staleTime: 30_000,
+      retry: (count, error) => count < 3 && !(error instanceof ApiProblem && !error.passing),
+    },
+  },
+});
+
+export const pianosQuery = queryOptions({
+  queryKey: ['pianos'],
+  queryFn: ({ signal }) => call('listPianos', { signal }).then(({ pianos }) => pianos),
+});
+
+export const healthQuery = queryOptions({
+  queryKey: ['health'],
+  queryFn: ({ signal }) => call('health', { signal }),
+});
+
+export const pianoQuery = (id: string) =>
+  queryOptions({ queryKey: ['piano', id, 'file'], queryFn: ({ signal }) => call('getPiano', { params: { id }, signal }) });
+
+export const readingsQuery = (id: string, cycle: number) =>
+  queryOptions({
+    queryKey: ['piano', id, 'readings', cycle],
+    queryFn: ({ signal }) => call('listReadings', { params: { id }, query: { cycle: String(cycle) }, signal }).then(({ readings }) => readings),
+  });
+
+export const auditQuery = (id: string) =>
+  queryOptions({ queryKey: ['piano', id, 'audit'], queryFn: ({ signal }) => call('audit', { params: { id }, signal }), staleTime: 0 });
+
+/** What a written event makes stale: everything of the piano, and the list it stands in. */
+export async function refreshPiano(id: string): Promise<void> {
+  await Promise.all([
+    queryClient.invalidateQueries({ queryKey: ['piano', id] }),
+    queryClient.invalidateQueries({ queryKey: ['pianos'] }),
+  ]);
+}

@@ -1,0 +1,50 @@
+import { type Language, type MessageKey, type Say, createSay, isMessageKey } from '#text';
+import { type UnitId, formatMeasure } from '#units';
+import { preferences, usePreferences } from '../theme/preferences.ts';
+
+const says = new Map<string, Say>();
+
+function sayIn(locale: string): Say {
+  const known = says.get(locale);
+  if (known !== undefined) return known;
+  const made = createSay(locale);
+  says.set(locale, made);
+  return made;
+}
+
+/** The locale numbers and dates are shown in: the browser's own where it agrees with the language chosen. */
+export function localeOf(language: Language): string {
+  const own = navigator.languages.find((tag) => tag.toLowerCase().split('-')[0] === language);
+  return own ?? (language === 'en' ? 'en-GB' : 'de-DE');
+}
+
+export function useLocale(): string {
+  return localeOf(usePreferences().language);
+}
+
+/** Says messages of the catalogue in the language chosen; a component that uses it follows a change of language. */
+export function useSay(): Say {
+  return sayIn(useLocale());
+}
+
+/** For what speaks outside a component, such as a toast. */
+export function sayNow(): Say {
+  return sayIn(localeOf(preferences().language));
+}
+
+/** A key put together at run time; says the key's last part where the catalogue has no such message. */
+export function sayMaybe(say: Say, key: string, values?: Readonly<Record<string, string | number>>): string {
+  return isMessageKey(key) ? say(key satisfies MessageKey, values) : (key.split('.').at(-1) ?? key);
+}
+
+/** Prints figures in the reader's locale; what is stored stays as it is. */
+export function useFigures(): (value: number, decimals: number, unit?: UnitId, signed?: boolean) => string {
+  const locale = useLocale();
+  return (value, decimals, unit, signed = false) => formatMeasure(value, { locale, decimals, signed, ...(unit === undefined ? {} : { unit }) });
+}
+
+/** Prints a moment as date and time of the reader's own clock. */
+export function useMoments(): (iso: string) => string {
+  const locale = useLocale();
+  return (iso) => new Date(iso).toLocaleString(locale, { dateStyle: 'medium', timeStyle: 'short' });
+}

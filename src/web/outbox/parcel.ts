@@ -1,0 +1,61 @@
+import type { State } from '#instrument';
+import type { ReadingBatchAnswer, ReadingEntry } from '#workshop';
+import type { ProblemField } from '../api/problem.ts';
+
+/** What all entries of one parcel have in common. */
+export interface Envelope {
+  readonly cycle: number;
+  readonly state: State;
+  readonly sessionId: string | null;
+  readonly locale?: string;
+}
+
+/** An entry on its way. `after` names the parcel still waiting whose figure at the same place this one corrects. */
+export interface ParcelEntry extends ReadingEntry {
+  readonly after?: string;
+}
+
+/** `waiting`: not yet acknowledged; `conflict`: another figure stands there now; `refused`: the server will not have it. */
+export type ParcelStatus = 'waiting' | 'sending' | 'conflict' | 'refused';
+
+/** Why a parcel stays: the server's words. */
+export interface ParcelProblem {
+  readonly status: number;
+  readonly message: string;
+  readonly errors: readonly ProblemField[];
+}
+
+/** One step of the person at the bench: a figure, or a pasted block. Sent and undone as a whole. */
+export interface Parcel extends Envelope {
+  /** Acknowledged once by the server, however often it is sent. */
+  readonly sendId: string;
+  readonly pianoId: string;
+  readonly entries: readonly ParcelEntry[];
+  readonly status: ParcelStatus;
+  /** Moment it was typed, and its place in the order of that moment. */
+  readonly typedAt: number;
+  readonly order: number;
+  readonly problem?: ParcelProblem;
+}
+
+/** A reading's place in its instrument, as the log names it: `c1/found/downWeightG/key/40/1`. */
+export type PlaceKey = string;
+
+export function placeKeyOf({ cycle, state }: Pick<Envelope, 'cycle' | 'state'>, { quantity, scope, index, repeat = 1 }: Pick<ReadingEntry, 'quantity' | 'scope' | 'index' | 'repeat'>): PlaceKey {
+  return `c${String(cycle)}/${state}/${quantity}/${scope}/${String(index)}/${String(repeat)}`;
+}
+
+export function placesOf(parcel: Parcel): readonly PlaceKey[] {
+  return parcel.entries.map((entry) => placeKeyOf(parcel, entry));
+}
+
+/** The ids the acknowledged parcel left at its places; null where it cleared. */
+export function idsAfter(parcel: Parcel, answer: ReadingBatchAnswer): ReadonlyMap<PlaceKey, string | null> {
+  const ids = new Map<PlaceKey, string | null>(placesOf(parcel).map((place) => [place, null]));
+  for (const reading of answer.readings) ids.set(placeKeyOf(reading, reading), reading.id);
+  return ids;
+}
+
+export function inOrder(a: Parcel, b: Parcel): number {
+  return a.typedAt - b.typedAt || a.order - b.order;
+}

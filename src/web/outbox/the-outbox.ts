@@ -1,0 +1,66 @@
+import type { Reading } from '#instrument';
+import { call } from '../api/client.ts';
+import { queryClient, readingsQuery } from '../api/queries.ts';
+import { byPlace } from '../api/reading-book.ts';
+import { acknowledgedSeq } from '../undo/undo-stack.ts';
+import { browserKeep } from './keep.ts';
+import { Outbox } from './outbox.ts';
+import { type Parcel, placeKeyOf } from './parcel.ts';
+import { claimWindow } from './window-claim.ts';
+
+/** Sends a parcel as a batch of the API; what only the outbox needs stays here. */
+function send({ pianoId, cycle, state, sessionId, locale, sendId, entries }: Parcel) {
+  const bare = entries.map(({ after: _, ...entry }) => entry);
+  return call('writeReadings', {
+    params: { id: pianoId },
+    body: { cycle, state, sessionId, sendId, entries: bare, ...(locale === undefined ? {} : { locale }) },
+  });
+}
+
+function standing(pianoId: string, cycle: number, place: string): string | null | undefined {
+  const readings = queryClient.getQueryData(readingsQuery(pianoId, cycle).queryKey);
+  if (readings === undefined) return undefined;
+  return byPlace(readings).get(place)?.id ?? null;
+}
+
+/** Puts what the server acknowledged where the screens read it, without asking for all of it again. */
+function acknowledged(parcel: Parcel, answer: { readonly seq: number; readonly readings: readonly Reading[] }): void {
+  const { pianoId, cycle } = parcel;
+  const written = new Set(parcel.entries.map((entry) => placeKeyOf(parcel, entry)));
+  queryClient.setQueryData(readingsQuery(pianoId, cycle).queryKey, (known) =>
+    known === undefined ? known : [...known.filter((reading) => !written.has(placeKeyOf(reading, reading))), ...answer.readings],
+  );
+  acknowledgedSeq(pianoId, answer.seq);
+  for (const part of ['events', 'audit', 'history']) void queryClient.invalidateQueries({ queryKey: ['piano', pianoId, part] });
+  void queryClient.invalidateQueries({ queryKey: ['pianos'] });
+}
+
+const world = new Outbox({
+  keep: browserKeep(localStorage),
+  send,
+  standing,
+  acknowledged,
+  newId: () => `${claimWindow.id}.${newId()}`,
+  now: () => Date.now(),
+  later: (run, afterMs) => void setTimeout(run, afterMs),
+});
+
+/** A random id also where the page is not served as a secure one. */
+function newId(): string {
+  return [...crypto.getRandomValues(new Uint8Array(12))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
+function start(): void {
+  void claimWindow.isOrphan().then((isOrphan) => {
+    world.adopt(({ sendId }) => isOrphan(sendId.split('.')[0] ?? ''));
+  });
+  window.addEventListener('online', () => {
+    world.nudge();
+  });
+  window.addEventListener('beforeunload', (event) => {
+    if (world.state().waiting > 0) event.preventDefault();
+  });
+}
+
+/** The one outbox of this window. */
+export const outbox = Object.assign(world, { start });

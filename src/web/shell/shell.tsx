@@ -1,0 +1,39 @@
+import { Link, Outlet } from '@tanstack/react-router';
+import { useSay } from '../language/use-say.ts';
+import { OutboxState } from '../outbox/outbox-state.tsx';
+import './shell.css';
+import '../ui/ui.css';
+
+/** The frame every page stands in: name, shop pages, state of saving, commands. */
+export function Shell() {
+  const say = useSay();
+  return (
+    <>
+      <header className="top no-print">
+        <a className="button skip" href="#page">
+          {say('shell.skip')}
+        </a>
+        <Link to="/pianos" className="top-name">
+          <svg className="top-mark" viewBox="0 0 22 20" aria-hidden="true">
+            <path fill="currentColor" d="M0 0h6v20H0zM8 0h6v20H8zM16 0h6v20h-6z" />
+            <path fill="var(--paper-raised)" d="M4 0h6v12H4zM12 0h6v12h-6z" />
+            <path fill="currentColor" d="M5 0h4v11H5zM13 0h4v11h-4z" />
+          </svg>
+          {say('shell.name')}
+        </Link>
+        <nav className="nav" aria-label={say('shell.nav.shop')}>
+          <Link to="/pianos" activeOptions={{ exact: true }}>
+            {say('shell.nav.pianos')}
+          </Link>
+          <Link to="/settings">{say('shell.nav.settings')}</Link>
+        </nav>
+        <div className="top-end">
+          <OutboxState />
+        </div>
+      </header>
+      <main id="page" tabIndex={-1}>
+        <Outlet />
+      </main>
+    </>
+  );
+}

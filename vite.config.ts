@@ -1,0 +1,33 @@
+import { fileURLToPath } from 'node:url';
+import react from '@vitejs/plugin-react';
+import { type Plugin, defineConfig } from 'vite';
+
+const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+
+/** The accessible components bring their own words in some thirty languages; the program speaks two. */
+function keepSpokenLanguages(spoken: readonly string[]): Plugin {
+  const words = /[\\/]node_modules[\\/](?:react-aria|react-stately|react-aria-components|@react-aria|@react-stately)[\\/].*[\\/]([a-z]{2}-[A-Z]{2})\.m?js$/u;
+  return {
+    name: 'keep-spoken-languages',
+    enforce: 'pre',
+    load(id) {
+      const language = words.exec(id)?.[1];
+      return language === undefined || spoken.includes(language) ? null : 'export default {};';
+    },
+  };
+}
+
+export default defineConfig({
+  root: here('./src/web'),
+  publicDir: false,
+  plugins: [keepSpokenLanguages(['en-US', 'de-DE']), react()],
+  resolve: { alias: [{ find: /^#(\w+)$/u, replacement: here('./src/$1/index.ts') }] },
+  build: {
+    outDir: here('./dist/web-app'),
+    emptyOutDir: true,
+    target: 'es2023',
+    modulePreload: { polyfill: false },
+    assetsInlineLimit: 0,
+  },
+  server: { proxy: { '/api': process.env['WRESTPLANK_API'] ?? 'http://127.0.0.1:4173' } },
+});

@@ -1,5 +1,6 @@
 import type { Compass, KeyNumber, Outcome, TouchIntent } from '#instrument';
 import type { Grams } from '#units';
+import type { DeviationShares } from './deviation.ts';
 
 /** A figure with what is known of its doubt. */
 export interface Measured {
@@ -21,6 +22,8 @@ export interface KeyFigures {
   readonly wippenWeightG?: Measured;
   readonly keyFrictionG?: Measured;
   readonly helperSpringG?: Measured;
+  /** What the weight steps add to the friction of this key: half a step, 0 when read between steps; absent when not stated. */
+  readonly frictionBiasG?: number;
   /** The worst outcome read at this key: then the key is outside tolerance without a number. */
   readonly outcome?: Outcome;
 }
@@ -45,6 +48,10 @@ export interface TouchInput {
   readonly stepG?: number;
   /** `interpolated` weighings carry no threshold bias. */
   readonly rule?: 'firstMovesLastLifts' | 'interpolated';
+  /** `resting`: the weights hold the dampers too, so that ratio and usual friction are not worked out. */
+  readonly dampers?: 'lifted' | 'resting' | 'none';
+  /** `engaged` without a weighed helper spring leaves the ratio unknown. */
+  readonly helperSprings?: 'none' | 'engaged' | 'unhooked';
   /** What is to be even; null when the restorer has not said yet: then nothing is judged inside or outside. */
   readonly intent: TouchIntent | null;
 }
@@ -60,21 +67,33 @@ export type Cause =
 
 /** Remedies; words under `remedy.<name>`; `stage` 1 friction, 2 ratio, 3 hammer, 4 lead. */
 export type Remedy =
-  | 'measureKeyFriction' | 'easeKeyBushing' | 'cleanKeyPins' | 'repinCentres' | 'treatRoller' | 'checkSwollenLeads' | 'tightenCentres'
+  | 'measureKeyFriction' | 'easeKeyBushing' | 'cleanKeyPins' | 'repinCentres' | 'treatRoller' | 'checkSwollenLeads' | 'tightenCentres' | 'rebushKey'
   | 'checkLevers' | 'moveCapstanOrRoller' | 'checkWippen' | 'checkHelperSpring'
-  | 'lightenHammer' | 'replaceHammer' | 'addLead' | 'removeLead' | 'freeKey' | 'weighAgain';
+  | 'lightenHammer' | 'replaceHammer' | 'addLead' | 'removeLead'
+  | 'freeKey' | 'fitMissingPart' | 'weighAgain' | 'weighParts' | 'checkSpringsAndDampers';
+
+/** What limits what can be said of the whole; words under `caveat.<name>`. */
+export type Caveat = 'upright' | 'noIntent' | 'stepNotStated' | 'ruleNotStated' | 'dampersNotStated' | 'dampersResting' | 'helperSpringsUnweighed';
+
+/** Line of evidence; words under `evidence.<name>`. `target`: against what the restorer asked for. */
+export type Evidence = 'measured' | 'register' | 'neighbours' | 'target' | 'outcome';
 
 /** A measurement worth taking next; words under `next.<name>`. */
-export type NextMeasurement = 'downUp' | 'frontWeight' | 'hammerWeight' | 'wippenWeight' | 'levers' | 'keyFriction' | 'repeat' | 'step';
+export type NextMeasurement = 'downUp' | 'frontWeight' | 'hammerWeight' | 'wippenWeight' | 'levers' | 'keyFriction' | 'helperSpring' | 'dampersLifted' | 'repeat' | 'step';
 
 export interface Finding {
   readonly cause: Cause;
-  /** Grams of down weight this cause accounts for; signed, positive makes the key heavier. Absent for outcomes. */
+  /**
+   * Grams of down weight this cause accounts for; signed, positive makes the key heavier. Absent for outcomes.
+   * For `upWeightLow` the up weight less the least asked; for `cancelling` the grams that cancel.
+   */
   readonly amountG?: number;
   /** Expanded uncertainty (k = 2) of `amountG`, when known. */
   readonly uncertaintyG?: number;
   /** `measured`: the parts were weighed. `register`: against the usual range of the register. `neighbours`: against its neighbours. */
-  readonly evidence: 'measured' | 'register' | 'neighbours' | 'outcome';
+  readonly evidence: Evidence;
+  /** Further lines of evidence that say the same. */
+  readonly supportedBy: readonly Evidence[];
   /** True when the amount is smaller than its own expanded uncertainty: said, not acted on. */
   readonly withinUncertainty: boolean;
   readonly remedies: readonly Remedy[];
@@ -95,6 +114,10 @@ export interface KeyTouch {
   /** Standard uncertainty of balance weight and of friction, when known. */
   readonly standardUncertaintyG?: number;
   readonly keyRatio?: number;
+  /** Grams of down weight by part against this keyboard's own parts; present when all parts are known. The sum is exact. */
+  readonly shares?: DeviationShares;
+  /** Friction taken as usual here: of its neighbours, held to the usual range of the register. */
+  readonly usualFrictionG?: number;
   /** Action ratio by weights of this one note. */
   readonly weightRatio?: number;
   /** What the intent asks of this key: down weight or balance weight, in grams; absent without an intent. */
@@ -126,6 +149,8 @@ export interface TouchSummary {
   /** Ppk-style figure of the fenced set; only to be shown beside the count. */
   readonly capability?: number;
   readonly upWeightLow: number;
+  /** Keys whose side of the limit the uncertainty cannot tell. */
+  readonly doubtful: number;
 }
 
 export interface TouchAnalysis {
@@ -139,4 +164,5 @@ export interface TouchAnalysis {
   readonly next: readonly NextMeasurement[];
   /** True for uprights: friction and balance only. */
   readonly partial: boolean;
+  readonly caveats: readonly Caveat[];
 }

@@ -1,4 +1,5 @@
-export type { Cause, Finding, KeyFigures, KeyTouch, LeverArms, Measured, NextMeasurement, Remedy, TouchAnalysis, TouchInput, TouchSummary } from './analysis.ts';
+export { analyseTouch } from './analyse-touch.ts';
+export type { Cause, Caveat, Evidence, Finding, KeyFigures, KeyTouch, LeverArms, Measured, NextMeasurement, Remedy, TouchAnalysis, TouchInput, TouchSummary } from './analysis.ts';
 export { balanceWeightOf, frictionOf, loadProportionalBalanceOf, thresholdCorrectedFrictionOf, touchReadingsOf } from './balance.ts';
 export type { TouchReadings } from './balance.ts';
 export { shareUncertaintiesOf, splitDeviation } from './deviation.ts';
@@ -17,3 +18,6 @@ export { smoothCurve } from './smoothing.ts';
 export type { SmoothingQuestion } from './smoothing.ts';
 export { balanceUncertaintyOf, ratioUncertaintyOf, weighingUncertaintyOf } from './uncertainty.ts';
 export type { RatioDoubt, RatioShares, RatioUncertainty, Weighing } from './uncertainty.ts';
+export { registerOf } from './register.ts';
+export type { Register } from './register.ts';
+export { stageOfRemedy } from './remedy.ts';

@@ -20,6 +20,8 @@ export const bibliography = {
   'TECH-LIST-1998': { title: 'Technicians’ mailing-list post of 12 October 1998 on balance weight and friction (figures P01–P03)', access: 'read' },
   'TECH-LIST-LESSON': { title: 'College-and-university technicians’ list attachment on balance weight and friction (figures P04, P06)', access: 'read' },
   'TECH-LIST-2007': { title: 'Technicians’ mailing-list post of 22 September 2007 on the ratio by distance (figure P07)', access: 'read' },
+  'RFC-8785': { title: 'RFC 8785 (2020), JSON Canonicalization Scheme', access: 'memory' },
+  'SEN-1968': { title: 'P. K. Sen, Estimates of the regression coefficient based on Kendall’s tau, JASA 63 (1968), after H. Theil (1950)', access: 'memory' },
   'EILERS-WHITTAKER': { title: 'P. H. C. Eilers, A perfect smoother, Analytical Chemistry 75 (2003), after E. T. Whittaker (1923)', access: 'memory' },
   'GOLUB-VAN-LOAN': { title: 'G. H. Golub, C. F. Van Loan, Matrix Computations, chapter on special linear systems (banded and positive definite)', access: 'memory' },
   'SHAPLEY-1953': { title: 'L. S. Shapley, A value for n-person games, Contributions to the Theory of Games II (1953)', access: 'memory' },

@@ -1,0 +1,72 @@
+import { keyCountOf } from '#instrument';
+import type { Caveat, KeyTouch, TouchInput, TouchSummary } from './analysis.ts';
+import { COVERAGE } from './analyse-context.ts';
+import { evennessOf } from './evenness.ts';
+import { present } from './analyse-figures.ts';
+
+/** Sums up the figure the intent speaks of over the whole compass; down weight where there is no intent yet. */
+export function summarise(input: TouchInput, keys: readonly KeyTouch[]): TouchSummary {
+  const count = (test: (key: KeyTouch) => boolean): number => keys.filter(test).length;
+  const values = rowOf(input, keys);
+  const counts = {
+    measured: values.filter((value) => value !== null).length,
+    keys: keyCountOf(input.compass),
+    inside: count(({ verdict }) => verdict === 'inside'),
+    outcomes: count(({ verdict }) => verdict === 'outcome'),
+    upWeightLow: count(({ upWeightLow }) => upWeightLow),
+    doubtful: count(({ doubtful }) => doubtful),
+    ...present('insideGuarded', guardedOf(input, keys)),
+  };
+  if (counts.measured === 0) return { ...counts, outliers: [] };
+  return { ...counts, ...rowFiguresOf(input, keys, values) };
+}
+
+/** What limits what can be said of the whole. */
+export function caveatsOf(input: TouchInput, keys: readonly KeyTouch[]): readonly Caveat[] {
+  const weighed = keys.filter(({ frictionG }) => frictionG !== undefined);
+  const caveats: readonly (readonly [Caveat, boolean])[] = [
+    ['upright', input.kind === 'upright'],
+    ['noIntent', input.intent === null],
+    ['stepNotStated', weighed.some(({ standardUncertaintyG }) => standardUncertaintyG === undefined)],
+    ['ruleNotStated', weighed.some(({ correctedFrictionG }) => correctedFrictionG === undefined)],
+    ['dampersNotStated', input.dampers === undefined && weighed.length > 0],
+    ['dampersResting', input.dampers === 'resting'],
+    ['helperSpringsUnweighed', input.helperSprings === 'engaged' && weighed.some(({ figures }) => figures.helperSpringG === undefined)],
+  ];
+  return caveats.flatMap(([name, holds]) => (holds ? [name] : []));
+}
+
+type Row = readonly (number | null)[];
+
+function rowOf(input: TouchInput, keys: readonly KeyTouch[]): Row {
+  const byBalance = input.intent?.even === 'balanceWeight';
+  return keys.map(({ figures, balanceWeightG, verdict }) => (verdict === 'outcome' ? null : ((byBalance ? balanceWeightG : figures.downWeightG?.value) ?? null)));
+}
+
+function rowFiguresOf(input: TouchInput, keys: readonly KeyTouch[], values: Row): Omit<TouchSummary, 'measured' | 'keys' | 'inside' | 'outcomes' | 'upWeightLow' | 'doubtful'> {
+  const step = input.stepG ?? 0;
+  const { median, largestStep, largestStepIndex } = evennessOf({ values, step });
+  const residuals = keys.map(({ deviationG }, index) => (values[index] === null ? null : (deviationG ?? values[index] ?? null)));
+  const band = input.intent === null ? {} : { band: { target: 0, tolerance: input.intent.toleranceG } };
+  const { outliers, capability } = evennessOf({ values: residuals, step, ...band });
+  const [low, high] = largestStepIndex === undefined ? [] : [keys[largestStepIndex]?.key, keys[largestStepIndex + 1]?.key];
+  return {
+    medianG: median,
+    ...present('largestStepG', largestStep),
+    ...(low === undefined || high === undefined ? {} : { largestStepKeys: [low, high] as const }),
+    outliers: outliers.flatMap((index) => keys[index]?.key ?? []),
+    ...(capability === undefined || !Number.isFinite(capability) ? {} : { capability }),
+  };
+}
+
+/** Keys inside the tolerance narrowed by their own expanded uncertainty; undefined without an intent or where one uncertainty is unknown. @source JCGM-106 */
+function guardedOf({ intent }: TouchInput, keys: readonly KeyTouch[]): number | undefined {
+  if (intent === null) return undefined;
+  const judged = keys.flatMap(({ verdict, deviationG, figures, standardUncertaintyG }) => {
+    if (deviationG === undefined || verdict === 'outcome') return [];
+    const u = intent.even === 'balanceWeight' ? standardUncertaintyG : figures.downWeightG?.standardUncertaintyG;
+    return [{ deviationG, u }];
+  });
+  if (judged.length === 0 || judged.some(({ u }) => u === undefined)) return undefined;
+  return judged.filter(({ deviationG, u = 0 }) => Math.abs(deviationG) <= intent.toleranceG - COVERAGE * u).length;
+}

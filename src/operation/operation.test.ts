@@ -1,4 +1,5 @@
 import { ok } from '#result';
+import { grams } from '#units';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { calculate, defineOperation, field, runOperation } from './index.ts';
@@ -37,6 +38,24 @@ describe('running an operation', () => {
     [[], ['type : a value of kind object']],
   ])('refuses %j by naming the field', (raw, expected) => {
     expect(refused(raw)).toEqual(expected);
+  });
+
+  const either = defineOperation({
+    ...halve,
+    input: z.union([
+      z.strictObject({ weightG: field.grams(), keyRatio: field.ratio(), armMm: field.millimetres() }),
+      z.strictObject({ notes: z.array(z.strictObject({ weightG: field.grams() })).min(1) }),
+    ]),
+    run: () => ok({ halfG: grams(0) }),
+  });
+
+  it.each([
+    [{ weightG: 1 }, ['required keyRatio: a finite number', 'required armMm: a finite number']],
+    [{ weightG: 1, keyRatio: 1, armmm: 1 }, ['required armMm: a finite number', 'unknown armmm: no such field']],
+    [{ notes: [{}] }, ['required notes[0].weightG: a finite number']],
+  ])('of several shapes lets the one that fits best speak about %j', (raw, expected) => {
+    const result = runOperation(either, raw);
+    expect(result.ok ? 'accepted' : result.issues.map(({ code, path, allowed }) => `${code} ${path}: ${allowed}`)).toEqual(expected);
   });
 
   it('treats NaN in an answer as a broken invariant', () => {

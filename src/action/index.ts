@@ -21,3 +21,16 @@ export type { RatioDoubt, RatioShares, RatioUncertainty, Weighing } from './unce
 export { registerOf } from './register.ts';
 export type { Register } from './register.ts';
 export { stageOfRemedy } from './remedy.ts';
+export { diagnoseKey } from './key-diagnosis.ts';
+export type { KeyCause, KeyDiagnosis, KeyQuestion } from './key-diagnosis.ts';
+export { balanceFromPartsOperation } from './operations/balance-from-parts.ts';
+export { evennessOperation } from './operations/evenness.ts';
+export { frictionBudgetOperation } from './operations/friction-budget.ts';
+export { frontWeightTargetOperation } from './operations/front-weight-target.ts';
+export { leverRatiosOperation } from './operations/lever-ratios.ts';
+export { sampleSizeOperation } from './operations/sample-size.ts';
+export { smoothCurveOperation } from './operations/smooth-curve.ts';
+export { touchDiagnosisOperation } from './operations/touch-diagnosis.ts';
+export { touchUncertaintyOperation } from './operations/touch-uncertainty.ts';
+export { touchWeightOperation } from './operations/touch-weight.ts';
+export { weightRatioOperation } from './operations/weight-ratio.ts';

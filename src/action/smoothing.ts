@@ -21,18 +21,18 @@ export interface SmoothingQuestion {
  */
 export function smoothCurve({ values, weights, lambda }: SmoothingQuestion): Result<readonly number[]> {
   if (weights !== undefined && weights.length !== values.length) {
-    return refuse({ code: 'length', path: 'weights', given: weights.length, allowed: `${String(values.length)} entries, one per value` });
+    return refuse({ code: 'length', path: 'weights', given: weights.length, allowed: `${String(values.length)} entries, one per value`, params: { reason: 'weightsCount', count: values.length } });
   }
   const effective = values.map((value, index) => (value === null ? 0 : (weights?.[index] ?? 1)));
   const known = effective.filter((weight) => weight > 0).length;
   const needed = values.length < 4 ? values.length : 3;
   if (known < needed) {
-    return refuse({ code: 'unsolvable', path: weights === undefined ? 'values' : 'weights', given: known, allowed: `at least ${String(needed)} values with a weight above 0` });
+    return refuse({ code: 'unsolvable', path: weights === undefined ? 'values' : 'weights', given: known, allowed: `at least ${String(needed)} values with a weight above 0`, params: { reason: 'tooFewWeigh', min: needed } });
   }
   if (lambda === 0 && known < values.length) {
-    return refuse({ code: 'unsolvable', path: 'lambda', given: lambda, allowed: 'more than 0 where values are missing' });
+    return refuse({ code: 'unsolvable', path: 'lambda', given: lambda, allowed: 'more than 0 where values are missing', params: { reason: 'gapNeedsStrength' } });
   }
   const smoothed = whittakerSmooth(values.map((value) => value ?? 0), effective, lambda);
   if (smoothed !== undefined) return ok(smoothed);
-  return refuse({ code: 'unsolvable', path: 'lambda', given: lambda, allowed: 'a strength nearer to the weights: these differ too widely to solve' });
+  return refuse({ code: 'unsolvable', path: 'lambda', given: lambda, allowed: 'a strength nearer to the weights: these differ too widely to solve', params: { reason: 'strengthFarFromWeights' } });
 }

@@ -1,0 +1,1 @@
+export { operationByName, operations } from './operations.ts';

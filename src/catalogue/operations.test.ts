@@ -1,0 +1,146 @@
+import { type AnyOperation, describeOperation, runOperation } from '#operation';
+import { sourceOf } from '#sources';
+import { createSay, isMessageKey, languages } from '#text';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import { describe, expect, it } from 'vitest';
+import { operationByName, operations } from './index.ts';
+
+type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
+type Schema = { readonly properties?: Readonly<Record<string, Schema>>; readonly items?: Schema; readonly anyOf?: readonly Schema[]; readonly oneOf?: readonly Schema[]; readonly type?: unknown };
+
+/** Numbers without a unit of their own, or whose unit is that of the row they speak of. */
+const DIMENSIONLESS = new Set([
+  'keyRatio', 'keyRatioUncertainty', 'wippenRatio', 'hammerRatio', 'actionRatio',
+  'weightRatio', 'weightRatioUncertainty', 'weightRatioExpandedUncertainty', 'median', 'perNote',
+  'shares.balanceWeight', 'shares.frontWeight', 'shares.hammerWeight', 'shares.wippenWeight', 'shares.keyRatio',
+  'capstanFriction', 'rollerFriction', 'repeats', 'confidence', 'missProbability', 'lambda', 'weights', 'capability',
+  'count', 'measured', 'inside', 'insideGuarded', 'largestStepIndex', 'outliers', 'keys', 'bad', 'sampled', 'sampleSize', 'maxBad',
+  'values', 'target', 'tolerance', 'step', 'uncertainty', 'largestStep', 'medianStep', 'smoothed', 'sd', 'halfWidth',
+]);
+const ENDS_IN_UNIT = /(?:G|Mm|N|Deg|Hz|Ct|S|C|Pct|GMm)$/u;
+
+/** Every number of a schema, by the names on the way to it. */
+function numbersOf(schema: Schema, path: readonly string[] = []): readonly string[] {
+  const here = schema.type === 'number' || schema.type === 'integer' ? [path.join('.')] : [];
+  return [
+    ...here,
+    ...Object.entries(schema.properties ?? {}).flatMap(([name, inner]) => numbersOf(inner, [...path, name])),
+    ...(schema.items === undefined ? [] : numbersOf(schema.items, path)),
+    ...[...(schema.anyOf ?? []), ...(schema.oneOf ?? [])].flatMap((inner) => numbersOf(inner, path)),
+  ];
+}
+
+const described = (operation: AnyOperation) => describeOperation(operation, (key) => key);
+const run = (operation: AnyOperation, raw: unknown) => runOperation(operation, raw);
+const pathsRefused = (operation: AnyOperation, raw: unknown): readonly string[] => {
+  const result = run(operation, raw);
+  return result.ok ? [] : result.issues.map(({ path }) => path);
+};
+
+/** Places of all leaves of an example, with what stands there. */
+function leavesOf(value: Json, path: readonly (string | number)[] = []): readonly { readonly path: readonly (string | number)[]; readonly value: Json }[] {
+  if (Array.isArray(value)) return value.flatMap((inner: Json, index) => leavesOf(inner, [...path, index]));
+  if (typeof value === 'object' && value !== null) return Object.entries(value).flatMap(([key, inner]) => leavesOf(inner as Json, [...path, key]));
+  return [{ path, value }];
+}
+
+function replaced(root: Json, [step, ...rest]: readonly (string | number)[], put: unknown): unknown {
+  if (step === undefined) return put;
+  const inner = (root as Readonly<Record<string | number, Json>>)[step] ?? null;
+  const next = replaced(inner, rest, put);
+  return Array.isArray(root) ? root.map((value: Json, index) => (index === step ? next : value)) : { ...(root as object), [step]: next };
+}
+
+const textOf = (path: readonly (string | number)[]): string =>
+  path.reduce<string>((text, step) => (typeof step === 'number' ? `${text}[${String(step)}]` : text === '' ? step : `${text}.${step}`), '');
+
+const listsOf = (value: Json, path: readonly (string | number)[] = []): readonly (readonly (string | number)[])[] => {
+  if (typeof value !== 'object' || value === null) return [];
+  const inner = Array.isArray(value) ? value.flatMap((each: Json, index) => listsOf(each, [...path, index])) : Object.entries(value).flatMap(([key, each]) => listsOf(each as Json, [...path, key]));
+  return Array.isArray(value) ? [path, ...inner] : inner;
+};
+
+describe('the list of operations', () => {
+  it('has one of each name and finds it', () => {
+    expect(new Set(operations.map(({ name }) => name)).size).toBe(operations.length);
+    for (const operation of operations) expect(operationByName(operation.name)).toBe(operation);
+    expect(operationByName('no-such')).toBeUndefined();
+  });
+});
+
+describe.each(operations.map((operation) => [operation.name, operation] as const))('%s', (name, operation) => {
+  const example = operation.example as Json;
+  const numbers = leavesOf(example).filter(({ value }) => typeof value === 'number');
+
+  it('runs its own example, and the answer fits its own schemas', () => {
+    const result = run(operation, example);
+    expect(result).toMatchObject({ ok: true });
+    if (!result.ok) return;
+    expect(operation.output.safeParse(result.value).error).toBeUndefined();
+    const { inputSchema, outputSchema } = described(operation);
+    const ajv = new Ajv2020({ strict: false });
+    expect(ajv.validate(inputSchema, example), ajv.errorsText()).toBe(true);
+    expect(ajv.validate(outputSchema, JSON.parse(JSON.stringify(result.value))), ajv.errorsText()).toBe(true);
+  });
+
+  it('has words in every language, a formula and known sources', () => {
+    for (const part of ['title', 'help']) {
+      const key = `operation.${name}.${part}`;
+      expect(isMessageKey(key), key).toBe(true);
+      if (isMessageKey(key)) for (const language of languages) expect(createSay(language)(key).length).toBeGreaterThan(5);
+    }
+    expect(operation.formula.length).toBeGreaterThan(0);
+    expect(operation.sources.length).toBeGreaterThan(0);
+    for (const source of operation.sources) expect(() => sourceOf(source)).not.toThrow();
+  });
+
+  it('names the unit of every number', () => {
+    const { inputSchema, outputSchema } = described(operation);
+    const unnamed = [...numbersOf(inputSchema), ...numbersOf(outputSchema)].filter((path) => {
+      const last = path.split('.').at(-1) ?? '';
+      return !ENDS_IN_UNIT.test(last) && !DIMENSIONLESS.has(last) && !DIMENSIONLESS.has(path);
+    });
+    expect(unnamed).toEqual([]);
+  });
+
+  it.each(numbers.map(({ path }) => [textOf(path), path] as const))('refuses what is no number at %s', (text, path) => {
+    for (const wrong of ['7', true, {}, [], Number.NaN, Infinity, -Infinity, JSON.parse('1e999') as number]) {
+      expect(pathsRefused(operation, replaced(example, path, wrong)), String(wrong)).toContain(text);
+    }
+    for (const extreme of [Number.MAX_VALUE, -Number.MAX_VALUE]) expect(pathsRefused(operation, replaced(example, path, extreme))).toContain(text);
+  });
+
+  it('refuses empty lists where it takes lists', () => {
+    for (const path of listsOf(example)) expect(pathsRefused(operation, replaced(example, path, []))).toContain(textOf(path));
+  });
+
+  it('refuses fields it does not know, and what is no object', () => {
+    expect(pathsRefused(operation, { ...(example as object), surprise: 1 })).toContain('surprise');
+    for (const wrong of [null, [], 'text', 7, undefined]) expect(run(operation, wrong).ok).toBe(false);
+  });
+
+  it('names every field that is missing', () => {
+    const required = Object.keys(example as object).filter((key) => {
+      const { [key]: _, ...rest } = example as Record<string, Json>;
+      return !run(operation, rest).ok;
+    });
+    for (const key of required) {
+      const { [key]: _, ...rest } = example as Record<string, Json>;
+      expect(pathsRefused(operation, rest).some((path) => path === key || path.startsWith(key))).toBe(true);
+    }
+  });
+
+  it('refuses every negative weight but front weights', () => {
+    for (const { path } of numbers.filter((leaf) => /G$/u.test(String(leaf.path.at(-1))))) {
+      const mayBeNegative = ['frontWeightG', 'balanceWeightG'].includes(String(path.at(-1)));
+      if (!mayBeNegative) expect(pathsRefused(operation, replaced(example, path, -1))).toEqual([textOf(path)]);
+    }
+  });
+
+  it('refuses an up weight above the down weight', () => {
+    for (const { path } of numbers.filter((leaf) => leaf.path.at(-1) === 'upWeightG')) {
+      const result = run(operation, replaced(example, path, 90));
+      expect(result).toMatchObject({ ok: false, issues: [{ code: 'order', path: textOf(path), given: 90 }] });
+    }
+  });
+});

@@ -1,0 +1,36 @@
+import {
+  balanceFromPartsOperation,
+  evennessOperation,
+  frictionBudgetOperation,
+  frontWeightTargetOperation,
+  leverRatiosOperation,
+  sampleSizeOperation,
+  smoothCurveOperation,
+  touchDiagnosisOperation,
+  touchUncertaintyOperation,
+  touchWeightOperation,
+  weightRatioOperation,
+} from '#action';
+import type { AnyOperation } from '#operation';
+
+/** Every calculation of the bench book, in the order lists show them. Adding one is a line here. */
+export const operations: readonly AnyOperation[] = [
+  touchWeightOperation,
+  touchUncertaintyOperation,
+  evennessOperation,
+  smoothCurveOperation,
+  sampleSizeOperation,
+  leverRatiosOperation,
+  balanceFromPartsOperation,
+  weightRatioOperation,
+  frontWeightTargetOperation,
+  touchDiagnosisOperation,
+  frictionBudgetOperation,
+];
+
+const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));
+
+/** The operation of that name, or `undefined` when there is none. */
+export function operationByName(name: string): AnyOperation | undefined {
+  return byName.get(name);
+}

@@ -1,5 +1,77 @@
-import type { quantities as english } from '../en/quantities.ts';
+/** German: what is measured, how, and the words of states, outcomes and colours. ICU MessageFormat. */
+export const quantities = {
+  'quantity.downWeightG.name': 'Niedergewicht',
+  'quantity.downWeightG.short': 'Nieder',
+  'quantity.downWeightG.howTo':
+    'Pedal treten, damit die Dämpfer abgehoben sind. Auf den Stuhlboden klopfen, um Haftendes zu lösen, dann vorn auf der Marke Gewichte auflegen, bis die Taste langsam und gleichmäßig durch die erste Hälfte ihres Weges sinkt. Das kleinste Gewicht, das dies schafft, notieren.',
+  'quantity.downWeightG.mistakes': 'Gewicht bei manchen Tasten weiter hinten aufgesetzt; Taste von Hand über eine klemmende Stelle geschoben; Dämpfer liegt noch auf der Taste.',
+  'quantity.upWeightG.name': 'Aufgewicht',
+  'quantity.upWeightG.short': 'Auf',
+  'quantity.upWeightG.howTo':
+    'Pedal treten. Die belastete Taste bis kurz vor die Auslösung drücken, sanft loslassen und Gewichte wegnehmen, bis sie langsam und gleichmäßig steigt. Das größte Gewicht, das sie noch hebt, notieren.',
+  'quantity.upWeightG.mistakes': 'Hinter der Auslösung begonnen, wo die Stoßzunge die Taste hält; Rückprall vom Tastenboden für ein Steigen gehalten; andere Stelle auf der Taste als beim Niedergewicht.',
+  'quantity.frontWeightG.name': 'Vordergewicht',
+  'quantity.frontWeightG.short': 'Vorder',
+  'quantity.frontWeightG.howTo':
+    'Taste herausnehmen und am Waageloch waagerecht auf eine schmale Kante legen, nicht auf ihren Stift. Die Marke vorn über eine dünne Stütze auf die Waage stellen. Ist die Taste hinten schwerer, vorn ein bekanntes Gewicht auflegen und seinen Anteil wieder abziehen: Das Ergebnis ist dann negativ.',
+  'quantity.frontWeightG.mistakes': 'Taste nicht waagerecht; Kante neben dem Waageloch; andere Marke als bei den Gewichten für Nieder und Auf.',
+  'quantity.hammerWeightG.name': 'Hammergewicht',
+  'quantity.hammerWeightG.short': 'Hammer',
+  'quantity.hammerWeightG.howTo':
+    'Hammer mit Stiel auf der eigenen Kapsel, Stiel waagerecht, Anschlagpunkt auf der Waage, Stiel frei beweglich. Der Hammer und etwa der halbe Stiel stecken im Ergebnis.',
+  'quantity.hammerWeightG.mistakes': 'Eine schwergängige Achse trägt einen Teil des Gewichts; Stiel schräg statt waagerecht; Hammerkopf ohne Stiel gewogen.',
+  'quantity.wippenWeightG.name': 'Hebegliedgewicht',
+  'quantity.wippenWeightG.short': 'Hebeglied',
+  'quantity.wippenWeightG.howTo': 'Hebeglied auf der eigenen Kapsel, waagerecht, die Kontaktstelle am Sattel auf der Waage. Eine Hilfsfeder, falls vorhanden, aushängen.',
+  'quantity.wippenWeightG.mistakes': 'Schwergängige Achse; Hilfsfeder nicht ausgehängt; andere Stelle als die, an der die Pilote anliegt.',
+  'quantity.keyFrictionG.name': 'Reibung der Taste allein',
+  'quantity.keyFrictionG.short': 'Tastenreibung',
+  'quantity.keyFrictionG.howTo':
+    'Mechanik abnehmen, Taste auf ihren Stiften. Mit losen Gewichten ins Gleichgewicht bringen, dann Nieder- und Aufgewicht der Taste allein messen: Die halbe Differenz ist das Ergebnis.',
+  'quantity.keyFrictionG.mistakes': 'Taste streift ihre Nachbarin; Ausgleichsgewichte rutschen; Differenz nicht halbiert.',
+  'quantity.helperSpringG.name': 'Hilfsfeder, an der Tastenvorderkante',
+  'quantity.helperSpringG.short': 'Hilfsfeder',
+  'quantity.helperSpringG.howTo': 'Balancegewicht mit ausgehängter Feder am Hebeglied, abzüglich Balancegewicht mit eingehängter Feder.',
+  'quantity.helperSpringG.mistakes': 'Nur die Differenz der Niedergewichte genommen: Darin steckt auch Reibung.',
+  'quantity.keyFrontMm.name': 'Taste, vorderer Hebelarm',
+  'quantity.keyFrontMm.short': 'Taste vorn',
+  'quantity.keyFrontMm.howTo': 'Von der Mitte des Waagestifts bis zur Marke, auf der die Gewichte stehen.',
+  'quantity.keyFrontMm.mistakes': 'Bis zur Vorderkante statt bis zur Marke gemessen; ein Maß für Unter- und Obertasten notiert.',
+  'quantity.keyBackMm.name': 'Taste, hinterer Hebelarm',
+  'quantity.keyBackMm.short': 'Taste hinten',
+  'quantity.keyBackMm.howTo': 'Von der Mitte des Waagestifts bis dorthin, wo die Pilote das Hebeglied berührt, rechtwinklig zur Kraftrichtung.',
+  'quantity.keyBackMm.mistakes': 'Bis zum Tastenende gemessen; bei schräg stehender Pilote bis zum Gewinde gemessen.',
+  'quantity.wippenHeelMm.name': 'Hebeglied, Hebelarm zum Sattel',
+  'quantity.wippenHeelMm.short': 'Hebeglied Sattel',
+  'quantity.wippenHeelMm.howTo': 'Von der Achse des Hebeglieds bis dorthin, wo sein Sattel auf der Pilote liegt, rechtwinklig zur Kraftrichtung.',
+  'quantity.wippenHeelMm.mistakes': 'Bis zur Mitte des Satteltuchs statt bis zur Kontaktstelle gemessen.',
+  'quantity.wippenJackMm.name': 'Hebeglied, Hebelarm zur Stoßzunge',
+  'quantity.wippenJackMm.short': 'Hebeglied Stoßzunge',
+  'quantity.wippenJackMm.howTo': 'Von der Achse des Hebeglieds bis dorthin, wo die Oberkante der Stoßzunge die Hammerrolle berührt, rechtwinklig zur Kraftrichtung.',
+  'quantity.wippenJackMm.mistakes': 'Bis zur Achse der Stoßzunge statt bis zu ihrer Oberkante gemessen.',
+  'quantity.rollerMm.name': 'Hammer, Hebelarm zur Rolle',
+  'quantity.rollerMm.short': 'Rolle',
+  'quantity.rollerMm.howTo': 'Von der Hammerachse bis dorthin, wo die Stoßzunge die Hammerrolle berührt. Ein Millimeter ändert die Übersetzung um etwa sechs Prozent, daher mehrere Stiele messen.',
+  'quantity.rollerMm.mistakes': 'Bis zur Mitte des Rollenkerns gemessen, obwohl die Rolle einseitig flachgedrückt ist; auf ganze Millimeter gerundet.',
+  'quantity.hammerMm.name': 'Hammer, Hebelarm zum Anschlagpunkt',
+  'quantity.hammerMm.short': 'Hammerarm',
+  'quantity.hammerMm.howTo': 'Von der Hammerachse längs des Stiels bis zur Linie des Anschlagpunkts.',
+  'quantity.hammerMm.mistakes': 'Bis zum Ende des Stiels gemessen.',
 
-/** German: quantities. ICU MessageFormat. */
-export const quantities: Readonly<Record<keyof typeof english, string>> = {
-};
+  'outcome.sticks': 'Klemmt',
+  'outcome.noReturn': 'Kommt nicht zurück',
+  'outcome.overRange': 'Schwerer, als die Gewichte reichen',
+  'outcome.missing': 'Teil fehlt',
+  'outcome.unweighable': 'Nicht wägbar',
+
+  'state.found': 'Vorgefunden',
+  'state.planned': 'Geplant',
+  'state.finished': 'Fertiggestellt',
+
+  'basis.measured': 'Gemessen',
+  'basis.estimated': 'Geschätzt',
+  'basis.derived': 'Errechnet',
+
+  'colour.natural': 'Untertasten',
+  'colour.sharp': 'Obertasten',
+} as const;

@@ -8,5 +8,6 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 120_000,
     restoreMocks: true,
+    globalSetup: ['src/store/testing/emit.ts'],
   },
 });

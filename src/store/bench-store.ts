@@ -2,6 +2,12 @@ import type { Instrument, InstrumentDraft, Reading, SessionDraft, State, TouchIn
 import type { Issue } from '#result';
 import type { Answer, LogEvent, ReadingBatch, ReadingBatchAnswer, WorkItem, WorkItemDraft } from '#workshop';
 
+/** A person behind a reference of the log. */
+export interface Person {
+  readonly reference: string;
+  readonly name: string;
+}
+
 /** Workshop that holds the shop's own instruments, and the one the demo lives in. */
 export const SHOP = 'shop';
 export const DEMO = 'demo';
@@ -43,6 +49,9 @@ export interface BenchStore {
   listEvents(id: string, options?: { before?: number; limit?: number }): Promise<readonly LogEvent[]>;
   undo(id: string, seq: number, by: string): Promise<LogEvent>;
   audit(id: string): Promise<Answer<'audit'>>;
+  /** Says who is behind a reference of the log; null forgets the name, and every chain stays whole. */
+  namePerson(workshopId: string, reference: string, name: string | null): Promise<void>;
+  listPeople(workshopId: string): Promise<readonly Person[]>;
   /** Removes a workshop and all it holds: only ever the demo. Answers how many instruments went. */
   removeDemo(): Promise<number>;
   close(): Promise<void>;

@@ -1,2 +1,4 @@
 export { DEMO, SHOP, StoreFailure } from './bench-store.ts';
-export type { BenchStore } from './bench-store.ts';
+export type { BenchStore, Person } from './bench-store.ts';
+export { openStore } from './open.ts';
+export type { StoreOptions } from './open.ts';

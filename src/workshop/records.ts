@@ -37,6 +37,12 @@ export const changeSchema = z.strictObject({
 });
 export type Change = z.output<typeof changeSchema>;
 
+/** What events there are. An undo is an event too: it names in `undoes` what it takes back. */
+export const eventKinds = [
+  'piano.added', 'piano.changed', 'cycle.opened', 'session.added', 'session.changed', 'readings.written', 'intent.set', 'work.added', 'work.changed', 'undone',
+] as const;
+export type EventKind = (typeof eventKinds)[number];
+
 /** One entry of the append-only log. `text` is the stored canonical form that `hash` was taken of. */
 export const eventSchema = z.strictObject({
   seq: z.number().int().min(1),

@@ -1,0 +1,53 @@
+import type { BenchStore } from './bench-store.ts';
+import { getPiano, listPianos } from './cards/files.ts';
+import { setIntent } from './cards/intents.ts';
+import { addPiano, changePiano, openCycle } from './cards/pianos.ts';
+import { addSession, changeSession } from './cards/sessions.ts';
+import { addWork, changeWork } from './cards/work.ts';
+import type { Bench } from './database.ts';
+import { removeDemo } from './demo.ts';
+import { guarded } from './failures.ts';
+import { audit } from './log/audit.ts';
+import { listEvents } from './log/list.ts';
+import { undo } from './log/undo.ts';
+import { listPeople, namePerson } from './people.ts';
+import { listReadings, readingHistory } from './readings/list.ts';
+import { writeReadings } from './readings/write.ts';
+
+interface Parts {
+  readonly kind: BenchStore['kind'];
+  /** How to name the database when it does not answer. */
+  readonly where: string;
+  readonly bench: Bench;
+  readonly close: () => Promise<void>;
+}
+
+/** Puts the store together: each method is a function of its own, on whichever database was opened. */
+export function benchStore({ kind, where, bench, close }: Parts): BenchStore {
+  const on = <Given extends readonly unknown[], T>(work: (bench: Bench, ...given: Given) => Promise<T>) => (...given: Given): Promise<T> =>
+    guarded(where, () => work(bench, ...given));
+  let closing: Promise<void> | undefined;
+  return {
+    kind,
+    listPianos: on(listPianos),
+    addPiano: on(addPiano),
+    getPiano: on(getPiano),
+    changePiano: on(changePiano),
+    openCycle: on(openCycle),
+    addSession: on(addSession),
+    changeSession: on(changeSession),
+    listReadings: on(listReadings),
+    readingHistory: on(readingHistory),
+    writeReadings: on(writeReadings),
+    setIntent: on(setIntent),
+    addWork: on(addWork),
+    changeWork: on(changeWork),
+    listEvents: on(listEvents),
+    undo: on(undo),
+    audit: on(({ db }, id: string) => audit(db, id)),
+    namePerson: on(namePerson),
+    listPeople: on(listPeople),
+    removeDemo: on(removeDemo),
+    close: () => (closing ??= close()),
+  };
+}

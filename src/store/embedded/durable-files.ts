@@ -1,0 +1,43 @@
+import { fsyncSync } from 'node:fs';
+import { NodeFS } from '@electric-sql/pglite/nodefs';
+
+type Init = InstanceType<typeof NodeFS>['init'];
+
+/** The part of the engine's file layer that is reached into: it has no `fsync` of its own, so nothing would ever reach the disk. */
+interface FileLayer {
+  readonly NODEFS: { readonly stream_ops: { fsync?: (stream: { readonly nfd: number }) => number } };
+  readonly FS: { readonly ErrnoError: new (code: number) => Error };
+}
+
+/** The engine's number for a failed input or output; on it the database stops rather than believe in a write. */
+const EIO = 29;
+
+/**
+ * Database files on the real disk whose `fsync` is a real one, for directories too.
+ * It rests on the inside of the engine, so a test counts what happens at each commit.
+ */
+export class DurableFiles extends NodeFS {
+  readonly #counted: () => void;
+
+  constructor(folder: string, counted: () => void) {
+    super(folder);
+    this.#counted = counted;
+  }
+
+  override async init(...[engine, options]: Parameters<Init>): ReturnType<Init> {
+    const { emscriptenOpts } = await super.init(engine, options);
+    const syncForReal = (module: unknown): void => {
+      const layer = module as FileLayer;
+      layer.NODEFS.stream_ops.fsync = ({ nfd }) => {
+        try {
+          fsyncSync(nfd);
+        } catch {
+          throw new layer.FS.ErrnoError(EIO);
+        }
+        this.#counted();
+        return 0;
+      };
+    };
+    return { emscriptenOpts: { ...emscriptenOpts, preRun: [...(emscriptenOpts.preRun ?? []), syncForReal] } };
+  }
+}

@@ -1,0 +1,62 @@
+import { mkdirSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { drizzle } from 'drizzle-orm/node-postgres';
+import { Pool } from 'pg';
+import { benchStore } from './bench.ts';
+import { type BenchStore, StoreFailure } from './bench-store.ts';
+import type { Surroundings } from './database.ts';
+import { startEngine } from './embedded/engine.ts';
+import { databaseFolder } from './embedded/folder.ts';
+import { ownFolder } from './embedded/owner-lock.ts';
+import { guarded } from './failures.ts';
+import { migrateTables } from './migrate.ts';
+
+export interface StoreOptions extends Surroundings {
+  /** Folder of the embedded database; one process owns it. */
+  readonly dataDir?: string;
+  /** PostgreSQL server, `postgres://…`; wins over `dataDir`. */
+  readonly databaseUrl?: string;
+}
+
+/** Opens the bench book, embedded in this process or on a PostgreSQL server, its tables brought up to date. */
+export async function openStore(options: StoreOptions): Promise<BenchStore> {
+  if (options.databaseUrl !== undefined) return await openServer(options.databaseUrl, options);
+  if (options.dataDir !== undefined) return await openEmbedded(resolve(options.dataDir), options);
+  throw new Error('a store needs a data folder or the address of a database');
+}
+
+async function openEmbedded(dataDir: string, surroundings: Surroundings): Promise<BenchStore> {
+  mkdirSync(dataDir, { recursive: true });
+  const letGo = await ownFolder(dataDir);
+  try {
+    const engine = await startEngine(await databaseFolder(dataDir));
+    await migrateTables(engine.pool);
+    return benchStore({ kind: 'embedded', where: 'The embedded database', bench: { ...surroundings, db: drizzle(engine.pool) }, close: () => engine.stop().finally(letGo) });
+  } catch (error) {
+    await letGo();
+    throw error;
+  }
+}
+
+async function openServer(databaseUrl: string, surroundings: Surroundings): Promise<BenchStore> {
+  const where = `The PostgreSQL server${hostOf(databaseUrl)}`;
+  const pool = new Pool({ connectionString: databaseUrl, max: 10, connectionTimeoutMillis: 10_000 });
+  pool.on('error', () => undefined);
+  try {
+    await guarded(where, () => migrateTables(pool));
+  } catch (error) {
+    await pool.end();
+    throw error;
+  }
+  return benchStore({ kind: 'server', where, bench: { ...surroundings, db: drizzle(pool) }, close: () => pool.end() });
+}
+
+/** Host and port of the address, and nothing else of it: the rest is ours to sign in with. */
+function hostOf(databaseUrl: string): string {
+  try {
+    const { host } = new URL(databaseUrl);
+    return host === '' ? '' : ` at ${host}`;
+  } catch {
+    throw new StoreFailure('unavailable', 'The address of the PostgreSQL server is not of the form postgres://host:port/database.');
+  }
+}

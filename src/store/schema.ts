@@ -1,0 +1,94 @@
+import type { Basis, Outcome, QuantityName, Scope, State } from '#instrument';
+import { sql } from 'drizzle-orm';
+import { boolean, doublePrecision, index, integer, jsonb, pgTable, primaryKey, text, timestamp, uniqueIndex } from 'drizzle-orm/pg-core';
+
+// Every table is keyed by workshop first, so that a distributed PostgreSQL can shard on it.
+
+/** The people behind the references in the log: a name can be erased, and no chain breaks. */
+export const person = pgTable('person', {
+  workshop: text().notNull(),
+  reference: text().notNull(),
+  name: text().notNull(),
+}, (table) => [primaryKey({ columns: [table.workshop, table.reference] })]);
+
+/** The end of each instrument's chain; its row is locked while an event is appended. Seq 0 and an empty hash before the first. */
+export const chainHead = pgTable('chain_head', {
+  workshop: text().notNull(),
+  instrument: text().notNull(),
+  seq: integer().notNull(),
+  hash: text().notNull(),
+}, (table) => [primaryKey({ columns: [table.workshop, table.instrument] }), index('chain_head_instrument').on(table.instrument)]);
+
+/**
+ * The append-only log. `text` is the canonical form that was hashed, and the truth;
+ * the columns beside it are for looking up. Only `undone_by` ever changes, and a trigger holds that.
+ */
+export const event = pgTable('event', {
+  workshop: text().notNull(),
+  instrument: text().notNull(),
+  seq: integer().notNull(),
+  at: timestamp({ withTimezone: true, precision: 3 }).notNull(),
+  undoes: integer(),
+  undoneBy: integer('undone_by'),
+  /** Aspects the event changed, and aspects it rests on: what an undo must look out for. */
+  touched: text().array().notNull(),
+  used: text().array().notNull(),
+  text: text().notNull(),
+  hash: text().notNull(),
+}, (table) => [primaryKey({ columns: [table.workshop, table.instrument, table.seq] })]);
+
+/** Instruments, sessions, intents and jobs as they stand now; the log can build them again. */
+export const card = pgTable('card', {
+  workshop: text().notNull(),
+  instrument: text().notNull(),
+  entity: text().$type<'instrument' | 'session' | 'intent' | 'work'>().notNull(),
+  place: text().notNull(),
+  body: jsonb().$type<Record<string, unknown>>().notNull(),
+  /** False once its making was undone. */
+  standing: boolean().notNull(),
+  /** Event that made it and its order within, so that lists keep their order. */
+  madeSeq: integer('made_seq').notNull(),
+  madeIndex: integer('made_index').notNull(),
+}, (table) => [primaryKey({ columns: [table.workshop, table.instrument, table.entity, table.place] })]);
+
+/** Every reading ever taken. Rows are only added; which one stands at a place is all that changes. */
+export const reading = pgTable('reading', {
+  workshop: text().notNull(),
+  instrument: text().notNull(),
+  id: text().notNull(),
+  seq: integer().notNull(),
+  place: text().notNull(),
+  cycle: integer().notNull(),
+  state: text().$type<State>().notNull(),
+  quantity: text().$type<QuantityName>().notNull(),
+  scope: text().$type<Scope>().notNull(),
+  index: integer().notNull(),
+  repeat: integer().notNull(),
+  typed: text(),
+  value: doublePrecision(),
+  outcome: text().$type<Outcome>(),
+  uncertainty: doublePrecision(),
+  basis: text().$type<Basis>().notNull(),
+  remark: text().notNull(),
+  sessionId: text('session_id'),
+  at: timestamp({ withTimezone: true, precision: 3 }).notNull(),
+  by: text().notNull(),
+  standing: boolean().notNull(),
+  withdrawn: boolean().notNull(),
+  supersededBy: text('superseded_by'),
+}, (table) => [
+  primaryKey({ columns: [table.workshop, table.instrument, table.id] }),
+  uniqueIndex('reading_one_stands').on(table.workshop, table.instrument, table.place).where(sql`${table.standing}`),
+  index('reading_place').on(table.workshop, table.instrument, table.place),
+]);
+
+/** Sends already answered: a repeated one gets the same answer and writes nothing. */
+export const send = pgTable('send', {
+  workshop: text().notNull(),
+  instrument: text().notNull(),
+  sendId: text('send_id').notNull(),
+  /** Hash of what was sent, so that another batch under the same name is refused, not swallowed. */
+  digest: text().notNull(),
+  seq: integer().notNull(),
+  answer: jsonb().notNull(),
+}, (table) => [primaryKey({ columns: [table.workshop, table.instrument, table.sendId] })]);

@@ -5,5 +5,6 @@ export { field } from './fields.ts';
 export type { Range } from './fields.ts';
 export { defineOperation } from './operation.ts';
 export type { AnyOperation, Operation } from './operation.ts';
+export { readJson } from './read-json.ts';
 export { calculate, runOperation } from './run.ts';
 export type { Calculation } from './run.ts';

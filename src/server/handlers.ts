@@ -1,0 +1,50 @@
+import { states } from '#instrument';
+import { checkInput } from '#operation';
+import { type BenchStore, SHOP } from '#store';
+import type { Answer, RouteName, Routes } from '#workshop';
+import { z } from 'zod';
+import { accepted } from './failure.ts';
+
+/** Names after a colon in a path. */
+type PathNames<Path extends string> = Path extends `${string}:${infer Name}/${infer Rest}` ? Name | PathNames<Rest> : Path extends `${string}:${infer Name}` ? Name : never;
+
+/** What a handler is given: the request, checked by the route's own schemas. */
+export interface Call<N extends RouteName> {
+  readonly store: BenchStore;
+  readonly version: string;
+  /** Reference of the person who asks. */
+  readonly by: string;
+  readonly params: Readonly<Record<PathNames<Routes[N]['path']>, string>>;
+  readonly query: Routes[N] extends { readonly query: infer Q extends z.ZodType } ? z.output<Q> : undefined;
+  readonly body: Routes[N] extends { readonly body: infer B extends z.ZodType } ? z.output<B> : undefined;
+}
+
+/** One handler for every route of the workshop: a route without one does not compile. */
+export type Handlers = { readonly [N in RouteName]: (call: Call<N>) => Promise<Answer<N>> };
+
+const wholeNumber = z.string().regex(/^\d{1,9}$/u, 'a whole number').transform(Number).pipe(z.number().int().min(1));
+const placeQuery = z.object({ cycle: wholeNumber, state: z.enum(states), quantity: z.string(), index: z.string().regex(/^\d{1,4}$/u, 'a whole number').transform(Number) });
+const cycleQuery = z.object({ cycle: wholeNumber.optional() });
+const eventsQuery = z.object({ before: wholeNumber.optional(), limit: wholeNumber.pipe(z.number().max(1000)).optional() });
+
+/** What stands for a route whose work is done on the kept piano alone. */
+export const storeHandlers = {
+  listPianos: async ({ store }) => ({ pianos: await store.listPianos() }),
+  addPiano: ({ store, body, by }) => store.addPiano(SHOP, body, by),
+  getPiano: ({ store, params }) => store.getPiano(params.id),
+  changePiano: ({ store, params, body, by }) => store.changePiano(params.id, body, by),
+  openCycle: ({ store, params, by }) => store.openCycle(params.id, by),
+  addSession: ({ store, params, body, by }) => store.addSession(params.id, body, by),
+  changeSession: ({ store, params, body, by }) => store.changeSession(params.id, params.sid, body, by),
+  listReadings: async ({ store, params, query }) => ({ readings: [...(await store.listReadings(params.id, accepted(checkInput(cycleQuery, query)).cycle))] }),
+  readingHistory: async ({ store, params, query }) => ({ readings: await store.readingHistory(params.id, accepted(checkInput(placeQuery, query))) }),
+  writeReadings: ({ store, params, body, by }) => store.writeReadings(params.id, body, by),
+  setIntent: ({ store, params, body, by }) => store.setIntent(params.id, accepted(checkInput(cycleQuery.required(), params)).cycle, body, by),
+  listEvents: async ({ store, params, query }) => ({ events: [...(await store.listEvents(params.id, accepted(checkInput(eventsQuery, query))))] }),
+  undo: ({ store, params, body, by }) => store.undo(params.id, body.seq, by),
+  audit: ({ store, params }) => store.audit(params.id),
+  addWork: async ({ store, params, body, by }) => ({ work: [...(await store.addWork(params.id, body.items, by))] }),
+  changeWork: ({ store, params, body, by }) => store.changeWork(params.id, params.wid, body, by),
+  removeDemo: async ({ store }) => ({ removed: await store.removeDemo() }),
+  health: async ({ store, version }) => ({ status: 'ok', version, store: store.kind, demo: (await store.listPianos()).some(({ instrument }) => instrument.demo) }),
+} satisfies Partial<Handlers>;

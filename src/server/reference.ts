@@ -1,0 +1,53 @@
+import { type AnyOperation, describeOperation } from '#operation';
+import { problemKinds } from '#result';
+import { type Route, routes } from '#workshop';
+import { type FieldRow, fieldRowsOf } from './field-rows.ts';
+import { type FileRoute, fileRoutes } from './file-routes.ts';
+import type { JsonSchema } from './json-schema.ts';
+
+/** What the reference says of one calculation. */
+export interface OperationReference {
+  readonly name: string;
+  readonly title: string;
+  readonly help: string;
+  readonly formula: readonly string[];
+  readonly sources: readonly string[];
+  readonly example: unknown;
+  readonly input: readonly FieldRow[];
+  readonly output: readonly FieldRow[];
+}
+
+export interface RouteReference {
+  readonly method: string;
+  readonly path: string;
+  readonly says: string;
+}
+
+/** The reference pages as data, written out as HTML and as Markdown. */
+export interface Reference {
+  readonly operations: readonly OperationReference[];
+  readonly routes: readonly RouteReference[];
+  readonly problems: readonly { readonly kind: string; readonly status: number; readonly title: string }[];
+}
+
+/** Gathers the reference from the operations, the routes and the kinds of problem. */
+export function referenceOf(operations: readonly AnyOperation[], say: (key: string) => string): Reference {
+  const mounted = Object.entries<Route>(routes).map(([name, { method, path }]) => ({ method, path, says: say(`route.${name}`) }));
+  const files = Object.entries<FileRoute>(fileRoutes).map(([name, { path }]) => ({ method: 'GET', path, says: say(`route.${name}`) }));
+  const described = [
+    { method: 'GET', path: '/api/calc', says: say('route.calcList') },
+    { method: 'POST', path: '/api/calc/:name', says: say('route.calc') },
+    { method: 'GET', path: '/api/openapi.json', says: say('route.openApi') },
+    { method: 'GET', path: '/api/docs', says: say('route.docs') },
+  ];
+  return {
+    operations: operations.map((operation) => operationReference(operation, say)),
+    routes: [...mounted, ...files, ...described],
+    problems: Object.entries(problemKinds).map(([kind, { status, title }]) => ({ kind, status, title })),
+  };
+}
+
+function operationReference(operation: AnyOperation, say: (key: string) => string): OperationReference {
+  const { inputSchema, outputSchema, ...words } = describeOperation(operation, say);
+  return { ...words, input: fieldRowsOf(inputSchema as JsonSchema), output: fieldRowsOf(outputSchema as JsonSchema) };
+}

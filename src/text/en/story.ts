@@ -1,3 +1,22 @@
 /** English: story. ICU MessageFormat. */
 export const story = {
+  'story.notStated': 'not stated',
+  'story.place.repeat': '(weighing {repeat})',
+  'story.event.undone': 'Undid event {seq}: {what}',
+  'story.event.nothing': 'Nothing changed',
+  'story.event.jobs': '{count, plural, one {One job} other {# jobs}} put on the work list',
+  'story.event.figures': '{count} figures, {state, select, found {as found} planned {planned} finished {as finished} other {}}: {what}',
+  'story.event.figure': '{where}: {before} → {after}',
+  'story.event.pianoAdded': 'Piano taken in',
+  'story.event.cycle': 'Back in the shop: stay {cycle} opened',
+  'story.event.pianoChanged': 'Card of the piano changed: {what}',
+  'story.event.sessionAdded': 'Weighing session opened',
+  'story.event.sessionGone': 'Weighing session withdrawn',
+  'story.event.sessionChanged': 'Weighing session changed: {what}',
+  'story.event.intentSet': 'What is to be even: {what}',
+  'story.event.intentGone': 'What is to be even: withdrawn',
+  'story.event.jobGone': 'Job withdrawn from the work list',
+  'story.event.jobChanged': 'Job changed: {what}',
+  'story.event.field': '{field} {before} → {after}',
+  'story.event.intent': '{even, select, downWeight {down weight} balanceWeight {balance weight} curve {down weight along a curve} other {}} {target}, ± {tolerance}',
 } as const;

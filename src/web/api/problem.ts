@@ -1,25 +1,19 @@
-/** One bad field of a problem document: where, what was given, what is allowed. */
-export interface ProblemField {
-  readonly path: string;
-  readonly given?: unknown;
-  readonly allowed?: string;
-  readonly code?: string;
-}
+import type { Problem, ProblemEntry } from '#result';
 
 /** What the server answered instead of what was asked for (problem+json, RFC 9457); status 0 when it did not answer at all. */
 export class ApiProblem extends Error {
   readonly status: number;
   readonly type: string;
   readonly title: string;
-  readonly errors: readonly ProblemField[];
+  readonly errors: readonly ProblemEntry[];
 
-  constructor(given: { status: number; type?: string; title?: string; detail?: string; errors?: readonly ProblemField[] }) {
-    super(given.detail ?? given.title ?? `status ${String(given.status)}`);
+  constructor({ status, type = 'about:blank', title = '', detail, errors = [] }: Partial<Problem> & Pick<Problem, 'status'>) {
+    super(detail ?? (title === '' ? `status ${String(status)}` : title));
     this.name = 'ApiProblem';
-    this.status = given.status;
-    this.type = given.type ?? 'about:blank';
-    this.title = given.title ?? '';
-    this.errors = given.errors ?? [];
+    this.status = status;
+    this.type = type;
+    this.title = title;
+    this.errors = errors;
   }
 
   /** True when a later try may well succeed: no answer, or the server itself in trouble. */
@@ -32,8 +26,7 @@ export class ApiProblem extends Error {
 export async function problemOf(response: Response): Promise<ApiProblem> {
   const text = await response.text();
   try {
-    const body = JSON.parse(text) as Partial<ConstructorParameters<typeof ApiProblem>[0]>;
-    return new ApiProblem({ ...body, status: response.status });
+    return new ApiProblem({ ...(JSON.parse(text) as Partial<Problem>), status: response.status });
   } catch {
     return new ApiProblem({ status: response.status, title: response.statusText, detail: text.slice(0, 300) });
   }

@@ -84,8 +84,6 @@ export class Outbox {
     this.#replace(sendId, ({ problem: _, ...parcel }) => ({
       ...parcel,
       status: 'waiting',
-      // A new number: the refused send must not be answered from memory.
-      sendId: parcel.sendId,
       entries: parcel.entries.map(({ basedOn: _basedOn, ...entry }) => entry),
     }));
     void this.#pump();
@@ -182,7 +180,7 @@ export class Outbox {
     this.#unreachable = false;
     this.#replace(parcel.sendId, (current) => ({
       ...current,
-      status: problem.status === 409 ? 'conflict' : 'refused',
+      status: problem.type.endsWith('#problem-conflict') ? 'conflict' : 'refused',
       problem: { status: problem.status, message: problem.message, errors: problem.errors },
     }));
     return true;

@@ -1,6 +1,6 @@
 import type { State } from '#instrument';
-import type { ReadingBatchAnswer, ReadingEntry } from '#workshop';
-import type { ProblemField } from '../api/problem.ts';
+import { type ReadingBatchAnswer, type ReadingEntry, placeText } from '#workshop';
+import type { ProblemEntry } from '#result';
 
 /** What all entries of one parcel have in common. */
 export interface Envelope {
@@ -22,7 +22,7 @@ export type ParcelStatus = 'waiting' | 'sending' | 'conflict' | 'refused';
 export interface ParcelProblem {
   readonly status: number;
   readonly message: string;
-  readonly errors: readonly ProblemField[];
+  readonly errors: readonly ProblemEntry[];
 }
 
 /** One step of the person at the bench: a figure, or a pasted block. Sent and undone as a whole. */
@@ -42,7 +42,7 @@ export interface Parcel extends Envelope {
 export type PlaceKey = string;
 
 export function placeKeyOf({ cycle, state }: Pick<Envelope, 'cycle' | 'state'>, { quantity, scope, index, repeat = 1 }: Pick<ReadingEntry, 'quantity' | 'scope' | 'index' | 'repeat'>): PlaceKey {
-  return `c${String(cycle)}/${state}/${quantity}/${scope}/${String(index)}/${String(repeat)}`;
+  return placeText({ cycle, state, quantity, scope, index, repeat });
 }
 
 export function placesOf(parcel: Parcel): readonly PlaceKey[] {

@@ -1,8 +1,13 @@
+import type { Instrument } from '#instrument';
 import { useQuery } from '@tanstack/react-query';
-import { Link, Outlet, useParams, useSearch } from '@tanstack/react-router';
+import { Link, Outlet, useNavigate, useParams, useSearch } from '@tanstack/react-router';
+import { useMemo } from 'react';
 import { PianoProvider } from '../api/piano.tsx';
 import { pianoQuery } from '../api/queries.ts';
+import { type Command, useCommands } from '../commands/registry.ts';
 import { useSay } from '../language/use-say.ts';
+import { tellerOf } from '../undo/piano-undo.ts';
+import { undoLast } from '../undo/undo.ts';
 import { ProblemNote } from './problem-note.tsx';
 
 const pages = ['story', 'readings', 'action', 'work', 'proof'] as const;
@@ -32,7 +37,25 @@ export function PianoShell() {
           ))}
         </nav>
       </header>
+      <PianoCommands instrument={instrument} />
       <Outlet />
     </PianoProvider>
   );
+}
+
+const goKeys: Readonly<Record<(typeof pages)[number], string>> = { story: 'g s', readings: 'g r', action: 'g a', work: 'g w', proof: 'g p' };
+
+/** The commands that hold on every page of a piano. */
+function PianoCommands({ instrument }: { readonly instrument: Instrument }) {
+  const navigate = useNavigate();
+  const commands = useMemo((): readonly Command[] => {
+    const params = { pianoId: instrument.id };
+    const goes = pages.map((page): Command => ({
+      id: `go.${page}`, label: `command.go.${page}`, group: 'command.group.piano', shortcut: goKeys[page],
+      perform: () => void navigate({ to: `/pianos/$pianoId/${page}`, params }),
+    }));
+    return [...goes, { id: 'undo', label: 'command.undo', group: 'command.group.piano', shortcut: 'mod+z', perform: () => { undoLast(instrument.id, tellerOf(instrument)); } }];
+  }, [instrument, navigate]);
+  useCommands(commands);
+  return null;
 }

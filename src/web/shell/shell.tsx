@@ -1,6 +1,9 @@
 import { Link, Outlet } from '@tanstack/react-router';
+import { CommandHost } from '../commands/command-host.tsx';
+import { FigureHost } from '../figure/figure-host.tsx';
 import { useSay } from '../language/use-say.ts';
 import { OutboxState } from '../outbox/outbox-state.tsx';
+import { ToastList } from '../toast/toast-list.tsx';
 import './shell.css';
 import '../ui/ui.css';
 
@@ -29,11 +32,14 @@ export function Shell() {
         </nav>
         <div className="top-end">
           <OutboxState />
+          <CommandHost />
         </div>
       </header>
       <main id="page" tabIndex={-1}>
         <Outlet />
       </main>
+      <FigureHost />
+      <ToastList />
     </>
   );
 }

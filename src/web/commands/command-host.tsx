@@ -1,0 +1,43 @@
+import { useNavigate } from '@tanstack/react-router';
+import { Suspense, lazy, useMemo, useState } from 'react';
+import { useSay } from '../language/use-say.ts';
+import { setPreferences } from '../theme/preferences.ts';
+import { type Command, useCommands } from './registry.ts';
+import { shortcutText } from './shortcuts.ts';
+
+const Palette = lazy(() => import('./palette.tsx'));
+const KeysDialog = lazy(() => import('./keys-dialog.tsx'));
+
+/** The commands that hold everywhere, and the button that opens them all. */
+export function CommandHost() {
+  const say = useSay();
+  const navigate = useNavigate();
+  const [open, setOpen] = useState<'palette' | 'keys' | undefined>();
+  const commands = useMemo(
+    (): readonly Command[] => [
+      { id: 'palette', label: 'command.palette', group: 'command.group.everywhere', shortcut: 'mod+k', perform: () => { setOpen((now) => (now === 'palette' ? undefined : 'palette')); } },
+      { id: 'keys', label: 'command.keys', group: 'command.group.everywhere', shortcut: '?', perform: () => { setOpen('keys'); } },
+      { id: 'go.pianos', label: 'command.go.pianos', group: 'command.group.everywhere', shortcut: 'g i', perform: () => void navigate({ to: '/pianos' }) },
+      { id: 'go.settings', label: 'command.go.settings', group: 'command.group.everywhere', shortcut: 'g e', perform: () => void navigate({ to: '/settings' }) },
+      { id: 'theme.light', label: 'command.theme.light', group: 'command.group.look', perform: () => { setPreferences({ theme: 'light' }); } },
+      { id: 'theme.dark', label: 'command.theme.dark', group: 'command.group.look', perform: () => { setPreferences({ theme: 'dark' }); } },
+      { id: 'theme.system', label: 'command.theme.system', group: 'command.group.look', perform: () => { setPreferences({ theme: 'system' }); } },
+      { id: 'language.en', label: 'command.language.en', group: 'command.group.look', perform: () => { setPreferences({ language: 'en' }); } },
+      { id: 'language.de', label: 'command.language.de', group: 'command.group.look', perform: () => { setPreferences({ language: 'de' }); } },
+    ],
+    [navigate],
+  );
+  useCommands(commands);
+  const close = (): void => { setOpen(undefined); };
+  return (
+    <>
+      <button type="button" className="button" onClick={() => { setOpen('palette'); }}>
+        {say('command.palette')} <kbd className="wide-only">{shortcutText('mod+k', say('command.ctrl'))}</kbd>
+      </button>
+      <Suspense fallback={null}>
+        {open === 'palette' && <Palette onClose={close} />}
+        {open === 'keys' && <KeysDialog onClose={close} />}
+      </Suspense>
+    </>
+  );
+}

@@ -1,0 +1,54 @@
+import type { KeyNumber } from '#instrument';
+import { type Scene, keyUnder } from '#plot';
+import type { PointerEvent } from 'react';
+import { MarkView } from './mark-view.tsx';
+import { pointAtKey, usePointedKey } from './pointed-key.ts';
+import './leaves.css';
+
+interface SceneViewProps {
+  readonly scene: Scene;
+  /** Called with the key that was pressed. The same must be reachable without a pointer elsewhere on the page. */
+  readonly onKey?: (key: KeyNumber) => void;
+}
+
+/** A drawing on screen: its marks in the tokens' inks, the key pointed at anywhere lit in it too. */
+export function SceneView({ scene, onKey }: SceneViewProps) {
+  const keyAt = (event: PointerEvent<SVGSVGElement>): KeyNumber | undefined => {
+    const box = event.currentTarget.getBoundingClientRect();
+    return keyUnder(scene, ((event.clientX - box.left) * scene.widthPx) / box.width);
+  };
+  const { widthPx, heightPx, title, description } = scene;
+  return (
+    <svg
+      className={onKey === undefined ? 'scene' : 'scene scene-pressable'}
+      viewBox={`0 0 ${String(widthPx)} ${String(heightPx)}`}
+      width={widthPx}
+      height={heightPx}
+      role="img"
+      aria-label={`${title}. ${description}`}
+      onPointerMove={(event) => {
+        pointAtKey(keyAt(event));
+      }}
+      onPointerLeave={() => {
+        pointAtKey(undefined);
+      }}
+      onPointerUp={(event) => {
+        const key = keyAt(event);
+        if (key !== undefined) onKey?.(key);
+      }}
+    >
+      {scene.marks.map((mark, index) => (
+        <MarkView key={`${String(index)} ${mark.type}`} mark={mark} />
+      ))}
+      <PointedStrip scene={scene} />
+    </svg>
+  );
+}
+
+/** The strip of the key pointed at; alone in following the pointer, so that the marks need not. */
+function PointedStrip({ scene }: { readonly scene: Scene }) {
+  const pointed = usePointedKey();
+  const column = pointed === undefined ? undefined : scene.columns.find(({ key }) => key === pointed);
+  if (column === undefined) return null;
+  return <rect className="scene-strip" x={column.xPx} y={0} width={column.widthPx} height={scene.heightPx} />;
+}

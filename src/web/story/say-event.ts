@@ -1,0 +1,111 @@
+import { type Compass, type Reading, isQuantityName, noteNameOf, quantityOf } from '#instrument';
+import type { Say } from '#text';
+import { formatMeasure } from '#units';
+import type { Change, LogEvent } from '#workshop';
+import { sayMaybe } from '../language/use-say.ts';
+
+/** How an event is put into words: in which language, and on which keyboard. */
+export interface Telling {
+  readonly say: Say;
+  readonly locale: string;
+  readonly compass: Compass;
+}
+
+/** One line on what an event did: a single figure with before and after, more of them by count. */
+export function sayEvent(event: LogEvent, telling: Telling): string {
+  const { say } = telling;
+  const [first] = event.changes;
+  if (event.undoes !== null) {
+    const what = first === undefined ? '' : sayChanges(event.changes, telling);
+    return say('story.event.undone', { seq: event.undoes, what });
+  }
+  return first === undefined ? say('story.event.nothing') : sayChanges(event.changes, telling);
+}
+
+function sayChanges(changes: readonly Change[], telling: Telling): string {
+  const { say } = telling;
+  const [first] = changes;
+  if (first === undefined) return say('story.event.nothing');
+  if (changes.length === 1) return sayChange(first, telling);
+  if (first.entity === 'work') return say('story.event.jobs', { count: changes.length });
+  if (first.entity !== 'reading') return changes.map((change) => sayChange(change, telling)).join('; ');
+  const places = changes.map(({ place }) => placeParts(place));
+  const names = [...new Set(places.map(({ quantity }) => quantity))].map((name) => sayMaybe(say, `quantity.${name}.short`));
+  return say('story.event.figures', { count: changes.length, state: places[0]?.state ?? 'found', what: names.join(', ') });
+}
+
+/** One change in words. */
+export function sayChange({ entity, place, before, after }: Change, telling: Telling): string {
+  const { say } = telling;
+  switch (entity) {
+    case 'reading':
+      return say('story.event.figure', { where: sayPlace(place, telling), before: sayReading(before, telling), after: sayReading(after, telling) });
+    case 'instrument':
+      if (before === null) return say('story.event.pianoAdded');
+      if (fieldsOf(after).includes('cycle')) return say('story.event.cycle', { cycle: Number((after as { cycle: unknown }).cycle) });
+      return say('story.event.pianoChanged', { what: sayFields('pianos.field', before, after, telling) });
+    case 'session':
+      if (before === null) return say('story.event.sessionAdded');
+      return after === null ? say('story.event.sessionGone') : say('story.event.sessionChanged', { what: sayFields('session', before, after, telling) });
+    case 'intent':
+      return after === null ? say('story.event.intentGone') : say('story.event.intentSet', { what: sayIntent(after, telling) });
+    case 'work':
+      if (before === null) return say('story.event.jobs', { count: 1 });
+      return after === null ? say('story.event.jobGone') : say('story.event.jobChanged', { what: sayFields('work', before, after, telling) });
+  }
+}
+
+function fieldsOf(body: unknown): readonly string[] {
+  return typeof body === 'object' && body !== null ? Object.keys(body) : [];
+}
+
+/** `c1/found/downWeightG/key/40/1` taken apart. */
+function placeParts(place: string): { readonly state: string; readonly quantity: string; readonly scope: string; readonly index: number; readonly repeat: number } {
+  const [, state = '', quantity = '', scope = '', index = '0', repeat = '1'] = place.split('/');
+  return { state, quantity, scope, index: Number(index), repeat: Number(repeat) };
+}
+
+/** `Down weight C4, as found`. */
+export function sayPlace(place: string, { say, compass }: Telling): string {
+  const { state, quantity, scope, index, repeat } = placeParts(place);
+  const name = sayMaybe(say, `quantity.${quantity}.name`);
+  const where = scope === 'key' ? noteNameOf(compass, index) : scope === 'colour' ? sayMaybe(say, `colour.${index === 0 ? 'natural' : 'sharp'}`) : '';
+  const again = repeat > 1 ? say('story.place.repeat', { repeat }) : '';
+  return [name, where, again, `(${sayMaybe(say, `state.${state}`)})`].filter((part) => part !== '').join(' ');
+}
+
+/** A reading as typed where that says more than its value; a dash for none. */
+export function sayReading(body: unknown, { say, locale }: Telling): string {
+  if (body === null || body === undefined) return '–';
+  const { value, outcome, typed, quantity } = body as Reading;
+  if (outcome !== null) return sayMaybe(say, `outcome.${outcome}`);
+  if (value === null) return typed ?? '–';
+  const { unit, decimals } = isQuantityName(quantity) ? quantityOf(quantity) : { unit: '1' as const, decimals: 2 };
+  return formatMeasure(value, { locale, decimals: decimalsFor(value, decimals), unit });
+}
+
+/** As many decimals as the figure has, so that 49 is not told as 49.0, nor 49.25 as 49.3. */
+export function decimalsFor(value: number, most: number): number {
+  const needed = [0, 1, 2, 3].find((decimals) => Math.abs(value - Number(value.toFixed(decimals))) < 1e-9);
+  return needed ?? Math.max(most, 3);
+}
+
+function sayFields(area: string, before: unknown, after: unknown, { say }: Telling): string {
+  const was = (before ?? {}) as Record<string, unknown>;
+  const is = (after ?? {}) as Record<string, unknown>;
+  return Object.keys(is)
+    .map((field) => say('story.event.field', { field: sayMaybe(say, `${area}.${field}`), before: sayValue(was[field], say), after: sayValue(is[field], say) }))
+    .join(', ');
+}
+
+function sayValue(value: unknown, say: Say): string {
+  if (value === null || value === undefined || value === '') return say('story.notStated');
+  return typeof value === 'object' ? JSON.stringify(value) : String(value as string | number | boolean);
+}
+
+function sayIntent(body: unknown, { say, locale, compass }: Telling): string {
+  const intent = body as { even: string; targetG?: number; toleranceG: number; anchors?: readonly { key: number; downWeightG: number }[] };
+  const grams = (value: number): string => formatMeasure(value, { locale, decimals: decimalsFor(value, 1), unit: 'g' });
+  const target = intent.anchors?.map(({ key, downWeightG }) => `${noteNameOf(compass, key)} ${grams(downWeightG)}`).join(', ') ?? grams(intent.targetG ?? 0);
+  return say('story.event.intent', { even: intent.even, target, tolerance: grams(intent.toleranceG) });
+}

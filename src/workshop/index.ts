@@ -7,6 +7,7 @@ export type { Change, EventKind, LogEvent, ReadingBatch, ReadingBatchAnswer, Rea
 export { routes } from './routes.ts';
 export type { Answer, Body, ImportPreview, ImportRow, ImportSource, Query, Route, RouteName, Routes } from './routes.ts';
 export { tableOfReadings } from './export-table.ts';
+export type { ExportRequest } from './export-table.ts';
 export type { ColumnMapping, PlannedColumn } from './import-columns.ts';
 export { guessMapping, headerRowOf } from './import-headers.ts';
 export type { GuessedColumn, LeftOutReason } from './import-headers.ts';
@@ -22,3 +23,6 @@ export type { PrintedTable, Table } from './table.ts';
 export { remedyPlan } from './remedy-plan.ts';
 export { touchInputOf } from './touch-input.ts';
 export type { TouchMaterial } from './touch-input.ts';
+export { demoShop } from './demo.ts';
+export type { DemoPiano, DemoStep } from './demo.ts';
+export { standingOf } from './demo-work.ts';

@@ -1,4 +1,6 @@
 import type { MessageKey } from './catalogue.en.ts';
+import { action } from './de/action.ts';
+import { cli } from './de/cli.ts';
 import { command } from './de/command.ts';
 import { issues } from './de/issues.ts';
 import { operations } from './de/operations.ts';
@@ -20,10 +22,12 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...quantities,
   ...operations,
   ...issues,
+  ...action,
   ...touch,
   ...work,
   ...proof,
   ...story,
   ...settings,
   ...command,
+  ...cli,
 };

@@ -1,3 +1,5 @@
+import { action } from './en/action.ts';
+import { cli } from './en/cli.ts';
 import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
 import { operations } from './en/operations.ts';
@@ -19,12 +21,14 @@ export const en = {
   ...quantities,
   ...operations,
   ...issues,
+  ...action,
   ...touch,
   ...work,
   ...proof,
   ...story,
   ...settings,
   ...command,
+  ...cli,
 } as const;
 
 /** A key of the message catalogue. */

@@ -1,3 +1,22 @@
-/** English: work. ICU MessageFormat. */
+/** English: the Work page. ICU MessageFormat. */
 export const work = {
+  'work.sheet': 'Bench sheet: {piano}',
+  'work.fromFindings': '{count, plural, one {Take # job from the findings} other {Take # jobs from the findings}}',
+  'work.print': 'Print the bench sheet',
+  'work.progress': '{done} of {all} done',
+  'work.whole': 'Whole piano',
+  'work.drop': 'Not needed',
+  'work.drop.of': 'Not needed: {what}',
+  'work.remeasure': 'Done. Now weigh again, as finished: {what}.',
+  'work.remeasure.key': 'Done. Now weigh key {key} again, as finished: {what}.',
+  'work.remeasure.go': 'Weigh again',
+  'work.add': 'A job of your own',
+  'work.add.words': 'What is to be done',
+  'work.add.wordsNeeded': 'Say in a few words what is to be done.',
+  'work.add.key': 'Key or note',
+  'work.add.keyHint': 'Leave empty for the whole piano.',
+  'work.add.keyUnknown': '“{given}” is no key of this piano. Its keys are 1 to {last}.',
+  'work.add.do': 'Put on the list',
+  'work.empty.title': 'Nothing on the list',
+  'work.empty.text': 'Jobs come from the findings on the Action page: weigh down and up weight of the keys as found, and the remedies can be taken over here, in the order friction, ratio, hammer, lead.',
 } as const;

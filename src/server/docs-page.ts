@@ -22,7 +22,7 @@ export function docsPage(reference: Reference, say: Say, language: string, css: 
 <nav aria-label="${say('route.contents')}"><a href="#calculations">${say('route.calculations')}</a> <a href="#routes">${say('route.routes')}</a> <a href="#problems">${say('route.problems')}</a></nav></header>
 <main>
 <section id="calculations"><h2>${say('route.calculations')}</h2><p>${say('route.calc')}</p>${reference.operations.map((operation) => operationSection(operation, say))}</section>
-<section id="routes"><h2>${say('route.routes')}</h2>${table([say('route.method'), say('route.path'), ''], reference.routes.map(({ method, path, says }) => [code(method), code(path), says]), say('route.routes'))}</section>
+<section id="routes"><h2>${say('route.routes')}</h2>${table([say('route.method'), say('route.path'), say('route.says')], reference.routes.map(({ method, path, says }) => [code(method), code(path), says]), say('route.routes'))}</section>
 <section id="problems"><h2>${say('route.problems')}</h2><p>${say('route.problem')}</p>${reference.problems.map(({ kind, status, title }) => html`<p id="problem-${kind}">${code(kind)} ${status} — ${title}</p>`)}</section>
 </main>
 </body>

@@ -45,4 +45,11 @@ export const issues: Readonly<Record<keyof typeof english, string>> = {
   'issue.unsolvable.tooFewWeigh': 'Nur {given} Werte haben eine Gewichtung; mindestens {min} müssen es sein, sonst bleibt die Kurve offen.',
   'issue.unsolvable.gapNeedsStrength': 'Wo Werte fehlen, muss die Stärke größer als 0 sein.',
   'issue.unsolvable.strengthFarFromWeights': 'Die Stärke {given} und die Gewichtungen liegen zu weit auseinander, um zu rechnen. Eine Stärke wählen, die den Gewichtungen näher liegt.',
+  'import.inColumn': 'Spalte {column}: {words}',
+  'import.unlikely': 'Übernommen, aber unwahrscheinlich. {words}',
+  'import.leftOut.unknown': 'Keine Messgröße heißt so. Inhalt der Spalte wählen oder weglassen.',
+  'import.leftOut.derived': 'Weggelassen: Dieser Wert wird aus Nieder- und Aufgewicht berechnet, nie eingelesen.',
+  'import.leftOut.unit': 'Weggelassen: Die Einheit in der Kopfzeile passt nicht zu dieser Größe.',
+  'import.leftOut.repeated': 'Weggelassen: Eine andere Spalte enthält das bereits. Für eine zweite Wägung als Wiederholung wählen.',
+  'import.leftOut.unnamed': 'Weggelassen: Die Spalte hat keine Überschrift.',
 };

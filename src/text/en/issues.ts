@@ -43,4 +43,11 @@ export const issues = {
   'issue.unsolvable.tooFewWeigh': 'Only {given} values weigh; at least {min} must, or the curve is left open.',
   'issue.unsolvable.gapNeedsStrength': 'Where values are missing the strength must be more than 0.',
   'issue.unsolvable.strengthFarFromWeights': 'Strength {given} and the weights differ too widely to solve. Choose a strength nearer to the weights.',
+  'import.inColumn': 'Column {column}: {words}',
+  'import.unlikely': 'Taken, but unlikely. {words}',
+  'import.leftOut.unknown': 'No quantity goes by this name. Choose what the column holds, or leave it out.',
+  'import.leftOut.derived': 'Left out: this is worked out from down weight and up weight, never read in.',
+  'import.leftOut.unit': 'Left out: the unit in the header is of another kind.',
+  'import.leftOut.repeated': 'Left out: another column already holds this. For a second weighing choose it as a repeat.',
+  'import.leftOut.unnamed': 'Left out: the column has no header.',
 } as const;

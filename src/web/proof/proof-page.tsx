@@ -1,13 +1,75 @@
-import { usePiano } from '../api/piano.tsx';
-import { useSay } from '../language/use-say.ts';
+import type { TouchAnalysis } from '#action';
+import type { Reading, State } from '#instrument';
+import { type ProofInput, buildProof } from '#proof';
+import { Link } from '@tanstack/react-router';
+import { useMemo, useState } from 'react';
+import { type Piano, usePiano } from '../api/piano.tsx';
+import type { ReadingBook } from '../api/reading-book.ts';
+import { useReadingBook } from '../api/use-readings.ts';
+import { touchOf } from '../api/use-touch.ts';
+import { useLocale, useSay } from '../language/use-say.ts';
+import { ReportView } from '../report/report-view.tsx';
+import { Choice } from '../ui/choice.tsx';
+import { Note } from '../ui/note.tsx';
 
+type Paper = 'a4' | 'letter';
+
+/** The proof on screen as it will be printed, and the PDF of it. */
 export function ProofPage() {
   const say = useSay();
-  const { instrument } = usePiano();
+  const locale = useLocale();
+  const piano = usePiano();
+  const book = useReadingBook();
+  const [paper, setPaper] = useState<Paper>(() => (/-(?:US|CA|MX)$/u.test(locale) ? 'letter' : 'a4'));
+  const report = useMemo(() => buildProof(inputOf(piano, book, locale, say)), [piano, book, locale, say]);
+  if (book.found.size + book.finished.size === 0) return <NothingToProve />;
+  const address = `/api/pianos/${encodeURIComponent(piano.id)}/proof.pdf?${new URLSearchParams({ paper, locale, cycle: String(piano.cycle) }).toString()}`;
   return (
-    <section className="page">
-      <h2>{say('shell.nav.proof')}</h2>
-      <p>{instrument.name}</p>
-    </section>
+    <div className="page">
+      <div className="row no-print">
+        <Choice<Paper> label={say('proof.paper')} value={paper} options={[{ value: 'a4', label: say('proof.paper.a4') }, { value: 'letter', label: say('proof.paper.letter') }]} onChange={setPaper} />
+        <a className="button button-main" href={address} target="_blank" rel="noreferrer">{say('proof.open')}</a>
+      </div>
+      {book.finished.size === 0 && <Note><p>{say('proof.page.notFinished')}</p></Note>}
+      {piano.intent === null && <Note><p>{say('proof.page.noIntent')}</p></Note>}
+      <ReportView report={report} />
+    </div>
+  );
+}
+
+function inputOf(piano: Piano, book: ReadingBook, locale: string, say: ProofInput['say']): ProofInput {
+  const analysis = (state: Exclude<State, 'planned'>): TouchAnalysis | null => (hasKeys(book[state]) ? touchOf(piano, state, book[state]) : null);
+  return {
+    instrument: piano.instrument,
+    cycle: piano.cycle,
+    sessions: piano.sessions,
+    intent: piano.intent,
+    found: analysis('found'),
+    finished: analysis('finished'),
+    readings: [...book.found.values(), ...book.finished.values()],
+    head: piano.file.head,
+    printedAt: new Date().toISOString().slice(0, 10),
+    locale,
+    say,
+  };
+}
+
+function hasKeys(readings: ReadonlyMap<string, Reading>): boolean {
+  return [...readings.values()].some(({ scope }) => scope === 'key');
+}
+
+function NothingToProve() {
+  const say = useSay();
+  const { id } = usePiano();
+  return (
+    <div className="page">
+      <section className="panel">
+        <h2>{say('proof.empty.title')}</h2>
+        <p>{say('proof.empty.text')}</p>
+        <p>
+          <Link className="button button-main" to="/pianos/$pianoId/readings" params={{ pianoId: id }} search={(search) => search}>{say('action.empty.go')}</Link>
+        </p>
+      </section>
+    </div>
   );
 }

@@ -1,0 +1,88 @@
+import type { KeyTouch } from '#action';
+import { type KeyNumber, compassOf, keyCountOf, noteNameOf } from '#instrument';
+import { type KeySign, keyboardScene } from '#plot';
+import { type Block, type HeadlineBlock, type KeyValuesBlock, cell } from '#report';
+import { type ProofInput, type Proved, provedStates } from './input.ts';
+import { asStated, dayOf, intentWords, statedGrams, statedOr } from './words.ts';
+
+/** Width every drawing of a proof is made at; the paper scales it. */
+export const DRAWING_WIDTH_PX = 690;
+
+/** First page: the instrument, the keyboard as it stands now, and one figure for each state. */
+export function coverOf(input: ProofInput): readonly Block[] {
+  const { say, instrument } = input;
+  const proved = provedStates(input);
+  const last = proved.at(-1);
+  return [
+    ...(instrument.demo ? [{ type: 'caution', text: say('proof.demo.note') } as const] : []),
+    ...(last === undefined ? [] : [keyboardOf(last, input)]),
+    ...(proved.length === 0 ? [] : [headlineOf(proved, input)]),
+    { type: 'heading', level: 1, text: say('proof.instrument') },
+    instrumentFacts(input),
+    ...(instrument.kind === 'upright' ? [{ type: 'note', text: say('proof.upright') } as const] : []),
+  ];
+}
+
+function headlineOf(proved: readonly Proved[], input: ProofInput): HeadlineBlock {
+  const { say, intent, instrument } = input;
+  return {
+    type: 'headline',
+    items: proved.map(({ state, touch: { summary } }) => ({
+      state,
+      label: say(`proof.state.${state}`),
+      value: say('proof.countOf', { count: intent === null ? summary.measured : summary.inside, total: intent === null ? summary.keys : summary.measured + summary.outcomes }),
+      detail: intent === null ? say('proof.headline.measured') : say('proof.headline.inside', { intent: intentWords(intent, compassOf(instrument), input) }),
+    })),
+  };
+}
+
+function instrumentFacts(input: ProofInput): KeyValuesBlock {
+  const { say, instrument, intent, head } = input;
+  const compass = compassOf(instrument);
+  const number = (value: number | null, unit: string): string | null => (value === null ? null : `${asStated(value, input)}${unit}`);
+  const first = noteNameOf(compass, 1);
+  const last = noteNameOf(compass, keyCountOf(compass));
+  return {
+    type: 'keyValues',
+    rows: [
+      { label: say('proof.fact.name'), value: statedOr(instrument.name, input) },
+      { label: say('proof.fact.kind'), value: cell(say(`proof.kind.${instrument.kind}`)) },
+      { label: say('proof.fact.maker'), value: statedOr(instrument.maker, input) },
+      { label: say('proof.fact.serial'), value: statedOr(instrument.serial, input) },
+      { label: say('proof.fact.year'), value: statedOr(number(instrument.year, ''), input) },
+      { label: say('proof.fact.length'), value: statedOr(number(instrument.lengthMm, '\u00A0mm'), input) },
+      { label: say('proof.fact.compass'), value: cell(say('proof.compass', { keys: keyCountOf(compass), first, last })) },
+      { label: say('proof.fact.cycle'), value: cell(String(input.cycle)) },
+      { label: say('proof.fact.asked'), value: intent === null ? cell(say('proof.intent.none'), 'quiet') : cell(intentWords(intent, compass, input)) },
+      { label: say('proof.fact.upWeightMin'), value: statedOr(intent === null || intent.upWeightMinG === 0 ? null : statedGrams(intent.upWeightMinG, input), input) },
+      { label: say('proof.fact.printed'), value: cell(dayOf(input.printedAt, input)) },
+      { label: say('proof.fact.record'), value: head === null ? cell(say('proof.record.none'), 'quiet') : cell(say('proof.record.head', { seq: head.seq, hash: head.hash })) },
+    ],
+  };
+}
+
+/** Sign a key is drawn with, by its verdict; nothing where nothing is judged. */
+export function signOf({ verdict, deviationG = 0, upWeightLow, doubtful }: KeyTouch): KeySign | undefined {
+  if (verdict === 'outcome') return 'outcome';
+  if (verdict === 'unmeasured') return 'unmeasured';
+  if (verdict === 'outside') return deviationG > 0 ? 'heavy' : 'light';
+  if (verdict === 'noTarget') return undefined;
+  if (upWeightLow) return 'slow';
+  return doubtful ? 'doubtful' : 'inside';
+}
+
+function keyboardOf({ state, touch }: Proved, { say, instrument }: ProofInput): Block {
+  const signs = new Map<KeyNumber, KeySign>(touch.keys.flatMap((key) => { const sign = signOf(key); return sign === undefined ? [] : [[key.key, sign] as const]; }));
+  const counts = [...signs.values()].reduce<Partial<Record<KeySign, number>>>((sum, sign) => ({ ...sum, [sign]: (sum[sign] ?? 0) + 1 }), {});
+  const told = (['inside', 'doubtful', 'heavy', 'light', 'slow', 'outcome', 'unmeasured'] as const).flatMap((sign) => {
+    const count = counts[sign];
+    return count === undefined ? [] : [say(`proof.sign.${sign}`, { count })];
+  });
+  const title = say('proof.keyboard', { state: say(`proof.state.${state}`) });
+  const alt = told.length === 0 ? `${title}.` : `${title}: ${told.join('; ')}.`;
+  return {
+    type: 'figure', alt,
+    caption: told.length === 0 ? title : `${title}: ${told.join(' · ')}`,
+    scene: keyboardScene({ compass: compassOf(instrument), signs, title, description: alt, widthPx: DRAWING_WIDTH_PX }),
+  };
+}

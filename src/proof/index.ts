@@ -1,0 +1,2 @@
+export type { ProofInput, ProofInstrument, ProofSession } from './input.ts';
+export { buildProof } from './proof.ts';

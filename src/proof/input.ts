@@ -1,0 +1,47 @@
+import type { TouchAnalysis } from '#action';
+import type { Instrument, Reading, State, TouchIntent, WeighingSession } from '#instrument';
+import type { Say } from '#text';
+
+/** What a proof says of the instrument; `null` prints as not stated. */
+export type ProofInstrument = Pick<Instrument, 'name' | 'kind' | 'maker' | 'serial' | 'year' | 'lengthMm' | 'firstMidi' | 'lastMidi' | 'demo'>;
+
+/** A weighing session without its place in a store: figures from a file have none. */
+export type ProofSession = Omit<WeighingSession, 'id' | 'startedAt'> & { readonly startedAt: string | null };
+
+/** Everything a proof is made of. Clock and language come in from outside; nothing is looked up. */
+export interface ProofInput {
+  readonly instrument: ProofInstrument;
+  /** Which stay in the shop is proved. */
+  readonly cycle: number;
+  readonly sessions: readonly ProofSession[];
+  /** What was to be even; null: nothing is judged, and the proof says so. */
+  readonly intent: TouchIntent | null;
+  readonly found: TouchAnalysis | null;
+  readonly finished: TouchAnalysis | null;
+  /** Standing readings, for the remarks made at the keys. */
+  readonly readings?: readonly Reading[] | undefined;
+  /** Newest entry of the instrument's log; null for figures that came from files. */
+  readonly head: { readonly seq: number; readonly hash: string } | null;
+  /** Day of printing, ISO 8601. */
+  readonly printedAt: string;
+  readonly locale: string;
+  readonly say: Say;
+  readonly title?: string | undefined;
+}
+
+/** The states a proof compares. */
+export type ProvedState = Exclude<State, 'planned'>;
+
+/** A state that was measured, with its analysis. */
+export interface Proved {
+  readonly state: ProvedState;
+  readonly touch: TouchAnalysis;
+}
+
+/** The states there are figures for, as found first. */
+export function provedStates({ found, finished }: Pick<ProofInput, 'found' | 'finished'>): readonly Proved[] {
+  return [
+    ...(found === null ? [] : [{ state: 'found', touch: found } as const]),
+    ...(finished === null ? [] : [{ state: 'finished', touch: finished } as const]),
+  ];
+}

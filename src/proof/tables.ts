@@ -1,0 +1,52 @@
+import type { KeyTouch, Measured } from '#action';
+import { compassOf, noteNameOf } from '#instrument';
+import { type Block, type Cell, cell } from '#report';
+import { type ProofInput, type Proved, provedStates } from './input.ts';
+import { bare } from './words.ts';
+
+const NO_FIGURE = '–';
+
+/** One table of all keys for each state that was measured. */
+export function tablesOf(input: ProofInput): readonly Block[] {
+  return provedStates(input).flatMap((proved) => tableOf(proved, input));
+}
+
+function tableOf({ state, touch }: Proved, input: ProofInput): readonly Block[] {
+  const { say } = input;
+  const title = say('proof.table', { state: say(`proof.state.${state}`) });
+  const head = (name: 'key' | 'note' | 'down' | 'up' | 'balance' | 'friction' | 'verdict', align: 'start' | 'end', width: number) => ({ label: say(`proof.column.${name}`), align, width });
+  return [
+    { type: 'pageBreak' },
+    { type: 'heading', level: 1, text: title },
+    { type: 'paragraph', size: 'small', text: say(input.intent === null ? 'proof.table.howPlain' : 'proof.table.how') },
+    {
+      type: 'table', strips: 2, rowHeads: true, caption: title,
+      columns: [head('key', 'end', 2.1), head('note', 'start', 2.5), head('down', 'end', 3.1), head('up', 'end', 3.1), head('balance', 'end', 3.5), head('friction', 'end', 3.3), head('verdict', 'start', 6.2)],
+      rows: touch.keys.map((key) => rowOf(key, input)),
+    },
+  ];
+}
+
+function rowOf(key: KeyTouch, input: ProofInput): readonly Cell[] {
+  const { figures, balanceWeightG, frictionG } = key;
+  const number = (value: number | undefined): Cell => (value === undefined ? cell(NO_FIGURE, 'quiet') : cell(bare(value, input)));
+  const measured = (figure: Measured | undefined): Cell => number(figure?.value);
+  const up = measured(figures.upWeightG);
+  return [
+    cell(String(key.key)),
+    cell(noteNameOf(compassOf(input.instrument), key.key), 'strong'),
+    measured(figures.downWeightG),
+    key.upWeightLow && input.intent !== null ? cell(`↓ ${up.text}`, 'flag') : up,
+    number(balanceWeightG),
+    number(frictionG),
+    verdictOf(key, input),
+  ];
+}
+
+function verdictOf({ verdict, deviationG, doubtful, figures: { outcome } }: KeyTouch, input: ProofInput): Cell {
+  const { say } = input;
+  if (verdict === 'outcome') return cell(outcome === undefined ? say('proof.verdict.outcome') : say(`proof.outcome.${outcome}`), 'flag');
+  const words = say(`proof.verdict.${verdict}`);
+  const by = verdict === 'outside' && deviationG !== undefined ? ` ${bare(deviationG, input, { signed: true })}` : '';
+  return cell(`${words}${by}${doubtful ? ' ~' : ''}`, verdict === 'outside' ? 'flag' : verdict === 'inside' ? 'plain' : 'quiet');
+}

@@ -1,1 +1,2 @@
 export { operationByName, operations } from './operations.ts';
+export { publishedFigures, validationPage } from './validation.ts';

@@ -1,6 +1,8 @@
 export { checkInput } from './check.ts';
 export { describeOperation } from './describe.ts';
 export type { OperationDescription } from './describe.ts';
+export { fieldRowsOf, unitOfField } from './field-rows.ts';
+export type { FieldRow, JsonSchema } from './field-rows.ts';
 export { field } from './fields.ts';
 export type { Range } from './fields.ts';
 export { defineOperation } from './operation.ts';

@@ -1,7 +1,7 @@
+import type { FieldRow } from '#operation';
 import type { Say } from '#text';
 import { sourceOf } from '#sources';
 import { html } from 'hono/html';
-import type { FieldRow } from './field-rows.ts';
 import type { OperationReference, Reference } from './reference.ts';
 
 type Html = ReturnType<typeof html>;

@@ -4,6 +4,7 @@ import { type BenchStore, SHOP } from '#store';
 import type { Answer, RouteName, Routes } from '#workshop';
 import { z } from 'zod';
 import { accepted } from './failure.ts';
+import { seedDemo } from './seed-demo.ts';
 
 /** Names after a colon in a path. */
 type PathNames<Path extends string> = Path extends `${string}:${infer Name}/${infer Rest}` ? Name | PathNames<Rest> : Path extends `${string}:${infer Name}` ? Name : never;
@@ -45,6 +46,7 @@ export const storeHandlers = {
   audit: ({ store, params }) => store.audit(params.id),
   addWork: async ({ store, params, body, by }) => ({ work: [...(await store.addWork(params.id, body.items, by))] }),
   changeWork: ({ store, params, body, by }) => store.changeWork(params.id, params.wid, body, by),
+  addDemo: async ({ store }) => ({ pianos: [...(await seedDemo(store)).pianos] }),
   removeDemo: async ({ store }) => ({ removed: await store.removeDemo() }),
   health: async ({ store, version }) => ({ status: 'ok', version, store: store.kind, demo: (await store.listPianos()).some(({ instrument }) => instrument.demo) }),
 } satisfies Partial<Handlers>;

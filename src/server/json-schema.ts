@@ -1,8 +1,7 @@
 import { instrumentSchema, readingSchema, sessionSchema, touchIntentSchema } from '#instrument';
+import type { JsonSchema } from '#operation';
 import { eventSchema, workItemSchema } from '#workshop';
 import { z } from 'zod';
-
-export type JsonSchema = Readonly<Record<string, unknown>>;
 
 /** Schemas that stand once under a name of their own, wherever an answer holds them. */
 const named = z.registry<{ id: string }>();

@@ -1,9 +1,9 @@
-import type { AnyOperation } from '#operation';
+import type { AnyOperation, JsonSchema } from '#operation';
 import { type ProblemKind, problemKinds } from '#result';
 import { type Route, routes } from '#workshop';
 import { z } from 'zod';
 import { type FileRoute, fileRoutes } from './file-routes.ts';
-import { type JsonSchema, SchemaBook } from './json-schema.ts';
+import { SchemaBook } from './json-schema.ts';
 
 export interface DescribedApi {
   readonly operations: readonly AnyOperation[];

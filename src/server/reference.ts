@@ -1,9 +1,7 @@
-import { type AnyOperation, describeOperation } from '#operation';
+import { type AnyOperation, type FieldRow, type JsonSchema, describeOperation, fieldRowsOf } from '#operation';
 import { problemKinds } from '#result';
 import { type Route, routes } from '#workshop';
-import { type FieldRow, fieldRowsOf } from './field-rows.ts';
 import { type FileRoute, fileRoutes } from './file-routes.ts';
-import type { JsonSchema } from './json-schema.ts';
 
 /** What the reference says of one calculation. */
 export interface OperationReference {

@@ -1,4 +1,5 @@
-import type { JsonSchema } from './json-schema.ts';
+/** A JSON Schema as plain data. */
+export type JsonSchema = Readonly<Record<string, unknown>>;
 
 /** One field of a schema as a reader sees it. */
 export interface FieldRow {

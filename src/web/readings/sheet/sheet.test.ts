@@ -16,14 +16,14 @@ const acknowledged = [reading(1, 'downWeightG', 49), reading(1, 'upWeightG', 26)
 describe('the sheet', () => {
   it('works balance and friction out of the two weights: 49/26 gives 37.5 and 11.5', () => {
     // common practice, no source
-    const sheet = new Sheet(compass88, 1);
+    const sheet = new Sheet({ pianoId: 'p', compass: compass88, cycle: 1 });
     sheet.show(acknowledged, []);
     expect(sheet.row('found', 1)).toMatchObject({ balanceWeightG: 37.5, frictionG: 11.5, upAboveDown: false });
     expect(sheet.row('found', 2).balanceWeightG).toBeUndefined();
   });
 
   it('shows what is on its way over what stands, and keeps what stands beside it', () => {
-    const sheet = new Sheet(compass88, 1);
+    const sheet = new Sheet({ pianoId: 'p', compass: compass88, cycle: 1 });
     sheet.show(acknowledged, [parcel('51,5', 'conflict')]);
     const cell = sheet.row('found', 1).cells.get('downWeightG/1');
     expect(cell).toMatchObject({ sync: 'conflict', reading: { value: 51.5 }, acknowledged: { value: 49 } });
@@ -31,7 +31,7 @@ describe('the sheet', () => {
   });
 
   it('draws one row and not the table', () => {
-    const sheet = new Sheet(compass88, 1);
+    const sheet = new Sheet({ pianoId: 'p', compass: compass88, cycle: 1 });
     sheet.show(acknowledged, []);
     const before = sheet.rows('found');
     sheet.show(acknowledged, [parcel('51')]);
@@ -41,7 +41,7 @@ describe('the sheet', () => {
   });
 
   it('stays as it is when the same readings come again', () => {
-    const sheet = new Sheet(compass88, 1);
+    const sheet = new Sheet({ pianoId: 'p', compass: compass88, cycle: 1 });
     sheet.show(acknowledged, []);
     const before = sheet.rows('found');
     let told = 0;
@@ -51,14 +51,14 @@ describe('the sheet', () => {
   });
 
   it('an outcome is no number: nothing is worked out of it', () => {
-    const sheet = new Sheet(compass88, 1);
+    const sheet = new Sheet({ pianoId: 'p', compass: compass88, cycle: 1 });
     sheet.show(acknowledged, [{ ...parcel(''), entries: [{ quantity: 'upWeightG', scope: 'key', index: 1, outcome: 'noReturn' }] }]);
     expect(sheet.row('found', 1)).toMatchObject({ outcome: true, downWeightG: 49 });
     expect(sheet.row('found', 1).balanceWeightG).toBeUndefined();
   });
 
   it('a clear on its way shows an empty cell and still knows what stood there', () => {
-    const sheet = new Sheet(compass88, 1);
+    const sheet = new Sheet({ pianoId: 'p', compass: compass88, cycle: 1 });
     sheet.show(acknowledged, [{ ...parcel(''), entries: [{ quantity: 'downWeightG', scope: 'key', index: 1, clear: true }] }]);
     expect(sheet.row('found', 1).cells.get('downWeightG/1')).toMatchObject({ reading: undefined, acknowledged: { value: 49 } });
   });

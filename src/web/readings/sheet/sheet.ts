@@ -11,6 +11,7 @@ const rowId = (state: State, scope: string, index: number): string => `${state}/
  * A row keeps its identity until something in it changes, so that a keystroke draws one row and not the table.
  */
 export class Sheet {
+  readonly #pianoId: string;
   readonly #compass: Compass;
   readonly #cycle: number;
   readonly #listeners = new Set<() => void>();
@@ -21,7 +22,8 @@ export class Sheet {
   #keyRows: Readonly<Record<State, readonly SheetRow[]>> = { found: [], planned: [], finished: [] };
   readonly #typed = new WeakMap<ParcelEntry, Reading>();
 
-  constructor(compass: Compass, cycle: number) {
+  constructor({ pianoId, compass, cycle }: { readonly pianoId: string; readonly compass: Compass; readonly cycle: number }) {
+    this.#pianoId = pianoId;
     this.#compass = compass;
     this.#cycle = cycle;
     this.#lay();
@@ -65,6 +67,7 @@ export class Sheet {
   #lay(): boolean {
     const laid = new Map<string, Cells>();
     for (const parcel of this.#parcels) {
+      if (parcel.pianoId !== this.#pianoId || parcel.cycle !== this.#cycle) continue;
       for (const entry of parcel.entries) {
         const id = rowId(parcel.state, entry.scope, entry.index);
         const cells = laid.get(id) ?? new Map(this.#base.get(id) ?? NO_CELLS);

@@ -1,0 +1,103 @@
+import { type QuantityName, type State, quantityOf } from '#instrument';
+import type { ReadingEntry } from '#workshop';
+import { type ReactNode, createContext, useCallback, useContext, useEffect, useMemo, useRef, useState } from 'react';
+import { usePiano } from '../api/piano.tsx';
+import { useEnter } from '../api/use-readings.ts';
+import type { CellWrite } from './grid/grid-paste.ts';
+import { readKept, writeKept } from './kept.ts';
+import { type SessionChoice, useSessionChoice } from './session/session-choice.ts';
+import { cellIdOf } from './sheet/sheet-row.ts';
+import type { Sheet } from './sheet/sheet.ts';
+import { useSheet } from './sheet/use-sheet.ts';
+
+/** What every part of the readings page works with. */
+export interface Desk {
+  readonly state: State;
+  readonly sheet: Sheet;
+  readonly session: SessionChoice;
+  /** False for an earlier stay: it is read, not written. */
+  readonly canWrite: boolean;
+  /** Keeps cells as one step, to be undone as one. The first figures of a state are held until their session is decided. */
+  readonly write: (writes: readonly SheetWrite[]) => void;
+  /** Figures held until the session is decided. */
+  readonly held: readonly SheetWrite[];
+}
+
+/** A cell to write: of a key, or of the lever arms (`index` 0 naturals, 1 sharps) or the whole instrument. */
+export type SheetWrite = Omit<CellWrite, 'key'> & { readonly index: number };
+
+const DeskContext = createContext<Desk | null>(null);
+
+/** The desk of the page. @throws Error outside the readings page. */
+export function useDesk(): Desk {
+  const desk = useContext(DeskContext);
+  if (desk === null) throw new Error('useDesk stands outside the readings page');
+  return desk;
+}
+
+/** A cell of a key, as the desk takes it. */
+export function onKey({ key, ...write }: CellWrite): SheetWrite {
+  return { ...write, index: key };
+}
+
+export function DeskProvider({ state, children }: { readonly state: State; readonly children: ReactNode }) {
+  const { id, cycle, isCurrent } = usePiano();
+  const sheet = useSheet();
+  const session = useSessionChoice(state);
+  const enter = useEnter();
+  const heldKey = `wrestplank.held.${id}.${String(cycle)}.${state}`;
+  const [held, setHeld] = useState<readonly SheetWrite[]>(() => readKept(sessionStorage, heldKey, []));
+  const decided = session.decided;
+  const sessionId = session.current?.id ?? null;
+
+  const send = useCallback(
+    (writes: readonly SheetWrite[]): void => {
+      enter({ state, sessionId }, writes.map((write) => entryOf(write, sheet, state)));
+    },
+    [enter, sessionId, sheet, state],
+  );
+  // Every keystroke writes through the same function, so that a change of session renders no cell.
+  const latest = useRef({ send, decided });
+  latest.current = { send, decided };
+  const write = useCallback(
+    (writes: readonly SheetWrite[]): void => {
+      if (writes.length === 0) return;
+      if (latest.current.decided || !writes.some(({ quantity }) => quantityOf(quantity).weighed)) {
+        latest.current.send(writes);
+        return;
+      }
+      setHeld((before) => {
+        const now = [...before, ...writes];
+        writeKept(sessionStorage, heldKey, now);
+        return now;
+      });
+    },
+    [heldKey],
+  );
+  useEffect(() => {
+    if (!decided || held.length === 0) return;
+    send(held);
+    writeKept(sessionStorage, heldKey, []);
+    setHeld([]);
+  }, [decided, held, heldKey, send]);
+
+  const desk = useMemo((): Desk => ({ state, sheet, session, canWrite: isCurrent, write, held }), [state, sheet, session, isCurrent, write, held]);
+  return <DeskContext value={desk}>{children}</DeskContext>;
+}
+
+/** What goes to the server: a corrected figure keeps the remark that stands beside it, unless another was given. */
+function entryOf({ quantity, index, repeat, typed, outcome, clear, remark }: SheetWrite, sheet: Sheet, state: State): ReadingEntry {
+  const { scope } = quantityOf(quantity);
+  const standing = sheet.cell(state, scope, index, cellIdOf(quantity, repeat))?.reading?.remark;
+  const words = remark ?? (clear === true ? undefined : standing);
+  return {
+    quantity: quantity satisfies QuantityName,
+    scope,
+    index,
+    repeat,
+    ...(typed === undefined ? {} : { typed }),
+    ...(outcome === undefined ? {} : { outcome }),
+    ...(clear === undefined ? {} : { clear }),
+    ...(words === undefined || words === '' ? {} : { remark: words }),
+  };
+}

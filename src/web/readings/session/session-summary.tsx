@@ -1,0 +1,39 @@
+import type { WeighingSession } from '#instrument';
+import { useFigures, useSay } from '../../language/use-say.ts';
+
+const decimalsOf = (value: number): number => (Number.isInteger(value) ? 0 : (String(value).split('.')[1]?.length ?? 0));
+
+/** How a session was weighed, one thing beside the other; what was not stated says so. */
+export function SessionSummary({ session }: { readonly session: WeighingSession }) {
+  const say = useSay();
+  const figure = useFigures();
+  const print = (value: number, unit: 'g' | 'mm' | 'degC' | 'pct'): string => figure(value, decimalsOf(value), unit);
+  const { placeOnKeyMm, stepG, rule, dampers, helperSprings, regulated, repeatabilityG, weightClass, temperatureC, humidityPct, equipment, repeats, remark } = session;
+  const parts: readonly (readonly [name: string, words: string | null])[] = [
+    [say('readings.session.placeOnKeyMm'), placeOnKeyMm === null ? null : say('readings.session.summary.place', { place: print(placeOnKeyMm, 'mm') })],
+    [say('readings.session.stepG'), stepG === null ? null : say('readings.session.summary.step', { step: print(stepG, 'g') })],
+    [say('readings.session.weightClass'), weightClass === null ? null : say('readings.session.summary.class', { name: weightClass })],
+    [say('readings.session.repeatabilityG'), repeatabilityG === null ? null : say('readings.session.summary.repeatability', { figure: print(repeatabilityG, 'g') })],
+    [say('readings.session.rule'), rule === null ? null : say(`readings.session.rule.${rule}`)],
+    [say('readings.session.dampers'), dampers === null ? null : say('readings.session.summary.dampers', { how: dampers })],
+    [say('readings.session.helperSprings'), helperSprings === null ? null : say('readings.session.summary.springs', { how: helperSprings })],
+    [say('readings.session.regulated'), regulated === null ? null : say('readings.session.summary.regulated', { yes: String(regulated) })],
+    [say('readings.session.repeats'), say('readings.session.summary.repeats', { count: repeats })],
+    [say('readings.session.temperatureC'), temperatureC === null ? null : print(temperatureC, 'degC')],
+    [say('readings.session.humidityPct'), humidityPct === null ? null : print(humidityPct, 'pct')],
+    [say('readings.session.equipment'), equipment],
+  ];
+  const stated = parts.filter(([, words]) => words !== null);
+  const open = parts.filter(([, words]) => words === null);
+  return (
+    <ul className="session-summary">
+      {stated.map(([name, words]) => <li key={name}>{words}</li>)}
+      {open.length > 0 && (
+        <li className="soft">
+          {say('readings.session.notStated')}: {open.map(([name]) => name).join(', ')}
+        </li>
+      )}
+      {remark !== '' && <li className="session-remark">{remark}</li>}
+    </ul>
+  );
+}

@@ -18,27 +18,39 @@ export interface StoreOptions extends Surroundings {
   readonly databaseUrl?: string;
 }
 
+/** An open store and what lies beneath it; only the store leaves this module. */
+export interface OpenBook {
+  readonly store: BenchStore;
+  readonly pool: Pool;
+}
+
 /** Opens the bench book, embedded in this process or on a PostgreSQL server, its tables brought up to date. */
 export async function openStore(options: StoreOptions): Promise<BenchStore> {
+  return (await openBook(options)).store;
+}
+
+/** Opens the bench book and shows the pool beneath, for tests that look behind its back. */
+export async function openBook(options: StoreOptions): Promise<OpenBook> {
   if (options.databaseUrl !== undefined) return await openServer(options.databaseUrl, options);
   if (options.dataDir !== undefined) return await openEmbedded(resolve(options.dataDir), options);
   throw new Error('a store needs a data folder or the address of a database');
 }
 
-async function openEmbedded(dataDir: string, surroundings: Surroundings): Promise<BenchStore> {
+async function openEmbedded(dataDir: string, surroundings: Surroundings): Promise<OpenBook> {
   mkdirSync(dataDir, { recursive: true });
   const letGo = await ownFolder(dataDir);
   try {
-    const engine = await startEngine(await databaseFolder(dataDir));
-    await migrateTables(engine.pool);
-    return benchStore({ kind: 'embedded', where: 'The embedded database', bench: { ...surroundings, db: drizzle(engine.pool) }, close: () => engine.stop().finally(letGo) });
+    const { pool, stop } = await startEngine(await databaseFolder(dataDir));
+    await migrateTables(pool);
+    const store = benchStore({ kind: 'embedded', where: 'The embedded database', bench: { ...surroundings, db: drizzle(pool) }, close: () => stop().finally(letGo) });
+    return { store, pool };
   } catch (error) {
     await letGo();
     throw error;
   }
 }
 
-async function openServer(databaseUrl: string, surroundings: Surroundings): Promise<BenchStore> {
+async function openServer(databaseUrl: string, surroundings: Surroundings): Promise<OpenBook> {
   const where = `The PostgreSQL server${hostOf(databaseUrl)}`;
   const pool = new Pool({ connectionString: databaseUrl, max: 10, connectionTimeoutMillis: 10_000 });
   pool.on('error', () => undefined);
@@ -48,7 +60,7 @@ async function openServer(databaseUrl: string, surroundings: Surroundings): Prom
     await pool.end();
     throw error;
   }
-  return benchStore({ kind: 'server', where, bench: { ...surroundings, db: drizzle(pool) }, close: () => pool.end() });
+  return { store: benchStore({ kind: 'server', where, bench: { ...surroundings, db: drizzle(pool) }, close: () => pool.end() }), pool };
 }
 
 /** Host and port of the address, and nothing else of it: the rest is ours to sign in with. */

@@ -1,0 +1,117 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { DEMO, SHOP } from './index.ts';
+import { type TestBook, engines } from './testing/engines.ts';
+import { failureOf } from './testing/failure.ts';
+
+const grand = { name: 'Grand in the hall', kind: 'grand' } as const;
+
+describe.each(engines)('instruments, sessions, intents and work ($name)', ({ open }) => {
+  let book: TestBook;
+  beforeAll(async () => void (book = await open()));
+  afterAll(() => book.remove());
+  const store = () => book.store();
+
+  it('takes a piano in with what was left unsaid kept as not stated', async () => {
+    const piano = await store().addPiano(SHOP, grand, 'p1');
+    expect(piano).toMatchObject({ name: 'Grand in the hall', kind: 'grand', maker: null, year: null, cycle: 1, demo: false, workshopId: SHOP });
+    const file = await store().getPiano(piano.id);
+    expect(file).toMatchObject({ instrument: piano, sessions: [], intents: {}, work: [], head: { seq: 1 } });
+    const listed = (await store().listPianos()).find(({ instrument }) => instrument.id === piano.id);
+    expect(listed).toMatchObject({ readingCounts: { found: 0, planned: 0, finished: 0 } });
+    expect(listed?.lastEventAt).toBe((await store().listEvents(piano.id))[0]?.at);
+  });
+
+  it('changes one field and leaves the rest, in one event that carries that field alone', async () => {
+    const piano = await store().addPiano(SHOP, { ...grand, year: 1911 }, 'p1');
+    const changed = await store().changePiano(piano.id, { name: 'Grand by the window' }, 'p2');
+    expect(changed).toEqual({ ...piano, name: 'Grand by the window' });
+    const [event] = await store().listEvents(piano.id);
+    expect(event).toMatchObject({ kind: 'piano.changed', by: 'p2', changes: [{ entity: 'instrument', place: piano.id, before: { name: piano.name }, after: { name: 'Grand by the window' } }] });
+    await store().changePiano(piano.id, { name: 'Grand by the window' }, 'p2');
+    expect((await store().getPiano(piano.id)).head.seq).toBe(2);
+  });
+
+  it('refuses a draft that cannot be, and names the field', async () => {
+    expect(await failureOf(store().addPiano(SHOP, { ...grand, year: 1492 }, 'p1'))).toMatchObject({ reason: 'refused', issues: [{ path: 'year', given: 1492, code: 'range' }] });
+    expect(await failureOf(store().addPiano(SHOP, { ...grand, remark: 'a\0b' }, 'p1'))).toMatchObject({ reason: 'refused', issues: [{ path: 'remark', code: 'format' }] });
+  });
+
+  it('answers notFound for what is not there', async () => {
+    const piano = await store().addPiano(SHOP, grand, 'p1');
+    const asked = [
+      () => store().getPiano('none'), () => store().listReadings('none'), () => store().listEvents('none'), () => store().audit('none'), () => store().undo(piano.id, 9, 'p1'),
+      () => store().changeSession(piano.id, 'none', {}, 'p1'), () => store().changeWork(piano.id, 'none', { status: 'done' }, 'p1'),
+    ];
+    for (const ask of asked) expect((await failureOf(ask())).reason).toBe('notFound');
+  });
+
+  it('opens the next stay of a piano that came back, and refuses what belongs to a stay it has not had', async () => {
+    const piano = await store().addPiano(SHOP, grand, 'p1');
+    expect(await failureOf(store().addSession(piano.id, { cycle: 2, state: 'found' }, 'p1'))).toMatchObject({ reason: 'refused', issues: [{ path: 'cycle', given: 2, allowed: '1 to 1' }] });
+    expect((await store().openCycle(piano.id, 'p1')).cycle).toBe(2);
+    await store().addSession(piano.id, { cycle: 2, state: 'found' }, 'p1');
+    await store().setIntent(piano.id, 1, { even: 'downWeight', targetG: 49, toleranceG: 2, upWeightMinG: 20 }, 'p1');
+    await store().setIntent(piano.id, 2, { even: 'balanceWeight', targetG: 37, toleranceG: 2, upWeightMinG: 20 }, 'p1');
+    expect((await store().getPiano(piano.id)).intents).toEqual({ 1: { even: 'downWeight', targetG: 49, toleranceG: 2, upWeightMinG: 20 }, 2: { even: 'balanceWeight', targetG: 37, toleranceG: 2, upWeightMinG: 20 } });
+  });
+
+  it('lets an intent of another kind leave no field of the last behind', async () => {
+    const piano = await store().addPiano(SHOP, grand, 'p1');
+    await store().setIntent(piano.id, 1, { even: 'downWeight', targetG: 49, toleranceG: 2, upWeightMinG: 20 }, 'p1');
+    const curve = { even: 'curve', anchors: [{ key: 1, downWeightG: 52 }, { key: 88, downWeightG: 46 }], toleranceG: 2, upWeightMinG: 20 } as const;
+    await store().setIntent(piano.id, 1, { ...curve, anchors: [...curve.anchors] }, 'p1');
+    expect((await store().getPiano(piano.id)).intents).toEqual({ 1: curve });
+  });
+
+  it('changes how a session is said to have been weighed, but not where it belongs once readings do', async () => {
+    const piano = await store().addPiano(SHOP, grand, 'p1');
+    const session = await store().addSession(piano.id, { cycle: 1, state: 'found', stepG: 1 }, 'p1');
+    expect(await store().changeSession(piano.id, session.id, { state: 'planned' }, 'p1')).toMatchObject({ state: 'planned', stepG: 1 });
+    await store().changeSession(piano.id, session.id, { state: 'found', dampers: 'lifted' }, 'p1');
+    await store().writeReadings(piano.id, { cycle: 1, state: 'found', sessionId: session.id, entries: [{ quantity: 'downWeightG', scope: 'key', index: 1, typed: '50' }] }, 'p1');
+    expect(await failureOf(store().changeSession(piano.id, session.id, { state: 'finished' }, 'p1'))).toMatchObject({ reason: 'refused', issues: [{ path: 'state', given: 'finished' }] });
+    expect((await store().getPiano(piano.id)).sessions).toMatchObject([{ id: session.id, state: 'found', dampers: 'lifted', stepG: 1 }]);
+  });
+
+  it('keeps jobs in their order, and says when one was done', async () => {
+    const piano = await store().addPiano(SHOP, grand, 'p1');
+    const jobs = await store().addWork(piano.id, [{ cycle: 1, key: 40, remedy: 'easeBushing', stage: 1, remeasure: ['downWeightG'] }, { cycle: 1, key: null, remedy: 'other', remark: 'wipe the key frame', stage: 5 }], 'p1');
+    const [first, second] = jobs;
+    const done = await store().changeWork(piano.id, second?.id ?? '', { status: 'done' }, 'p1');
+    expect(done.doneAt).not.toBeNull();
+    expect((await store().changeWork(piano.id, second?.id ?? '', { status: 'open' }, 'p1')).doneAt).toBeNull();
+    expect((await store().getPiano(piano.id)).work.map(({ id }) => id)).toEqual([first?.id, second?.id]);
+    expect(await failureOf(store().addWork(piano.id, [{ cycle: 1, key: 89, remedy: 'other', stage: 5, remeasure: ['weight'] }], 'p1'))).toMatchObject({
+      reason: 'refused',
+      issues: [{ path: '[0].key', given: 89, allowed: 'key 1 to 88' }, { path: '[0].remeasure[0]', given: 'weight' }],
+    });
+  });
+
+  it('keeps keys under readings what they are', async () => {
+    const piano = await store().addPiano(SHOP, grand, 'p1');
+    await store().writeReadings(piano.id, { cycle: 1, state: 'found', entries: [{ quantity: 'downWeightG', scope: 'key', index: 86, typed: '50' }] }, 'p1');
+    expect(await failureOf(store().changePiano(piano.id, { lastMidi: 105 }, 'p1'))).toMatchObject({ issues: [{ path: 'lastMidi', given: 105, params: { min: 106 } }] });
+    expect(await failureOf(store().changePiano(piano.id, { firstMidi: 24 }, 'p1'))).toMatchObject({ issues: [{ path: 'firstMidi', given: 24 }] });
+    expect((await store().changePiano(piano.id, { lastMidi: 106 }, 'p1')).lastMidi).toBe(106);
+  });
+
+  it('keeps names outside the log: forgotten, and the chain is whole', async () => {
+    const piano = await store().addPiano(SHOP, grand, 'p7');
+    await store().namePerson(SHOP, 'p7', 'A. Tester');
+    expect(await store().listPeople(SHOP)).toEqual([{ reference: 'p7', name: 'A. Tester' }]);
+    await store().namePerson(SHOP, 'p7', null);
+    expect(await store().listPeople(SHOP)).toEqual([]);
+    expect((await store().audit(piano.id)).whole).toBe(true);
+  });
+
+  it('removes the demo whole, and nothing else', async () => {
+    const kept = await store().addPiano(SHOP, grand, 'p1');
+    const demo = await store().addPiano(DEMO, grand, 'p1');
+    expect(demo.demo).toBe(true);
+    await store().writeReadings(demo.id, { cycle: 1, state: 'found', sendId: 'send-demo-1', entries: [{ quantity: 'downWeightG', scope: 'key', index: 1, typed: '50' }] }, 'p1');
+    expect(await store().removeDemo()).toBe(1);
+    expect(await store().removeDemo()).toBe(0);
+    expect((await failureOf(store().listEvents(demo.id))).reason).toBe('notFound');
+    expect((await store().listPianos()).map(({ instrument }) => instrument.id)).toContain(kept.id);
+  });
+});

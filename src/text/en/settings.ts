@@ -1,3 +1,23 @@
 /** English: settings. ICU MessageFormat. */
 export const settings = {
+  'settings.look': 'Look and language',
+  'settings.look.device': 'These hold for this device alone. They change what is shown, never what is stored.',
+  'settings.language': 'Language',
+  'settings.language.hint': 'Figures are shown as {figure}. Both 49.5 and 49,5 can be typed in either language.',
+  'settings.theme': 'Theme',
+  'settings.theme.system': 'As the device',
+  'settings.theme.light': 'Light',
+  'settings.theme.dark': 'Dark',
+  'settings.contrast': 'Contrast',
+  'settings.contrast.system': 'As the device',
+  'settings.contrast.usual': 'Usual',
+  'settings.contrast.more': 'High',
+  'settings.data': 'Data',
+  'settings.data.embedded': 'Everything is kept in the data folder of this machine, in the database built into the program. Nothing leaves it.',
+  'settings.data.server': 'Everything is kept on the shop’s PostgreSQL server.',
+  'settings.data.version': 'Wrestplank {version}',
+  'settings.keys.hint': 'Shortcuts that belong to one page are listed while that page is open: press ? there.',
+  'settings.about': 'About',
+  'settings.about.text': 'Wrestplank is a bench book that calculates, for people who restore pianos. Free software under the MIT licence.',
+  'settings.about.reference': 'Reference of the calculations and the interface for scripts',
 } as const;

@@ -1,6 +1,7 @@
 import type { Finding, KeyTouch } from './analysis.ts';
-import { COVERAGE, type KeyContext, departureOf, findingOf } from './analyse-context.ts';
+import { type KeyContext, departureOf, expandedOf, findingOf } from './analyse-context.ts';
 import { frictionBiasOf } from './analyse-figures.ts';
+import { isWithin } from './evenness.ts';
 import type { FrictionView } from './analyse-friction.ts';
 
 /** Balance departures under this are nobody's fault without an intent's tolerance; grams. @source OWN */
@@ -23,11 +24,11 @@ export function balanceFindings(context: KeyContext, friction: FrictionView | un
   const limitG = asked === undefined ? LEAST_TOLD_G : (input.intent?.toleranceG ?? LEAST_TOLD_G);
   const amountG = (asked === undefined ? (nearby?.amountG ?? 0) : balance - asked) - explainedG;
   if (Math.abs(amountG) <= limitG || (asked === undefined && nearby?.told !== true)) return [];
-  const doubt = asked === undefined ? nearby?.uncertaintyG : derived.standardUncertaintyG === undefined ? undefined : COVERAGE * derived.standardUncertaintyG;
+  const uncertaintyG = asked === undefined ? nearby?.uncertaintyG : expandedOf(derived.standardUncertaintyG);
   const cause = amountG > 0 ? 'balanceHigh' : 'balanceLow';
   const alsoNearby = nearby?.told === true && Math.sign(nearby.amountG) === Math.sign(amountG);
   const evidence = asked === undefined ? (['neighbours'] as const) : alsoNearby ? (['target', 'neighbours'] as const) : (['target'] as const);
-  return [{ ...findingOf(cause, { amountG, uncertaintyG: doubt }, [...evidence], remediesFor(context, amountG)), ...stageFor(context) }];
+  return [{ ...findingOf(cause, { amountG, uncertaintyG }, [...evidence], remediesFor(context, amountG)), ...stageFor(context) }];
 }
 
 /** Balance weight the intent asks for: its own, or its down weight less friction; friction of this key where that is ordinary. */
@@ -73,12 +74,12 @@ export function cancellingFinding(findings: readonly Finding[], deviationG: numb
 export function verdictOf({ input, judged, derived }: KeyContext): Pick<KeyTouch, 'targetG' | 'deviationG' | 'verdict' | 'doubtful'> {
   const targetG = judged?.targetG;
   const deviationG = judged?.actualG === undefined ? undefined : judged.actualG - judged.targetG;
-  const figures = { ...(targetG === undefined ? {} : { targetG }), ...(deviationG === undefined ? {} : { deviationG }) };
+  const figures = { targetG, deviationG };
   if (derived.figures.outcome !== undefined) return { ...figures, verdict: 'outcome', doubtful: false };
   if (input.intent === null) return { ...figures, verdict: derived.figures.downWeightG === undefined ? 'unmeasured' : 'noTarget', doubtful: false };
   if (deviationG === undefined) return { ...figures, verdict: 'unmeasured', doubtful: false };
   const { toleranceG } = input.intent;
   const distance = Math.abs(deviationG);
-  const expandedG = COVERAGE * (judged?.standardUncertaintyG ?? 0);
-  return { ...figures, verdict: distance <= toleranceG ? 'inside' : 'outside', doubtful: Math.abs(distance - toleranceG) < expandedG };
+  const expandedG = expandedOf(judged?.standardUncertaintyG) ?? 0;
+  return { ...figures, verdict: isWithin(deviationG, 0, toleranceG) ? 'inside' : 'outside', doubtful: Math.abs(distance - toleranceG) < expandedG };
 }

@@ -21,9 +21,14 @@ export interface KeyContext {
 const LEAST_TOLD_G = 2;
 const FENCE = 3.5;
 /** Coverage factor of expanded uncertainties. @source JCGM-100 */
-export const COVERAGE = 2;
+const COVERAGE = 2;
 /** Standard error of a median against that of a mean, for a normal sample: √(π/2). */
 const MEDIAN_PENALTY = Math.sqrt(Math.PI / 2);
+
+/** Expanded uncertainty U = 2u; undefined where u is. @source JCGM-100 */
+export function expandedOf(standardUncertainty: number | undefined): number | undefined {
+  return standardUncertainty === undefined ? undefined : COVERAGE * standardUncertainty;
+}
 
 /** A departure from what the neighbours lead one to expect, in grams at the key front. */
 export interface Departure {
@@ -37,23 +42,26 @@ export interface Departure {
 export function departureOf(actual: number, expected: Expected, gramsPerUnit: number, standardUncertainty: number | undefined): Departure {
   const amountG = (actual - expected.value) * gramsPerUnit;
   const told = Math.abs(amountG) > Math.max(LEAST_TOLD_G, FENCE * expected.scatter * Math.abs(gramsPerUnit));
-  if (standardUncertainty === undefined) return { amountG, told };
-  const expectationError = (MEDIAN_PENALTY * expected.scatter) / Math.sqrt(expected.neighbours);
-  return { amountG, told, uncertaintyG: COVERAGE * Math.abs(gramsPerUnit) * Math.hypot(standardUncertainty, expectationError) };
+  return { amountG, told, uncertaintyG: standardUncertainty === undefined ? undefined : Math.abs(gramsPerUnit) * expandedAgainst(expected, standardUncertainty) };
+}
+
+/** Expanded uncertainty of a difference from the neighbours: the figure's own and that of their median. */
+function expandedAgainst({ scatter, neighbours }: Expected, standardUncertainty: number): number {
+  return COVERAGE * Math.hypot(standardUncertainty, (MEDIAN_PENALTY * scatter) / Math.sqrt(neighbours));
 }
 
 /** A finding with its stage, and whether it drowns in its own uncertainty. */
 export function findingOf(
   cause: Exclude<Cause, 'cancelling'>,
-  { amountG, uncertaintyG }: { readonly amountG?: number; readonly uncertaintyG?: number | undefined },
+  { amountG, uncertaintyG }: { readonly amountG?: number; readonly uncertaintyG?: number },
   evidence: readonly [Evidence, ...Evidence[]],
   remedies: readonly Remedy[],
 ): Finding {
   const [strongest, ...supportedBy] = evidence;
   return {
     cause,
-    ...(amountG === undefined ? {} : { amountG }),
-    ...(uncertaintyG === undefined ? {} : { uncertaintyG }),
+    amountG,
+    uncertaintyG,
     evidence: strongest,
     supportedBy,
     withinUncertainty: amountG !== undefined && uncertaintyG !== undefined && Math.abs(amountG) < uncertaintyG,

@@ -31,22 +31,30 @@ export interface DerivedFigures {
  * Contradictory weights give no ratio, nor do uprights, resting dampers and helper springs that were not weighed.
  */
 export function deriveFigures(input: TouchInput, figures: KeyFigures): DerivedFigures {
-  const colour = colourOf(input.compass, figures.key);
-  const { downWeightG: down, upWeightG: up } = figures;
-  const bare = { key: figures.key, colour, figures, contradictory: false, ...present('keyRatio', keyRatioOf(input.arms[colour])) };
-  if (down === undefined || up === undefined) return bare;
+  const { key, downWeightG: down, upWeightG: up } = figures;
+  const colour = colourOf(input.compass, key);
+  const keyRatio = keyRatioOf(input.arms[colour]);
+  if (down === undefined || up === undefined) return { key, colour, figures, keyRatio, contradictory: false };
   const weights = { downWeightG: down.value, upWeightG: up.value };
+  const balanceWeightG = balanceWeightOf(weights);
   const frictionG = frictionOf(weights);
   const biasG = frictionBiasOf(input, figures);
-  const derived = {
-    ...bare,
-    balanceWeightG: balanceWeightOf(weights),
+  const contradictory = up.value > down.value;
+  const weighed = contradictory || !ratioCanBeKnown(input, figures) ? undefined : weighedKeyOf(figures, keyRatio);
+  return {
+    key,
+    colour,
+    figures,
+    balanceWeightG,
     frictionG,
-    ...present('correctedFrictionG', biasG === undefined ? undefined : grams(frictionG - biasG)),
-    ...present('standardUncertaintyG', pairUncertaintyOf(figures)),
-    contradictory: up.value > down.value,
+    correctedFrictionG: biasG === undefined ? undefined : grams(frictionG - biasG),
+    standardUncertaintyG: pairUncertaintyOf(figures),
+    keyRatio,
+    weighed,
+    scaleUncertaintyG: weighed === undefined ? undefined : scaleUncertaintyOf(figures),
+    weightRatio: weighed === undefined ? undefined : weightRatioOf({ ...weighed, balanceWeightG }),
+    contradictory,
   };
-  return derived.contradictory || !ratioCanBeKnown(input, figures) ? derived : { ...derived, ...ratioOf(derived) };
 }
 
 /** Grams by which the weight steps overstate friction; undefined when step or rule were not stated. @source OWN */
@@ -54,11 +62,6 @@ export function frictionBiasOf(input: TouchInput, figures: KeyFigures): number |
   if (figures.frictionBiasG !== undefined) return figures.frictionBiasG;
   if (input.rule === 'interpolated') return 0;
   return input.rule === undefined || input.stepG === undefined ? undefined : input.stepG / 2;
-}
-
-/** A field when its value is known, nothing when not: what was not measured stays absent. */
-export function present<K extends string, V>(name: K, value: V | undefined): Partial<Record<K, V>> {
-  return value === undefined ? {} : ({ [name]: value } as Record<K, V>);
 }
 
 /** Key ratio K = b/a of one colour, when both arms are known. */
@@ -85,13 +88,12 @@ function ratioCanBeKnown(input: TouchInput, figures: KeyFigures): boolean {
   return input.helperSprings !== 'engaged' || figures.helperSpringG !== undefined;
 }
 
-type RatioFigures = Pick<DerivedFigures, 'weighed' | 'weightRatio' | 'scaleUncertaintyG'>;
-
-function ratioOf({ figures, balanceWeightG, keyRatio }: DerivedFigures): RatioFigures {
+/** Readings and parts of a key, when all are known. */
+function weighedKeyOf(figures: KeyFigures, keyRatio: Ratio | undefined): WeighedKey | undefined {
   const { downWeightG, upWeightG, frontWeightG, hammerWeightG, wippenWeightG, helperSpringG } = figures;
-  if (downWeightG === undefined || upWeightG === undefined || balanceWeightG === undefined || keyRatio === undefined) return {};
-  if (frontWeightG === undefined || hammerWeightG === undefined || wippenWeightG === undefined) return {};
-  const weighed = {
+  if (downWeightG === undefined || upWeightG === undefined || keyRatio === undefined) return undefined;
+  if (frontWeightG === undefined || hammerWeightG === undefined || wippenWeightG === undefined) return undefined;
+  return {
     downWeightG: downWeightG.value,
     upWeightG: upWeightG.value,
     hammerWeightG: hammerWeightG.value,
@@ -100,13 +102,12 @@ function ratioOf({ figures, balanceWeightG, keyRatio }: DerivedFigures): RatioFi
     helperSpringG: helperSpringG?.value ?? grams(0),
     keyRatio,
   };
-  const scale = coarsestOf(frontWeightG.standardUncertaintyG, hammerWeightG.standardUncertaintyG, wippenWeightG.standardUncertaintyG);
-  return { weighed, weightRatio: weightRatioOf({ ...weighed, balanceWeightG }), ...present('scaleUncertaintyG', scale) };
 }
 
-/** The largest, when all are known: the parts may have come off different scales. */
-function coarsestOf(...uncertainties: readonly (Grams | undefined)[]): Grams | undefined {
-  return uncertainties.reduce((coarsest, each) => (coarsest === undefined || each === undefined ? undefined : each > coarsest ? each : coarsest));
+/** The largest of the three parts' uncertainties, when all are known: they may have come off different scales. */
+function scaleUncertaintyOf({ frontWeightG, hammerWeightG, wippenWeightG }: KeyFigures): Grams | undefined {
+  const [front, hammer, wippen] = [frontWeightG?.standardUncertaintyG, hammerWeightG?.standardUncertaintyG, wippenWeightG?.standardUncertaintyG];
+  return front === undefined || hammer === undefined || wippen === undefined ? undefined : grams(Math.max(front, hammer, wippen));
 }
 
 function pairUncertaintyOf({ downWeightG, upWeightG }: KeyFigures): Grams | undefined {

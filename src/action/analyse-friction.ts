@@ -1,5 +1,5 @@
 import type { Evidence, Finding } from './analysis.ts';
-import { COVERAGE, type Departure, type KeyContext, departureOf, findingOf } from './analyse-context.ts';
+import { type Departure, type KeyContext, departureOf, expandedOf, findingOf } from './analyse-context.ts';
 import { comparedFrictionOf } from './analyse-expected.ts';
 import { KEY_FRICTION_HIGH_G, KEY_FRICTION_LOW_G, type Register } from './register.ts';
 import { KEY_REMEDIES, REMEDIES, actionFrictionRemedies } from './remedy.ts';
@@ -52,7 +52,7 @@ const LEAST_LEFT_G = 2;
 function keyFrictionFinding({ derived: { figures } }: KeyContext): readonly Finding[] {
   const { keyFrictionG: alone } = figures;
   if (alone === undefined || alone.value <= KEY_FRICTION_HIGH_G) return [];
-  const uncertaintyG = alone.standardUncertaintyG === undefined ? undefined : COVERAGE * alone.standardUncertaintyG;
+  const uncertaintyG = expandedOf(alone.standardUncertaintyG);
   return [findingOf('keyFrictionHigh', { amountG: alone.value - KEY_FRICTION_LOW_G, uncertaintyG }, ['measured'], KEY_REMEDIES)];
 }
 
@@ -67,5 +67,5 @@ function isUnusual({ frictionG: [low, high], slackG }: Register, friction: numbe
 }
 
 function alone(amountG: number, standardUncertaintyG: number | undefined): Departure {
-  return { amountG, told: true, ...(standardUncertaintyG === undefined ? {} : { uncertaintyG: COVERAGE * standardUncertaintyG }) };
+  return { amountG, told: true, uncertaintyG: expandedOf(standardUncertaintyG) };
 }

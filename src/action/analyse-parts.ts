@@ -1,6 +1,6 @@
 import { grams, ratio } from '#units';
 import type { Cause, Evidence, Finding } from './analysis.ts';
-import { COVERAGE, type Departure, type KeyContext, departureOf, findingOf } from './analyse-context.ts';
+import { type Departure, type KeyContext, departureOf, findingOf } from './analyse-context.ts';
 import { frictionBiasOf } from './analyse-figures.ts';
 import { type DeviationShares, type TouchTarget, shareUncertaintiesOf, splitDeviation } from './deviation.ts';
 import { REMEDIES } from './remedy.ts';
@@ -36,15 +36,15 @@ export function viewParts(context: KeyContext, usualFrictionG: number | undefine
   const fenced = (name: Part, share: keyof DeviationShares, gramsPerUnit: number): Departure | undefined => {
     const line = expected[name].get(derived.key);
     if (line === undefined) return undefined;
-    const { told } = departureOf(line.value + shares[share] / gramsPerUnit, line, gramsPerUnit, undefined);
-    return { amountG: shares[share], told, ...(doubts === undefined ? {} : { uncertaintyG: COVERAGE * doubts[share] }) };
+    const doubt = doubts === undefined ? undefined : doubts[share] / Math.abs(gramsPerUnit);
+    return departureOf(line.value + shares[share] / gramsPerUnit, line, gramsPerUnit, doubt);
   };
   const meanRatio = (weightRatio + target.weightRatio) / 2;
   const departures = {
-    ...only('ratio', fenced('ratio', 'ratioG', (weighed.hammerWeightG + target.hammerWeightG) / 2)),
-    ...only('hammer', fenced('hammer', 'hammerG', meanRatio)),
-    ...only('wippen', fenced('wippen', 'wippenG', weighed.keyRatio)),
-    ...only('front', fenced('front', 'frontG', -1)),
+    ratio: fenced('ratio', 'ratioG', (weighed.hammerWeightG + target.hammerWeightG) / 2),
+    hammer: fenced('hammer', 'hammerG', meanRatio),
+    wippen: fenced('wippen', 'wippenG', weighed.keyRatio),
+    front: fenced('front', 'frontG', -1),
   };
   return { departures, shares };
 }
@@ -88,12 +88,8 @@ function looseDepartures({ derived, expected }: KeyContext): PartsView['departur
     return departureOf(part.value, line, gramsPerUnit, part.standardUncertaintyG);
   };
   return {
-    ...only('front', compare('front', frontWeightG, -1)),
-    ...only('hammer', compare('hammer', hammerWeightG, expected.ratio.get(derived.key)?.value)),
-    ...only('wippen', compare('wippen', wippenWeightG, derived.keyRatio)),
+    front: compare('front', frontWeightG, -1),
+    hammer: compare('hammer', hammerWeightG, expected.ratio.get(derived.key)?.value),
+    wippen: compare('wippen', wippenWeightG, derived.keyRatio),
   };
-}
-
-function only(part: Part, departure: Departure | undefined): Partial<Record<Part, Departure>> {
-  return departure === undefined ? {} : { [part]: departure };
 }

@@ -1,8 +1,7 @@
 import { keyCountOf } from '#instrument';
 import type { Caveat, KeyTouch, TouchInput, TouchSummary } from './analysis.ts';
-import { COVERAGE } from './analyse-context.ts';
-import { evennessOf } from './evenness.ts';
-import { present } from './analyse-figures.ts';
+import { expandedOf } from './analyse-context.ts';
+import { evennessOf, isWithin } from './evenness.ts';
 
 /** Sums up the figure the intent speaks of over the whole compass; down weight where there is no intent yet. */
 export function summarise(input: TouchInput, keys: readonly KeyTouch[]): TouchSummary {
@@ -15,7 +14,7 @@ export function summarise(input: TouchInput, keys: readonly KeyTouch[]): TouchSu
     outcomes: count(({ verdict }) => verdict === 'outcome'),
     upWeightLow: count(({ upWeightLow }) => upWeightLow),
     doubtful: count(({ doubtful }) => doubtful),
-    ...present('insideGuarded', guardedOf(input, keys)),
+    insideGuarded: guardedOf(input, keys),
   };
   if (counts.measured === 0) return { ...counts, outliers: [] };
   return { ...counts, ...rowFiguresOf(input, keys, values) };
@@ -52,10 +51,10 @@ function rowFiguresOf(input: TouchInput, keys: readonly KeyTouch[], values: Row)
   const [low, high] = largestStepIndex === undefined ? [] : [keys[largestStepIndex]?.key, keys[largestStepIndex + 1]?.key];
   return {
     medianG: median,
-    ...present('largestStepG', largestStep),
-    ...(low === undefined || high === undefined ? {} : { largestStepKeys: [low, high] as const }),
+    largestStepG: largestStep,
+    largestStepKeys: low === undefined || high === undefined ? undefined : [low, high],
     outliers: outliers.flatMap((index) => keys[index]?.key ?? []),
-    ...(capability === undefined || !Number.isFinite(capability) ? {} : { capability }),
+    capability: capability === undefined || !Number.isFinite(capability) ? undefined : capability,
   };
 }
 
@@ -65,8 +64,8 @@ function guardedOf({ intent }: TouchInput, keys: readonly KeyTouch[]): number | 
   const judged = keys.flatMap(({ verdict, deviationG, figures, standardUncertaintyG }) => {
     if (deviationG === undefined || verdict === 'outcome') return [];
     const u = intent.even === 'balanceWeight' ? standardUncertaintyG : figures.downWeightG?.standardUncertaintyG;
-    return [{ deviationG, u }];
+    return [{ deviationG, expandedG: expandedOf(u) }];
   });
-  if (judged.length === 0 || judged.some(({ u }) => u === undefined)) return undefined;
-  return judged.filter(({ deviationG, u = 0 }) => Math.abs(deviationG) <= intent.toleranceG - COVERAGE * u).length;
+  if (judged.length === 0 || judged.some(({ expandedG }) => expandedG === undefined)) return undefined;
+  return judged.filter(({ deviationG, expandedG = 0 }) => isWithin(deviationG, 0, intent.toleranceG - expandedG)).length;
 }

@@ -17,11 +17,7 @@ export function judgedFigureOf(intent: TouchIntent, derived: DerivedFigures): Ju
   const { downWeightG } = derived.figures;
   const [actualG, standardUncertaintyG] =
     intent.even === 'balanceWeight' ? [derived.balanceWeightG, derived.standardUncertaintyG] : [downWeightG?.value, downWeightG?.standardUncertaintyG];
-  return {
-    targetG,
-    ...(actualG === undefined ? {} : { actualG }),
-    ...(standardUncertaintyG === undefined ? {} : { standardUncertaintyG }),
-  };
+  return { targetG, actualG, standardUncertaintyG };
 }
 
 /** Target of the intent at a key: level, or straight between anchors and level outside them; grams. */

@@ -2,9 +2,9 @@ import { type KeyColour, keysOf } from '#instrument';
 import { medianOf } from '#numerics';
 import type { Finding, KeyFigures, KeyTouch, TouchAnalysis, TouchInput } from './analysis.ts';
 import { balanceFindings, cancellingFinding, verdictOf } from './analyse-balance.ts';
-import { COVERAGE, type KeyContext, findingOf } from './analyse-context.ts';
+import { type KeyContext, expandedOf, findingOf } from './analyse-context.ts';
 import { type ExpectedFigures, expectFigures } from './analyse-expected.ts';
-import { type DerivedFigures, deriveFigures, leverRatioOf, present } from './analyse-figures.ts';
+import { type DerivedFigures, deriveFigures, leverRatioOf } from './analyse-figures.ts';
 import { frictionFindings, viewFriction } from './analyse-friction.ts';
 import { nextForAll, nextForKey } from './analyse-next.ts';
 import { partFindings, viewParts } from './analyse-parts.ts';
@@ -29,7 +29,7 @@ export function analyseTouch(input: TouchInput): TouchAnalysis {
   const keys = derived.map((each) => touchOf(input, each, expected));
   const ofColour = (colour: KeyColour): { readonly value?: number; readonly notes: number } => {
     const ratios = derived.flatMap((each) => (each.colour === colour && each.weightRatio !== undefined ? [each.weightRatio] : []));
-    return { notes: ratios.length, ...(ratios.length === 0 ? {} : { value: medianOf(ratios) }) };
+    return { notes: ratios.length, value: ratios.length === 0 ? undefined : medianOf(ratios) };
   };
   return {
     keys,
@@ -45,7 +45,7 @@ export function analyseTouch(input: TouchInput): TouchAnalysis {
 function touchOf(input: TouchInput, derived: DerivedFigures, expected: ExpectedFigures): KeyTouch {
   const register = input.kind === 'grand' && input.dampers !== 'resting' ? registerOf(input.compass, derived.key) : undefined;
   const judged = input.intent === null ? undefined : judgedFigureOf(input.intent, derived);
-  const context: KeyContext = { input, derived, expected, ...present('register', register), ...present('judged', judged) };
+  const context: KeyContext = { input, derived, expected, register, judged };
   const friction = viewFriction(context);
   const parts = viewParts(context, friction?.usualG);
   const verdict = verdictOf(context);
@@ -60,15 +60,9 @@ function touchOf(input: TouchInput, derived: DerivedFigures, expected: ExpectedF
   ].sort((a, b) => a.stage - b.stage);
   const { key, colour, figures, balanceWeightG, frictionG, correctedFrictionG, standardUncertaintyG, keyRatio, weightRatio } = derived;
   return {
-    key, colour, figures,
-    ...present('balanceWeightG', balanceWeightG),
-    ...present('frictionG', frictionG),
-    ...present('correctedFrictionG', correctedFrictionG),
-    ...present('standardUncertaintyG', standardUncertaintyG),
-    ...present('keyRatio', keyRatio),
-    ...present('weightRatio', weightRatio),
-    ...present('shares', parts.shares),
-    ...present('usualFrictionG', friction?.usualG),
+    key, colour, figures, balanceWeightG, frictionG, correctedFrictionG, standardUncertaintyG, keyRatio, weightRatio,
+    shares: parts.shares,
+    usualFrictionG: friction?.usualG,
     ...verdict,
     upWeightLow,
     findings,
@@ -88,7 +82,7 @@ function departuresOf(context: KeyContext, friction: ReturnType<typeof viewFrict
 function firstThings({ figures, contradictory, frictionG }: DerivedFigures): readonly Finding[] {
   const found: Finding[] = [];
   if (figures.outcome !== undefined) found.push(findingOf('outcome', {}, ['outcome'], OUTCOME_REMEDIES[figures.outcome]));
-  if (contradictory) found.push(findingOf('upAboveDown', present('amountG', frictionG), ['measured'], ['weighAgain']));
+  if (contradictory) found.push(findingOf('upAboveDown', { amountG: frictionG }, ['measured'], ['weighAgain']));
   return found;
 }
 
@@ -100,7 +94,7 @@ function upWeightFinding({ input, derived: { figures } }: KeyContext, { limitG, 
   const u = figures.upWeightG?.standardUncertaintyG;
   const explained = departures.some(({ cause, withinUncertainty }) => !withinUncertainty && EXPLAINS_LOW_UP_WEIGHT.has(cause));
   const remedies = explained ? [] : figures.keyFrictionG === undefined ? (['measureKeyFriction', ...KEY_REMEDIES] as const) : actionFrictionRemedies(input.kind);
-  return findingOf('upWeightLow', { amountG, uncertaintyG: u === undefined ? undefined : COVERAGE * u }, [evidence], remedies);
+  return findingOf('upWeightLow', { amountG, uncertaintyG: expandedOf(u) }, [evidence], remedies);
 }
 
 const EXPLAINS_LOW_UP_WEIGHT: ReadonlySet<Finding['cause']> = new Set([

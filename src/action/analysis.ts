@@ -57,29 +57,45 @@ export interface TouchInput {
 }
 
 /** Causes a key's touch can depart for; words under `cause.<name>`. */
-export type Cause =
-  | 'frictionHigh' | 'frictionLow' | 'keyFrictionHigh'
-  | 'ratioHigh' | 'ratioLow'
-  | 'hammerHeavy' | 'hammerLight'
-  | 'wippenHeavy' | 'wippenLight'
-  | 'frontLight' | 'frontHeavy'
-  | 'upWeightLow' | 'cancelling' | 'upAboveDown' | 'outcome' | 'balanceHigh' | 'balanceLow';
+export const causes = [
+  'frictionHigh', 'frictionLow', 'keyFrictionHigh',
+  'ratioHigh', 'ratioLow',
+  'hammerHeavy', 'hammerLight',
+  'wippenHeavy', 'wippenLight',
+  'frontLight', 'frontHeavy',
+  'upWeightLow', 'cancelling', 'upAboveDown', 'outcome', 'balanceHigh', 'balanceLow',
+] as const;
+export type Cause = (typeof causes)[number];
 
-/** Remedies; words under `remedy.<name>`; `stage` 1 friction, 2 ratio, 3 hammer, 4 lead. */
-export type Remedy =
-  | 'measureKeyFriction' | 'easeKeyBushing' | 'cleanKeyPins' | 'repinCentres' | 'treatRoller' | 'checkSwollenLeads' | 'tightenCentres' | 'rebushKey'
-  | 'checkLevers' | 'moveCapstanOrRoller' | 'checkWippen' | 'checkHelperSpring'
-  | 'lightenHammer' | 'replaceHammer' | 'addLead' | 'removeLead'
-  | 'freeKey' | 'fitMissingPart' | 'weighAgain' | 'weighParts' | 'checkSpringsAndDampers';
+/** Remedies; words under `remedy.<name>`. */
+export const remedies = [
+  'measureKeyFriction', 'easeKeyBushing', 'cleanKeyPins', 'repinCentres', 'treatRoller', 'checkSwollenLeads', 'tightenCentres', 'rebushKey',
+  'checkLevers', 'moveCapstanOrRoller', 'checkWippen', 'checkHelperSpring',
+  'lightenHammer', 'replaceHammer', 'addLead', 'removeLead',
+  'freeKey', 'fitMissingPart', 'weighAgain', 'weighParts', 'checkSpringsAndDampers',
+] as const;
+export type Remedy = (typeof remedies)[number];
 
 /** What limits what can be said of the whole; words under `caveat.<name>`. */
-export type Caveat = 'upright' | 'noIntent' | 'stepNotStated' | 'ruleNotStated' | 'dampersNotStated' | 'dampersResting' | 'helperSpringsUnweighed';
+export const caveats = ['upright', 'noIntent', 'stepNotStated', 'ruleNotStated', 'dampersNotStated', 'dampersResting', 'helperSpringsUnweighed'] as const;
+export type Caveat = (typeof caveats)[number];
 
-/** Line of evidence; words under `evidence.<name>`. `target`: against what the restorer asked for. */
-export type Evidence = 'measured' | 'register' | 'neighbours' | 'target' | 'outcome';
+/** Lines of evidence; words under `evidence.<name>`. `target`: against what the restorer asked for. */
+export const evidences = ['measured', 'register', 'neighbours', 'target', 'outcome'] as const;
+export type Evidence = (typeof evidences)[number];
 
-/** A measurement worth taking next; words under `next.<name>`. */
-export type NextMeasurement = 'downUp' | 'frontWeight' | 'hammerWeight' | 'wippenWeight' | 'levers' | 'keyFriction' | 'helperSpring' | 'dampersLifted' | 'repeat' | 'step';
+/**
+ * Measurements worth taking next, in the order in which they tell most for their trouble: weights on the key, then what comes
+ * off with the key, then the stack; last the same again. Words under `next.<name>`. @source PRACTICE
+ */
+export const nextMeasurements = [
+  'downUp', 'dampersLifted', 'step', 'keyFriction', 'frontWeight', 'hammerWeight', 'levers', 'wippenWeight', 'helperSpring', 'repeat',
+] as const;
+export type NextMeasurement = (typeof nextMeasurements)[number];
+
+/** How a key stands to what was asked for; words under `verdict.<name>`. */
+export const verdicts = ['inside', 'outside', 'outcome', 'unmeasured', 'noTarget'] as const;
+export type Verdict = (typeof verdicts)[number];
 
 export interface Finding {
   readonly cause: Cause;
@@ -125,7 +141,7 @@ export interface KeyTouch {
   /** Actual less target, of the quantity the intent names. */
   readonly deviationG?: number;
   /** `inside` and `outside` are simple acceptance; `insideGuarded` in the summary needs the uncertainty. */
-  readonly verdict: 'inside' | 'outside' | 'outcome' | 'unmeasured' | 'noTarget';
+  readonly verdict: Verdict;
   /** Deviation so close to the tolerance limit that the uncertainty cannot tell the side. */
   readonly doubtful: boolean;
   readonly upWeightLow: boolean;

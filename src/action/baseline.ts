@@ -1,5 +1,5 @@
 import type { KeyNumber } from '#instrument';
-import { medianOf } from '#numerics';
+import { medianInPlace } from './median.ts';
 
 /** A figure at a key, to be compared with its neighbours. */
 export interface KeyValue {
@@ -20,76 +20,88 @@ const NEIGHBOURS = 12;
 const FEWEST = 5;
 /** Makes a median absolute deviation an estimate of a normal standard deviation: 1 / Φ⁻¹(3/4). */
 const NORMAL_CONSISTENCY = 1.482602218505602;
+const MOST_SLOPES = (NEIGHBOURS * (NEIGHBOURS - 1)) / 2;
 
-type Fit = (neighbours: readonly KeyValue[], key: KeyNumber) => { readonly value: number; readonly scatter: number };
+/** Keys in order with their figures, side by side. */
+interface Row {
+  readonly keys: Float64Array;
+  readonly values: Float64Array;
+}
+
+/** A key's place in the row and the run of its neighbours around it, ends included. */
+interface Window {
+  readonly at: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+type Slope = (row: Row, window: Window, scratch: Float64Array) => number;
 
 /**
  * What each key's neighbours lead one to expect: a Theil–Sen line through the 12 nearest keys of the list, the key itself left out.
  * slope = median of all (yⱼ − yᵢ)/(xⱼ − xᵢ); level = median of y − slope·x. Give one colour at a time where the colours differ.
- * Takes up to 29 % of faulty neighbours without moving far. Fewer than 5 neighbours: the key is absent from the answer.
+ * Takes up to 29 % of faulty neighbours without moving far. Keys of the list must differ. Fewer than 5 neighbours: no expectation.
  * @source SEN-1968
  */
 export function expectedByLine(list: readonly KeyValue[]): ReadonlyMap<KeyNumber, Expected> {
-  return expectedBy(list, lineAt);
+  return expectedBy(list, medianSlope);
 }
 
 /** The same with the plain median of the 12 nearest, for figures that do not run along the keyboard, such as the ratio. @source OWN */
 export function expectedByMedian(list: readonly KeyValue[]): ReadonlyMap<KeyNumber, Expected> {
-  return expectedBy(list, medianAt);
+  return expectedBy(list, () => 0);
 }
 
-function expectedBy(list: readonly KeyValue[], fit: Fit): ReadonlyMap<KeyNumber, Expected> {
+function expectedBy(list: readonly KeyValue[], slopeThrough: Slope): ReadonlyMap<KeyNumber, Expected> {
   if (list.length <= FEWEST) return new Map();
   const sorted = [...list].sort((a, b) => a.key - b.key);
-  const fits = sorted.map(({ key }, index) => ({ key, ...fit(nearest(sorted, index), key) }));
-  const usual = medianOf(fits.map(({ scatter }) => scatter));
-  const neighbours = Math.min(NEIGHBOURS, sorted.length - 1);
-  return new Map(fits.map(({ key, value, scatter }) => [key, { value, scatter: Math.max(scatter, usual), neighbours }]));
+  const row = { keys: Float64Array.from(sorted, ({ key }) => key), values: Float64Array.from(sorted, ({ value }) => value) };
+  const scratch = new Float64Array(Math.max(MOST_SLOPES, sorted.length));
+  const levels = sorted.map((_, at) => {
+    const window = windowAround(row.keys, at);
+    return { ...levelAt(row, window, slopeThrough(row, window, scratch), scratch), neighbours: window.high - window.low };
+  });
+  levels.forEach(({ scatter }, at) => (scratch[at] = scatter));
+  const usual = medianInPlace(scratch, levels.length);
+  return new Map(levels.map(({ value, scatter, neighbours }, at) => [sorted[at]?.key ?? 0, { value, scatter: Math.max(scatter, usual), neighbours }]));
 }
 
-/** The 12 nearest in a sorted list, itself left out; of two equally near the lower key. */
-function nearest(sorted: readonly KeyValue[], index: number): readonly KeyValue[] {
-  const here = sorted[index]?.key ?? 0;
-  let low = index;
-  let high = index;
-  while (high - low < NEIGHBOURS && (low > 0 || high < sorted.length - 1)) {
-    const below = sorted[low - 1];
-    const above = sorted[high + 1];
-    if (above === undefined || (below !== undefined && here - below.key <= above.key - here)) low -= 1;
+/** Widens around a place until 12 neighbours are in, the nearer key first; of two equally near the lower. */
+function windowAround(keys: Float64Array, at: number): Window {
+  const here = keys[at] ?? 0;
+  let low = at;
+  let high = at;
+  while (high - low < NEIGHBOURS && high - low < keys.length - 1) {
+    const below = low > 0 ? here - (keys[low - 1] ?? 0) : Number.POSITIVE_INFINITY;
+    const above = high < keys.length - 1 ? (keys[high + 1] ?? 0) - here : Number.POSITIVE_INFINITY;
+    if (below <= above) low -= 1;
     else high += 1;
   }
-  return [...sorted.slice(low, index), ...sorted.slice(index + 1, high + 1)];
+  return { at, low, high };
 }
 
-function lineAt(neighbours: readonly KeyValue[], key: KeyNumber): { readonly value: number; readonly scatter: number } {
-  const count = neighbours.length;
-  const slopes = new Float64Array((count * (count - 1)) / 2);
-  let next = 0;
-  for (let i = 0; i < count; i += 1) {
-    for (let j = i + 1; j < count; j += 1) slopes[next++] = slopeBetween(neighbours[i], neighbours[j]);
+function medianSlope({ keys, values }: Row, { at, low, high }: Window, scratch: Float64Array): number {
+  let count = 0;
+  for (let i = low; i < high; i += 1) {
+    if (i === at) continue;
+    const [x, y] = [keys[i] ?? 0, values[i] ?? 0];
+    for (let j = i + 1; j <= high; j += 1) {
+      if (j !== at) scratch[count++] = ((values[j] ?? 0) - y) / ((keys[j] ?? 0) - x);
+    }
   }
-  const slope = middleOf(slopes);
-  const fromKey = Float64Array.from(neighbours, (point) => point.value - slope * (point.key - key));
-  return levelOf(fromKey);
+  return medianInPlace(scratch, count);
 }
 
-function medianAt(neighbours: readonly KeyValue[]): { readonly value: number; readonly scatter: number } {
-  return levelOf(Float64Array.from(neighbours, ({ value }) => value));
-}
-
-function levelOf(values: Float64Array): { readonly value: number; readonly scatter: number } {
-  const value = middleOf(values);
-  return { value, scatter: NORMAL_CONSISTENCY * middleOf(values.map((each) => Math.abs(each - value))) };
-}
-
-function slopeBetween(a: KeyValue | undefined, b: KeyValue | undefined): number {
-  return a === undefined || b === undefined ? 0 : (b.value - a.value) / (b.key - a.key);
-}
-
-/** Median of a typed array, which it sorts in place: several times faster than a list with a comparison, and this runs at each keystroke. */
-function middleOf(values: Float64Array): number {
-  values.sort();
-  const middle = values.length >> 1;
-  const upper = values[middle] ?? 0;
-  return values.length % 2 === 1 ? upper : ((values[middle - 1] ?? 0) + upper) / 2;
+/** Median of the neighbours carried to the key along the slope, and their scatter about the line. */
+function levelAt({ keys, values }: Row, { at, low, high }: Window, slope: number, scratch: Float64Array): Pick<Expected, 'value' | 'scatter'> {
+  const here = keys[at] ?? 0;
+  const gather = (figureOf: (carried: number) => number): number => {
+    let count = 0;
+    for (let i = low; i <= high; i += 1) {
+      if (i !== at) scratch[count++] = figureOf((values[i] ?? 0) - slope * ((keys[i] ?? 0) - here));
+    }
+    return medianInPlace(scratch, count);
+  };
+  const value = gather((carried) => carried);
+  return { value, scatter: NORMAL_CONSISTENCY * gather((carried) => Math.abs(carried - value)) };
 }

@@ -47,8 +47,8 @@ export function evennessOf({ values, step, band, uncertainty }: EvennessQuestion
   const numbers = values.filter((value) => value !== null);
   const median = medianOf(numbers);
   const reach = FENCE * Math.max(scaledMadOf(numbers), step);
-  const fenced = numbers.filter((value) => within(value, median, reach));
-  const outliers = values.flatMap((value, index) => (value === null || within(value, median, reach) ? [] : [index]));
+  const fenced = numbers.filter((value) => isWithin(value, median, reach));
+  const outliers = values.flatMap((value, index) => (value === null || isWithin(value, median, reach) ? [] : [index]));
   const judged = band === undefined ? {} : {
     inside: countInside(numbers, band.target, band.tolerance),
     ...(uncertainty === undefined ? {} : { insideGuarded: countInside(numbers, band.target, band.tolerance - uncertainty) }),
@@ -58,14 +58,14 @@ export function evennessOf({ values, step, band, uncertainty }: EvennessQuestion
 }
 
 /** |x − centre| ≤ reach, the end included however its decimals came out in binary. */
-function within(value: number, centre: number, reach: number): boolean {
+export function isWithin(value: number, centre: number, reach: number): boolean {
   const rounding = 4 * Number.EPSILON * (Math.abs(value) + Math.abs(centre) + Math.abs(reach));
   return Math.abs(value - centre) <= reach + rounding;
 }
 
 /** How many numbers lie within `reach` of the target, ends included; none when the reach is negative. */
 function countInside(numbers: readonly number[], target: number, reach: number): number {
-  return reach < 0 ? 0 : numbers.filter((value) => within(value, target, reach)).length;
+  return reach < 0 ? 0 : numbers.filter((value) => isWithin(value, target, reach)).length;
 }
 
 function capabilityOf(fenced: readonly number[], step: number, { target, tolerance }: { readonly target: number; readonly tolerance: number }): number {

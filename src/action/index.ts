@@ -1,5 +1,6 @@
 export { analyseTouch } from './analyse-touch.ts';
-export type { Cause, Caveat, Evidence, Finding, KeyFigures, KeyTouch, LeverArms, Measured, NextMeasurement, Remedy, TouchAnalysis, TouchInput, TouchSummary } from './analysis.ts';
+export { causes, caveats, evidences, nextMeasurements, remedies, verdicts } from './analysis.ts';
+export type { Cause, Caveat, Evidence, Finding, KeyFigures, KeyTouch, LeverArms, Measured, NextMeasurement, Remedy, TouchAnalysis, TouchInput, TouchSummary, Verdict } from './analysis.ts';
 export { balanceWeightOf, frictionOf, loadProportionalBalanceOf, thresholdCorrectedFrictionOf, touchReadingsOf } from './balance.ts';
 export type { TouchReadings } from './balance.ts';
 export { shareUncertaintiesOf, splitDeviation } from './deviation.ts';

@@ -50,7 +50,7 @@ const TOUCH_SESSION = {
   equipment: 'Invented set of brass weights in 1 g steps',
 } as const;
 const PARTS_SESSION = {
-  cycle: 1, placeOnKeyMm: 13, stepG: 0.1, repeatabilityG: 0.05, dampers: 'none', helperSprings: 'none', repeats: 1, equipment: 'Invented kitchen-size scale reading 0.1 g',
+  cycle: 1, placeOnKeyMm: 13, stepG: 0.1, repeatabilityG: 0.05, dampers: 'none', helperSprings: 'none', repeats: 1, equipment: 'Invented scale reading 0.1 g',
 } as const;
 const DAMP = { temperatureC: 17, humidityPct: 68 } as const;
 const SETTLED = { temperatureC: 20, humidityPct: 46 } as const;
@@ -75,12 +75,12 @@ const KEY_FRICTION_WEIGHED: readonly KeyNumber[] = [9, 12, 20, 37, 42, 48, 63, 6
 
 function foundSteps(keys: readonly DemoKey[]): readonly DemoStep[] {
   const touch = keys.flatMap((key) => touchEntries(key, OUTCOMES[key.key] ?? {}, REMARKS[key.key]));
-  const friction = keys.filter(({ key }) => KEY_FRICTION_WEIGHED.includes(key)).map((key) => entryOf('keyFrictionG', key.key, key.keyFrictionG));
+  const friction = keys.filter(({ key }) => KEY_FRICTION_WEIGHED.includes(key)).map(keyFrictionEntry);
   return [
     { kind: 'session', ref: 'found-touch', draft: { ...TOUCH_SESSION, ...DAMP, state: 'found', regulated: false, remark: 'Weighed on arrival, in a damp room' } },
-    readingsOf('found', 'found-touch', touch),
+    readingsOf('found', 'found-touch', [...touch, ...friction]),
     { kind: 'session', ref: 'found-parts', draft: { ...PARTS_SESSION, ...DAMP, state: 'found', regulated: false } },
-    readingsOf('found', 'found-parts', [...partsEntries(keys), ...friction]),
+    readingsOf('found', 'found-parts', partsEntries(keys)),
     readingsOf('found', null, armEntries()),
   ];
 }
@@ -108,6 +108,11 @@ function touchEntries(key: DemoKey, outcomes: Partial<Record<'downWeightG' | 'up
     const figure = outcome === undefined ? { typed: String(whole[quantity]) } : { outcome };
     return { quantity, scope: 'key', index: key.key, ...figure, ...(remark === undefined || quantity === 'upWeightG' ? {} : { remark }) };
   });
+}
+
+/** Half the difference of two whole-gram weights: to half a gram. */
+function keyFrictionEntry({ key, keyFrictionG }: DemoKey): ReadingEntry {
+  return { quantity: 'keyFrictionG', scope: 'key', index: key, typed: (Math.round(keyFrictionG * 2) / 2).toFixed(1) };
 }
 
 function partsEntries(keys: readonly DemoKey[]): readonly ReadingEntry[] {

@@ -33,8 +33,7 @@ describe('the balance of moments', () => {
       const aim = mustBe(runOperation(frontWeightTargetOperation, { ...weights, balanceWeightG, keyRatio, weightRatio: actionRatio, frictionG }));
       const back = mustBe(runOperation(balanceFromPartsOperation, { ...weights, levers, frontWeightG: aim.frontWeightG }));
       expect(back.balanceWeightG).toBeCloseTo(balanceWeightG, 9);
-      const { downWeightG, upWeightG, frontWeightG } = aim;
-      const found = mustBe(runOperation(weightRatioOperation, { ...weights, downWeightG, upWeightG, frontWeightG, keyRatio }));
+      const found = mustBe(runOperation(weightRatioOperation, { ...weights, ...aim, keyRatio }));
       expect(found.weightRatio).toBeCloseTo(actionRatio, 9);
     }));
   });

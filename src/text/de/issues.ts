@@ -52,4 +52,13 @@ export const issues: Readonly<Record<keyof typeof english, string>> = {
   'import.leftOut.unit': 'Weggelassen: Die Einheit in der Kopfzeile passt nicht zu dieser Größe.',
   'import.leftOut.repeated': 'Weggelassen: Eine andere Spalte enthält das bereits. Für eine zweite Wägung als Wiederholung wählen.',
   'import.leftOut.unnamed': 'Weggelassen: Die Spalte hat keine Überschrift.',
+  'issue.required.importEmpty': 'Die Datei ist leer.',
+  'issue.format.importBinary': 'Diese Datei ist keine lesbare Tabelle ({given}). Bitte als CSV, TSV oder XLSX speichern.',
+  'issue.format.importWorkbook': 'Diese Arbeitsmappe ist nicht lesbar ({given}). Bitte neu als XLSX speichern oder das Blatt als CSV.',
+  'issue.format.importQuote': 'Eine Zelle beginnt mit einem Anführungszeichen, das nie geschlossen wird; gelesen bis Zeile {row}. Bitte schließen oder entfernen.',
+  'issue.length.importFileLimit': 'Die Datei ist zu groß: {given}, höchstens {max} MB.',
+  'issue.length.importRowLimit': 'Die Tabelle ist zu lang: {given}, höchstens {max} Zeilen.',
+  'issue.length.importColumnLimit': 'Die Tabelle ist zu breit: {given}, höchstens {max} Spalten.',
+  'issue.length.importLineLimit': 'Eine Zeile ist zu lang für eine Tabelle: höchstens {max} Zeichen.',
+  'issue.length.importUnpacked': 'Die Arbeitsmappe ist entpackt zu groß: {given}, höchstens {max} MB.',
 };

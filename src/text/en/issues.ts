@@ -50,4 +50,13 @@ export const issues = {
   'import.leftOut.unit': 'Left out: the unit in the header is of another kind.',
   'import.leftOut.repeated': 'Left out: another column already holds this. For a second weighing choose it as a repeat.',
   'import.leftOut.unnamed': 'Left out: the column has no header.',
+  'issue.required.importEmpty': 'The file is empty.',
+  'issue.format.importBinary': 'This file is no table that can be read ({given}). Save it as CSV, TSV or XLSX.',
+  'issue.format.importWorkbook': 'This workbook cannot be read ({given}). Save it anew as XLSX, or the sheet as CSV.',
+  'issue.format.importQuote': 'A cell is opened by a quote that never closes, read up to line {row}. Put a closing quote, or take the quote out.',
+  'issue.length.importFileLimit': 'The file is too large: {given}, at most {max} MB.',
+  'issue.length.importRowLimit': 'The table is too long: {given}, at most {max} rows.',
+  'issue.length.importColumnLimit': 'The table is too wide: {given}, at most {max} columns.',
+  'issue.length.importLineLimit': 'A line is too long for a table: at most {max} characters.',
+  'issue.length.importUnpacked': 'The workbook is too large once unpacked: {given}, at most {max} MB.',
 } as const;

@@ -21,7 +21,12 @@ export default defineConfig({
   root: here('./src/web'),
   publicDir: false,
   plugins: [keepSpokenLanguages(['en-US', 'de-DE']), react()],
-  resolve: { alias: [{ find: /^#(\w+)$/u, replacement: here('./src/$1/index.ts') }] },
+  resolve: {
+    alias: [
+      { find: /^#(\w+)$/u, replacement: here('./src/$1/index.ts') },
+      { find: /^zod$/u, replacement: here('./src/web/zod.ts') },
+    ],
+  },
   build: {
     outDir: here('./dist/web-app'),
     emptyOutDir: true,

@@ -1,6 +1,7 @@
 import type { State } from '#instrument';
 import { inkingOf, stateShape, symbolPathOf } from '#plot';
 import { useSay } from '../language/use-say.ts';
+import './leaves.css';
 
 /** A state by its mark and word, as in every plot and print. */
 export function StateMark({ state, word = true }: { readonly state: State; readonly word?: boolean }) {

@@ -22,7 +22,7 @@ export function Shell() {
             <path fill="var(--paper-raised)" d="M4 0h6v12H4zM12 0h6v12h-6z" />
             <path fill="currentColor" d="M5 0h4v11H5zM13 0h4v11h-4z" />
           </svg>
-          {say('shell.name')}
+          <span>{say('shell.name')}</span>
         </Link>
         <nav className="nav" aria-label={say('shell.nav.shop')}>
           <Link to="/pianos" activeOptions={{ exact: true }}>

@@ -1,0 +1,57 @@
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { launchBrowser } from './browser.ts';
+import { type RunningBench, startBench } from './server.ts';
+
+/** The program, a browser, and pages to open in it. */
+export interface Desk {
+  readonly bench: RunningBench;
+  readonly browser: Browser;
+  /** Opens a page of the program in a window of its own, with storage of its own. */
+  open(address: string, options?: BrowserContextOptions): Promise<Page>;
+  /** What pages said went wrong since the desk was set up: thrown errors, and errors on the console. */
+  readonly complaints: string[];
+  /** Calls a route of the API. */
+  call<T>(method: string, address: string, body?: unknown): Promise<T>;
+  /** Id of the demo's first piano. */
+  demoPiano(): Promise<string>;
+  close(): Promise<void>;
+}
+
+/** Sets a desk up; close it in `afterAll`. */
+export async function setUpDesk(options: { readonly demo?: boolean } = {}): Promise<Desk> {
+  const bench = await startBench(options);
+  const browser = await launchBrowser();
+  const complaints: string[] = [];
+  const call = async <T>(method: string, address: string, body?: unknown): Promise<T> => {
+    const response = await fetch(bench.url + address, { method, ...(body === undefined ? {} : { body: JSON.stringify(body), headers: { 'content-type': 'application/json' } }) });
+    if (!response.ok) throw new Error(`${method} ${address}: ${String(response.status)} ${await response.text()}`);
+    return (await response.json()) as T;
+  };
+  return {
+    bench,
+    browser,
+    complaints,
+    call,
+    open: async (address, contextOptions = {}) => {
+      const context = await browser.newContext({ locale: 'en-GB', viewport: { width: 1280, height: 900 }, reducedMotion: 'reduce', ...contextOptions });
+      const page = await context.newPage();
+      page.on('pageerror', (error) => complaints.push(`${page.url()}: ${error.message}`));
+      page.on('console', (message) => {
+        if (message.type() === 'error') complaints.push(`${page.url()}: ${message.text()}`);
+      });
+      await page.goto(bench.url + address);
+      await page.locator('main h1, .piano-head h1').first().waitFor();
+      return page;
+    },
+    demoPiano: async () => {
+      const { pianos } = await call<{ pianos: { instrument: { id: string; demo: boolean } }[] }>('GET', '/api/pianos');
+      const demo = pianos.find(({ instrument }) => instrument.demo);
+      if (demo === undefined) throw new Error('the demo is not there');
+      return demo.instrument.id;
+    },
+    close: async () => {
+      await browser.close();
+      await bench.close();
+    },
+  };
+}

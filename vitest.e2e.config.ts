@@ -1,0 +1,14 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+/** End to end in a real browser against the built program: one test file at a time, one worker. */
+export default defineConfig({
+  resolve: { alias: [{ find: /^#(\w+)$/u, replacement: fileURLToPath(new URL('./src/$1/index.ts', import.meta.url)) }] },
+  test: {
+    include: ['e2e/**/*.e2e.ts'],
+    maxWorkers: 1,
+    fileParallelism: false,
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
+  },
+});

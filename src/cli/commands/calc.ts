@@ -1,0 +1,57 @@
+import { type AnyOperation, calculate, describeOperation, readJson } from '#operation';
+import { isMessageKey } from '#text';
+import type { CommandModule } from 'yargs';
+import { refused } from '../failure.ts';
+import { PROGRAM, locale, say } from '../language.ts';
+import { aligned, print, printJson } from '../output.ts';
+import { readInput } from '../read-input.ts';
+import { readableAnswer } from '../readable-answer.ts';
+
+interface CalcArguments {
+  readonly name: string | undefined;
+  readonly list: boolean;
+  readonly example: boolean;
+  readonly json: boolean;
+}
+
+/** `calc NAME < in.json > out.json`, `calc --list`, `calc NAME --example`. */
+export const calc: CommandModule<object, CalcArguments> = {
+  command: 'calc [name]',
+  describe: say('cli.calc'),
+  builder: (yargs) =>
+    yargs
+      .positional('name', { type: 'string', describe: say('cli.calc.name') })
+      .option('list', { type: 'boolean', default: false, describe: say('cli.calc.list') })
+      .option('example', { type: 'boolean', default: false, describe: say('cli.calc.example') })
+      .option('json', { type: 'boolean', default: false, describe: say('cli.json') }) as never,
+  handler: async ({ name, list, example, json }) => {
+    const { operations, operationByName } = await import('#catalogue');
+    if (list) return listAll(operations, json);
+    if (name === undefined) throw refused([], say('cli.calc.nameMissing', { program: PROGRAM }));
+    const operation = operationByName(name);
+    if (operation === undefined) throw refused([], say('cli.calc.unknown', { name, program: PROGRAM }), 'notFound');
+    if (example) return printJson(operation.example);
+    return run(operation, json);
+  },
+};
+
+async function run(operation: AnyOperation, json: boolean): Promise<void> {
+  const read = readJson(await readInput(say('cli.calc.typeInput', { example: JSON.stringify(operation.example) })));
+  if (!read.ok) throw refused(read.issues, undefined, 'malformed');
+  const { answer, issues } = calculate(operation, read.value);
+  const isMany = Array.isArray(answer);
+  if (isMany || issues.length === 0) await (json ? printJson(answer) : print(readableAnswer(answer, say, locale)));
+  if (issues.length === 0) return;
+  const detail = isMany ? say('cli.calc.refused', { refused: answer.filter(isRefused).length, total: answer.length }) : undefined;
+  throw refused(issues, detail);
+}
+
+function isRefused(item: unknown): boolean {
+  return typeof item === 'object' && item !== null && 'problem' in item;
+}
+
+async function listAll(operations: readonly AnyOperation[], json: boolean): Promise<void> {
+  const words = (key: string): string => (isMessageKey(key) ? say(key) : key);
+  if (json) return printJson(operations.map((operation) => describeOperation(operation, words)));
+  return print(aligned(operations.map(({ name }) => [name, words(`operation.${name}.title`)])));
+}

@@ -1,0 +1,1 @@
+export { programOf, runProgram } from './program.ts';

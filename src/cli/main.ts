@@ -1,0 +1,10 @@
+#!/usr/bin/env node
+import { runProgram } from './program.ts';
+
+/** A reader that has seen enough, such as `head`, is no failure. */
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit(0);
+});
+
+process.exitCode = await runProgram(process.argv.slice(2));

@@ -1,0 +1,58 @@
+import yargs, { type Argv } from 'yargs';
+import { languageOf } from '#text';
+import { audit } from './commands/audit.ts';
+import { calc } from './commands/calc.ts';
+import { demo } from './commands/demo.ts';
+import { pianos } from './commands/pianos.ts';
+import { serve } from './commands/serve.ts';
+import { refused, tell } from './failure.ts';
+import { PROGRAM, locale, say } from './language.ts';
+import { print } from './output.ts';
+import { version } from './version.ts';
+
+const COMPLETING = '--get-yargs-completions';
+
+/** What was typed is no command of ours. */
+class UsageError extends Error {}
+
+/** Runs one command and answers the exit code: 0, or 2 for what was refused, or 1 for what failed. */
+export async function runProgram(words: readonly string[]): Promise<number> {
+  try {
+    if (words[0] === COMPLETING && words[2] === 'calc' && words.length === 4 && !words[3]?.startsWith('-')) await offerCalculations(words[3] ?? '');
+    else await programOf(words).parseAsync();
+    return 0;
+  } catch (error) {
+    const failure = error instanceof UsageError ? refused([], `${error.message}\n${say('cli.tryHelp', { program: PROGRAM })}`) : error;
+    return tell(failure, words.includes('--json') || words[0] === 'calc');
+  }
+}
+
+/** The whole command line, declared. */
+export function programOf(words: readonly string[]): Argv {
+  return yargs([...words])
+    .scriptName(PROGRAM)
+    .locale(languageOf(locale))
+    .usage(say('cli.usage', { program: '$0' }))
+    .command(serve)
+    .command(pianos)
+    .command(calc)
+    .command(audit)
+    .command(demo)
+    .completion('completion', say('cli.completion'))
+    .demandCommand(1, say('cli.missing'))
+    .strict()
+    .parserConfiguration({ 'duplicate-arguments-array': false, 'parse-numbers': false, 'parse-positional-numbers': false, 'camel-case-expansion': true })
+    .help('help', say('cli.help'))
+    .version('version', say('cli.version'), version)
+    .epilogue(say('cli.epilogue'))
+    .wrap(100)
+    .exitProcess(words.includes(COMPLETING))
+    .fail((message, error) => {
+      throw (error as Error | undefined) ?? new UsageError(message);
+    });
+}
+
+async function offerCalculations(begun: string): Promise<void> {
+  const { operations } = await import('#catalogue');
+  await print(operations.flatMap(({ name }) => (name.startsWith(begun) ? [`${name}\n`] : [])).join(''));
+}

@@ -1,5 +1,5 @@
 import { type KeyFigures, type LeverArms, type Measured, type TouchInput, weighingUncertaintyOf } from '#action';
-import { type Instrument, type KeyNumber, type Outcome, type QuantityName, type Reading, type State, type TouchIntent, type WeighingSession, compassOf, isQuantityName, quantityOf } from '#instrument';
+import { type Instrument, type KeyNumber, type Outcome, type QuantityName, type Reading, type State, type TouchIntent, type WeighingSession, compassOf } from '#instrument';
 import { meanOf, standardDeviationOf } from '#numerics';
 import { grams } from '#units';
 
@@ -56,7 +56,7 @@ function keyFiguresOf(key: KeyNumber, readings: readonly Reading[], sessions: Se
   const figures: Partial<Record<QuantityName, Measured>> = {};
   for (const [quantity, ofQuantity] of groupBy(readings, ({ quantity }) => quantity)) {
     const measured = measuredOf(ofQuantity, sessions);
-    if (measured !== undefined && isQuantityName(quantity) && quantityOf(quantity).scope === 'key') figures[quantity] = measured;
+    if (measured !== undefined) figures[quantity] = measured;
   }
   const outcomes = readings.flatMap(({ quantity, outcome }) => (outcome !== null && JUDGED.has(quantity) ? [outcome] : []));
   const worst = outcomes.reduce<Outcome | undefined>((sofar, each) => (sofar === undefined || WORSE.indexOf(each) > WORSE.indexOf(sofar) ? each : sofar), undefined);

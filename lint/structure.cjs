@@ -25,6 +25,7 @@ const mayUse = {
   sound: [...below2, 'strings'],
   tuning: [...below2, 'strings'],
   ...each(floor3a, below3),
+  report: [...below3, 'plot'],
   ...each(floor3b, below3b),
   ...each(floor4, below4),
   jobs: [...below4, 'store'],

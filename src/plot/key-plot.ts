@@ -57,7 +57,8 @@ export interface KeyPlotOptions {
 /** Space around the drawing area; left and right are the same in every plot, so that keys align from plot to plot. */
 export const plotMargins = { leftPx: 40, rightPx: 6, topPx: 30, bottomPx: 14, keyRowPx: 34, gapPx: 12 } as const;
 
-const SYMBOL_PX = 2.7;
+/** Marks are as large as the keys allow, so that neighbours do not touch. */
+const symbolRadiusOf = ({ columns }: KeyRow): number => Math.min(3.4, Math.max(1.6, (columns[0]?.widthPx ?? 0) * 0.26));
 
 /**
  * Plots one quantity over the keyboard: states overlaid, each by its own mark, on the drawn row of keys.
@@ -133,7 +134,9 @@ function drawAim({ target, limit }: KeyPlotOptions, row: KeyRow, y: ScaleLinear<
   return [...drawn('target', target), ...drawn('limit', limit)];
 }
 
-function drawSeries({ state, points }: KeySeries, { columns }: KeyRow, y: ScaleLinear<number, number>): readonly Mark[] {
+function drawSeries({ state, points }: KeySeries, row: KeyRow, y: ScaleLinear<number, number>): readonly Mark[] {
+  const { columns } = row;
+  const radiusPx = symbolRadiusOf(row);
   const byKey = new Map(points.map((point) => [point.key, point]));
   const join = line<(typeof columns)[number]>()
     .defined(({ key }) => byKey.get(key)?.value !== undefined)
@@ -146,15 +149,16 @@ function drawSeries({ state, points }: KeySeries, { columns }: KeyRow, y: ScaleL
     ...standing.flatMap(({ key, x, value, uncertainty }): readonly Mark[] =>
       uncertainty === undefined ? [] : [{ type: 'line', role: 'uncertainty', key, x1: x, x2: x, y1: y(value + uncertainty), y2: y(value - uncertainty) }]),
     ...pathOf(state, join([...columns]), false),
-    ...standing.map(({ key, x, value }): Mark => ({ type: 'symbol', role: state, shape: stateShape[state], key, x, y: y(value), radiusPx: SYMBOL_PX })),
+    ...standing.map(({ key, x, value }): Mark => ({ type: 'symbol', role: state, shape: stateShape[state], key, x, y: y(value), radiusPx })),
   ];
 }
 
 /** The state's own mark struck through, on the top edge: tried, and no number came of it. */
-function drawOutcomes({ state, points }: KeySeries, { columns }: KeyRow, yPx: number): readonly Mark[] {
+function drawOutcomes({ state, points }: KeySeries, row: KeyRow, yPx: number): readonly Mark[] {
+  const radiusPx = symbolRadiusOf(row);
   return points.filter(({ outcome }) => outcome === true).flatMap(({ key }): readonly Mark[] => {
-    const place = { type: 'symbol', key, x: columns[key - 1]?.centrePx ?? 0, y: yPx } as const;
-    return [{ ...place, role: state, shape: stateShape[state], radiusPx: SYMBOL_PX }, { ...place, role: 'outcome', shape: 'cross', radiusPx: SYMBOL_PX * 1.4 }];
+    const place = { type: 'symbol', key, x: row.columns[key - 1]?.centrePx ?? 0, y: yPx } as const;
+    return [{ ...place, role: state, shape: stateShape[state], radiusPx }, { ...place, role: 'outcome', shape: 'cross', radiusPx: radiusPx * 1.5 }];
   });
 }
 

@@ -27,6 +27,9 @@ export interface KeyboardSceneOptions {
 
 const NAMES_PX = 14;
 
+/** Signs that call for nothing. */
+const CALM: ReadonlySet<KeySign> = new Set(['inside', 'doubtful', 'unmeasured']);
+
 /** Draws the row of keys alone, each key marked by its sign near its front edge. */
 export function keyboardScene(options: KeyboardSceneOptions): Scene {
   const { compass, signs, highlightKey, title, description, widthPx, leftPx = 1, rightPx = 1 } = options;
@@ -40,7 +43,7 @@ export function keyboardScene(options: KeyboardSceneOptions): Scene {
     const isNatural = colour === 'natural';
     return [{
       type: 'symbol', shape: signShape[sign], key, radiusPx,
-      role: isNatural || key === highlightKey ? (sign === 'inside' || sign === 'unmeasured' ? 'onNatural' : 'flag') : 'onSharp',
+      role: isNatural || key === highlightKey ? (CALM.has(sign) ? 'onNatural' : 'flag') : 'onSharp',
       x: row.leftPx + (xMm + widthMm / 2) * row.pxPerMm,
       y: 1 + (isNatural ? heightPx : sharpPx) - radiusPx * 2.2,
     }];

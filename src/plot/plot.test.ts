@@ -1,11 +1,26 @@
 import { type State, compass85, compass88, drawKeyboard, keysOf } from '#instrument';
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type KeyPlotOptions, type KeySign, keyPlot, keyUnder, inks, keyboardScene, signShape, stateShape, svgOf, tokenOf } from './index.ts';
-import { expectGolden } from './testing/golden.ts';
 
 const goldens = new URL('./golden/', import.meta.url);
+
+/**
+ * Compares text with a kept file. On a mismatch the new text is left beside it as `NAME-changed.EXT` to look at;
+ * once looked at, it is renamed over the kept file by hand. A missing file fails likewise: goldens are never made unseen.
+ */
+function expectGolden(folder: URL, name: string, text: string): void {
+  const kept = new URL(name, folder);
+  const changed = new URL(name.replace(/(\.\w+)$/u, '-changed$1'), folder);
+  const expected = existsSync(kept) ? readFileSync(kept, 'utf8') : '';
+  if (expected === text) {
+    rmSync(changed, { force: true });
+    return;
+  }
+  writeFileSync(changed, text);
+  expect.fail(`${name} differs from its golden file: compare ${changed.pathname}`);
+}
 
 const series = (state: State, level: number, swing: number): KeyPlotOptions['series'][number] => ({
   state, label: state,

@@ -8,15 +8,14 @@ import { asStated, dayOf, intentWords, statedGrams, statedOr } from './words.ts'
 /** Width every drawing of a proof is made at; the paper scales it. */
 export const DRAWING_WIDTH_PX = 690;
 
-/** First page: the instrument, the keyboard as it stands now, and one figure for each state. */
+/** First page: the instrument, the keyboard as found and as finished, and one figure for each state that was measured. */
 export function coverOf(input: ProofInput): readonly Block[] {
   const { say, instrument } = input;
   const proved = provedStates(input);
-  const last = proved.at(-1);
   return [
     ...(instrument.demo ? [{ type: 'caution', text: say('proof.demo.note') } as const] : []),
-    ...(last === undefined ? [] : [keyboardOf(last, input)]),
     ...(proved.length === 0 ? [] : [headlineOf(proved, input)]),
+    ...proved.map((one) => keyboardOf(one, input)),
     { type: 'heading', level: 1, text: say('proof.instrument') },
     instrumentFacts(input),
     ...(instrument.kind === 'upright' ? [{ type: 'note', text: say('proof.upright') } as const] : []),
@@ -31,7 +30,7 @@ function headlineOf(proved: readonly Proved[], input: ProofInput): HeadlineBlock
       state,
       label: say(`proof.state.${state}`),
       value: say('proof.countOf', { count: intent === null ? summary.measured : summary.inside, total: intent === null ? summary.keys : summary.measured + summary.outcomes }),
-      detail: intent === null ? say('proof.headline.measured') : say('proof.headline.inside', { intent: intentWords(intent, compassOf(instrument), input) }),
+      detail: intent === null ? say('proof.headline.measured') : `${say('proof.headline.inside', { intent: intentWords(intent, compassOf(instrument), input) })}; ${say('proof.headline.slow', { count: summary.upWeightLow })}`,
     })),
   };
 }

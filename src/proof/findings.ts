@@ -53,15 +53,15 @@ function tableOf(caption: string, gathered: readonly Gathered[], input: ProofInp
     type: 'table', strips: 1, rowHeads: true, caption,
     columns: [
       { label: say('proof.findings.cause'), align: 'start', width: 4 },
-      { label: say('proof.findings.keys'), align: 'start', width: 4 },
-      { label: say('proof.findings.amount'), align: 'end', width: 2 },
-      { label: say('proof.findings.remedies'), align: 'start', width: 6 },
+      { label: say('proof.findings.keys'), align: 'start', width: 3.6 },
+      { label: say('proof.findings.amount'), align: 'end', width: 1.7 },
+      { label: say('proof.findings.remedies'), align: 'start', width: 7.2 },
     ],
     rows: gathered.map(({ cause, keys, amounts, remedies }): readonly Cell[] => [
       cell(word('cause', cause, input), 'strong'),
       cell(`${String(keys.length)}: ${noteRuns(keys, compass)}`),
       amounts.length === 0 ? cell('–', 'quiet') : cell(grams(medianOf(amounts), input, { signed: true })),
-      cell(remedies.map((remedy) => word('remedy', remedy, input)).join(' → ')),
+      remedies.length === 0 ? cell(say('proof.findings.withOthers'), 'quiet') : cell(remedies.map((remedy) => word('remedy', remedy, input)).join(' → ')),
     ]),
   };
 }

@@ -1,4 +1,4 @@
-import { type Block, type Cell, type KeyValuesBlock, cell } from '#report';
+import { type Block, type Cell, type TableBlock, cell } from '#report';
 import type { TouchAnalysis } from '#action';
 import { type ProofInput, type ProofSession, type Proved, provedStates } from './input.ts';
 import { COVERAGE } from './plots.ts';
@@ -12,7 +12,7 @@ export function methodOf(input: ProofInput): readonly Block[] {
     { type: 'pageBreak' },
     { type: 'heading', level: 1, text: say('proof.method') },
     { type: 'paragraph', size: 'body', text: say('proof.method.how') },
-    ...provedStates(input).flatMap((proved) => sessionsOf(proved, input)),
+    ...sessionsOf(input),
     { type: 'heading', level: 1, text: say('proof.uncertainty') },
     { type: 'paragraph', size: 'body', text: say('proof.uncertainty.how', { coverage: COVERAGE }) },
     { type: 'list', items: provedStates(input).map((proved) => uncertaintyOf(proved, input)) },
@@ -20,44 +20,55 @@ export function methodOf(input: ProofInput): readonly Block[] {
   ];
 }
 
-function sessionsOf({ state }: Proved, input: ProofInput): readonly Block[] {
+/** Sessions side by side, four to a table; a state without one says so. */
+function sessionsOf(input: ProofInput): readonly Block[] {
   const { say } = input;
-  const sessions = input.sessions.filter((session) => session.cycle === input.cycle && session.state === state);
-  const name = say(`proof.state.${state}`);
-  if (sessions.length === 0) return [{ type: 'heading', level: 2, text: name }, { type: 'paragraph', size: 'body', text: say('proof.session.none') }];
-  return sessions.flatMap((session, index): readonly Block[] => [
-    { type: 'heading', level: 2, text: sessions.length === 1 ? name : say('proof.session.of', { state: name, index: index + 1, count: sessions.length }) },
-    sessionFacts(session, input),
-  ]);
+  const held = provedStates(input).map(({ state }) => ({ name: say(`proof.state.${state}`), sessions: input.sessions.filter((session) => session.cycle === input.cycle && session.state === state) }));
+  const stated = held.flatMap(({ name, sessions }) => sessions.map((session, index) => ({ session, label: sessions.length === 1 ? name : say('proof.session.of', { state: name, index: index + 1 }) })));
+  const tables = Array.from({ length: Math.ceil(stated.length / SESSIONS_BESIDE) }, (_, index) => stated.slice(index * SESSIONS_BESIDE, (index + 1) * SESSIONS_BESIDE));
+  return [
+    ...tables.map((beside) => sessionTable(beside, input)),
+    ...held.filter(({ sessions }) => sessions.length === 0).map(({ name }): Block => ({ type: 'note', text: `${name}: ${say('proof.session.none')}` })),
+  ];
 }
 
-function sessionFacts(session: ProofSession, input: ProofInput): KeyValuesBlock {
+const SESSIONS_BESIDE = 4;
+
+function sessionTable(beside: readonly { readonly session: ProofSession; readonly label: string }[], input: ProofInput): TableBlock {
   const { say } = input;
-  const unit = (value: number | null, sign: string): string | null => (value === null ? null : `${asStated(value, input)}\u00A0${sign}`);
-  const row = (name: FactName, value: Cell): { label: string; value: Cell } => ({ label: say(`proof.session.${name}`), value });
-  const stated = (name: FactName, value: string | null): { label: string; value: Cell } => row(name, statedOr(value, input));
+  const facts = beside.map(({ session }) => factsOf(session, input));
+  const names = factNames.filter((name) => name !== 'remark' || beside.some(({ session }) => session.remark.trim() !== ''));
   return {
-    type: 'keyValues',
-    rows: [
-      stated('date', session.startedAt === null ? null : dayOf(session.startedAt, input)),
-      stated('equipment', session.equipment),
-      stated('weightClass', session.weightClass),
-      stated('step', unit(session.stepG, 'g')),
-      stated('repeatability', unit(session.repeatabilityG, 'g')),
-      stated('repeats', String(session.repeats)),
-      stated('rule', session.rule === null ? null : say(`proof.rule.${session.rule}`)),
-      stated('place', unit(session.placeOnKeyMm, 'mm')),
-      stated('dampers', session.dampers === null ? null : say(`proof.dampers.${session.dampers}`)),
-      stated('helperSprings', session.helperSprings === null ? null : say(`proof.helperSprings.${session.helperSprings}`)),
-      stated('regulated', session.regulated === null ? null : say(session.regulated ? 'proof.yes' : 'proof.no')),
-      stated('temperature', unit(session.temperatureC, '°C')),
-      stated('humidity', unit(session.humidityPct, '%')),
-      ...(session.remark.trim() === '' ? [] : [row('remark', cell(session.remark))]),
-    ],
+    type: 'table', strips: 1, rowHeads: true, caption: say('proof.method'),
+    columns: [{ label: say('proof.session.fact'), align: 'start', width: 1 }, ...beside.map(({ label }) => ({ label, align: 'start', width: 1 } as const))],
+    rows: names.map((name) => [cell(say(`proof.session.${name}`)), ...facts.map((fact) => fact[name])]),
   };
 }
 
-type FactName = 'date' | 'equipment' | 'weightClass' | 'step' | 'repeatability' | 'repeats' | 'rule' | 'place' | 'dampers' | 'helperSprings' | 'regulated' | 'temperature' | 'humidity' | 'remark';
+function factsOf(session: ProofSession, input: ProofInput): Readonly<Record<FactName, Cell>> {
+  const { say } = input;
+  const unit = (value: number | null, sign: string): Cell => statedOr(value === null ? null : `${asStated(value, input)}\u00A0${sign}`, input);
+  const { startedAt, rule, dampers, helperSprings, regulated } = session;
+  return {
+    date: statedOr(startedAt === null ? null : dayOf(startedAt, input), input),
+    equipment: statedOr(session.equipment, input),
+    weightClass: statedOr(session.weightClass, input),
+    step: unit(session.stepG, 'g'),
+    repeatability: unit(session.repeatabilityG, 'g'),
+    repeats: cell(String(session.repeats)),
+    rule: statedOr(rule === null ? null : say(`proof.rule.${rule}`), input),
+    place: unit(session.placeOnKeyMm, 'mm'),
+    dampers: statedOr(dampers === null ? null : say(`proof.dampers.${dampers}`), input),
+    helperSprings: statedOr(helperSprings === null ? null : say(`proof.helperSprings.${helperSprings}`), input),
+    regulated: statedOr(regulated === null ? null : say(regulated ? 'proof.yes' : 'proof.no'), input),
+    temperature: unit(session.temperatureC, '°C'),
+    humidity: unit(session.humidityPct, '%'),
+    remark: cell(session.remark),
+  };
+}
+
+const factNames = ['date', 'equipment', 'weightClass', 'step', 'repeatability', 'repeats', 'rule', 'place', 'dampers', 'helperSprings', 'regulated', 'temperature', 'humidity', 'remark'] as const;
+type FactName = (typeof factNames)[number];
 
 function uncertaintyOf({ state, touch }: Proved, input: ProofInput): string {
   const { say, intent } = input;

@@ -13,7 +13,7 @@ type Plotted = (typeof plotted)[number];
 /** Coverage factor of the whiskers and of every expanded uncertainty in print. @source JCGM-100 6.3.3 */
 export const COVERAGE = 2;
 
-const PLOT_HEIGHT_PX = 196;
+const PLOT_HEIGHT_PX = 190;
 
 /** Value and expanded uncertainty of one plotted quantity at a key. */
 function pointOf(what: Plotted, { key, figures, balanceWeightG, frictionG, standardUncertaintyG, verdict }: KeyTouch): KeyPoint {
@@ -37,21 +37,22 @@ export function plotsOf(input: ProofInput): readonly Block[] {
   const { say } = input;
   const drawn = plotted.flatMap((what) => plotFor(what, input));
   if (drawn.length === 0) return [];
-  return [{ type: 'pageBreak' }, { type: 'heading', level: 1, text: say('proof.plots') }, { type: 'paragraph', size: 'small', text: say('proof.plots.how') }, ...drawn];
+  const aims = plotted.flatMap((what) => aimsOf(what, input).words.map((words) => `${say(`proof.plot.${what}`)}: ${words}.`));
+  const whiskers = provedStates(input).some(({ touch }) => touch.keys.some((key) => pointOf('down', key).uncertainty !== undefined));
+  const how = [say('proof.plots.how'), ...(whiskers ? [say('proof.plots.whiskers')] : []), ...aims].join(' ');
+  return [{ type: 'pageBreak' }, { type: 'heading', level: 1, text: say('proof.plots') }, { type: 'paragraph', size: 'small', text: how }, ...drawn];
 }
 
 function plotFor(what: Plotted, input: ProofInput): readonly Block[] {
-  const { say, instrument, intent, locale } = input;
+  const { say, instrument, locale } = input;
   const compass = compassOf(instrument);
   const series = provedStates(input).map(({ state, touch }) => ({ state, label: say(`proof.state.${state}`), points: touch.keys.map((key) => pointOf(what, key)) }));
   if (series.every(({ points }) => points.every(({ value, outcome }) => value === undefined && outcome !== true))) return [];
   const name = say(`proof.plot.${what}`);
   const aims = aimsOf(what, input);
   const alt = [name, ...series.map((one) => seriesWords(one, input)), ...aims.words].join('. ') + '.';
-  const caption = aims.words.join(' · ');
   const scene = keyPlot({ compass, series, ...aims.drawn, title: name, description: alt, yLabel: name, unitSign: 'g', locale, widthPx: DRAWING_WIDTH_PX, heightPx: PLOT_HEIGHT_PX });
-  const whiskers = series.some(({ points }) => points.some(({ uncertainty }) => uncertainty !== undefined));
-  return [{ type: 'figure', scene, alt, caption: [caption, whiskers ? say('proof.plot.whiskers') : ''].filter((text) => text !== '').join(' · ') }];
+  return [{ type: 'figure', scene, alt, caption: '' }];
 }
 
 /** Band, target and limit of a plot, with the words for them. */

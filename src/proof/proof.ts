@@ -21,6 +21,7 @@ export function buildProof(input: ProofInput): ReportDocument {
     title,
     subtitle: say(`proof.subtitle.${subtitleOf(input)}`),
     language: languageOf(input.locale),
+    madeAt: input.printedAt,
     demo: instrument.demo,
     furniture: {
       runningHead: title,

@@ -1,4 +1,5 @@
 import { evennessOperation, touchDiagnosisOperation, touchUncertaintyOperation, touchWeightOperation } from '#action';
+import { compassOf, noteNameOf } from '#instrument';
 import { type Block, cell } from '#report';
 import { sourceOf } from '#sources';
 import type { Say } from '#text';
@@ -26,7 +27,7 @@ export function sourcesOf(input: ProofInput): readonly Block[] {
   ];
 }
 
-function remarksOf({ readings = [], cycle, say }: ProofInput): readonly Block[] {
+function remarksOf({ readings = [], cycle, say, instrument }: ProofInput): readonly Block[] {
   const remarks = readings.filter((reading) => reading.cycle === cycle && reading.scope === 'key' && reading.state !== 'planned' && reading.remark.trim() !== '');
   if (remarks.length === 0) return [];
   const column = (name: 'key' | 'state' | 'remark', width: number) => ({ label: say(`proof.remarks.${name}`), align: 'start', width } as const);
@@ -34,7 +35,7 @@ function remarksOf({ readings = [], cycle, say }: ProofInput): readonly Block[] 
     { type: 'heading', level: 1, text: say('proof.remarks') },
     {
       type: 'table', strips: 1, rowHeads: true, caption: say('proof.remarks'), columns: [column('key', 1), column('state', 2), column('remark', 8)],
-      rows: remarks.map(({ index, state, remark }) => [cell(String(index)), cell(say(`proof.state.${state === 'finished' ? 'finished' : 'found'}`)), cell(remark)]),
+      rows: remarks.map(({ index, state, remark }) => [cell(noteNameOf(compassOf(instrument), index)), cell(say(`proof.state.${state === 'finished' ? 'finished' : 'found'}`)), cell(remark)]),
     },
   ];
 }

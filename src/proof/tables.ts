@@ -21,7 +21,7 @@ function tableOf({ state, touch }: Proved, input: ProofInput): readonly Block[] 
     { type: 'paragraph', size: 'small', text: say(input.intent === null ? 'proof.table.howPlain' : 'proof.table.how') },
     {
       type: 'table', strips: 2, rowHeads: true, caption: title,
-      columns: [head('key', 'end', 2.1), head('note', 'start', 2.5), head('down', 'end', 3.1), head('up', 'end', 3.1), head('balance', 'end', 3.5), head('friction', 'end', 3.3), head('verdict', 'start', 6.2)],
+      columns: [head('key', 'end', 1.9), head('note', 'start', 2.2), head('down', 'end', 2.9), head('up', 'end', 3.1), head('balance', 'end', 3.2), head('friction', 'end', 3.2), head('verdict', 'start', 7.2)],
       rows: touch.keys.map((key) => rowOf(key, input)),
     },
   ];

@@ -48,7 +48,7 @@ export interface TableBlock {
   readonly caption: string;
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly Cell[])[];
-  /** Columns of print the table runs through; its head is repeated at the top of each. */
+  /** Strips the rows are laid into side by side on paper, each with the head above it. */
   readonly strips: 1 | 2;
   /** The first cell of each row names the row. */
   readonly rowHeads: boolean;
@@ -84,6 +84,8 @@ export interface ReportDocument {
   readonly title: string;
   readonly subtitle: string;
   readonly language: Language;
+  /** Day it was made, ISO 8601. */
+  readonly madeAt: string;
   /** Invented for demonstration: every page says so. */
   readonly demo: boolean;
   readonly furniture: Furniture;

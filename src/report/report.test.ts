@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type Block, type ReportDocument, buildReport, cell, textOf } from './index.ts';
 
 const report = (blocks: readonly Block[], pageOf = '{page} of {pages}'): ReportDocument => ({
-  title: 'Title', subtitle: 'Sub', language: 'en', demo: false, furniture: { runningHead: '', runningFoot: '', demo: 'DEMO', pageOf }, blocks,
+  title: 'Title', subtitle: 'Sub', language: 'en', madeAt: '2026-11-25', demo: false, furniture: { runningHead: '', runningFoot: '', demo: 'DEMO', pageOf }, blocks,
 });
 const table = (cells: number): Block => ({
   type: 'table', caption: 'T', strips: 1, rowHeads: true, columns: [{ label: 'a', align: 'start', width: 1 }, { label: 'b', align: 'end', width: 'auto' }], rows: [Array.from({ length: cells }, (_, index) => cell(String(index)))],

@@ -5,7 +5,9 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-const main = fileURLToPath(new URL('../../dist/cli/main.js', import.meta.url));
+/** The build under test: `dist/`, unless WRESTPLANK_DIST names another. */
+const dist = process.env['WRESTPLANK_DIST'] ?? fileURLToPath(new URL('../../dist', import.meta.url));
+const main = path.join(dist, 'cli/main.js');
 const STARTED_WITHIN_MS = 90_000;
 
 export interface RunningBench {

@@ -81,4 +81,9 @@ export const shell: Readonly<Record<keyof typeof english, string>> = {
   'shell.figure.access.memory': 'aus dem Gedächtnis',
   'shell.figure.access.practice': 'Werkstattpraxis',
   'shell.figure.access.own': 'hier hergeleitet',
+  'shell.stay': 'Aufenthalt',
+  'shell.stay.current': '{cycle}. Aufenthalt, der jetzige',
+  'shell.stay.earlier': '{cycle}. Aufenthalt',
+  'shell.stay.note': 'Ein früherer Aufenthalt: zum Lesen und Vergleichen. Geschrieben wird in den jetzigen.',
+  'shell.gone': 'Dieses Instrument lässt sich nicht zeigen',
 };

@@ -79,4 +79,9 @@ export const shell = {
   'shell.figure.access.memory': 'from memory',
   'shell.figure.access.practice': 'common practice',
   'shell.figure.access.own': 'derived here',
+  'shell.stay': 'Stay',
+  'shell.stay.current': 'Stay {cycle}, the current one',
+  'shell.stay.earlier': 'Stay {cycle}',
+  'shell.stay.note': 'An earlier stay: to be read and compared. What is written belongs to the current one.',
+  'shell.gone': 'This piano cannot be shown',
 } as const;

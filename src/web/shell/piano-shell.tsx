@@ -1,36 +1,40 @@
-import type { Instrument } from '#instrument';
 import { useQuery } from '@tanstack/react-query';
-import { Link, Outlet, useNavigate, useParams, useSearch } from '@tanstack/react-router';
-import { useMemo } from 'react';
+import { Link, Outlet, useParams, useSearch } from '@tanstack/react-router';
 import { PianoProvider } from '../api/piano.tsx';
 import { pianoQuery } from '../api/queries.ts';
-import { type Command, useCommands } from '../commands/registry.ts';
 import { useSay } from '../language/use-say.ts';
-import { tellerOf } from '../undo/piano-undo.ts';
-import { undoLast } from '../undo/undo.ts';
+import { Note } from '../ui/note.tsx';
+import { PianoCommands } from './piano-commands.tsx';
+import { pianoPages } from './piano-pages.ts';
 import { ProblemNote } from './problem-note.tsx';
+import { StaySelect } from './stay-select.tsx';
 
-const pages = ['story', 'readings', 'action', 'work', 'proof'] as const;
-
-/** The frame of a piano's pages: which piano, and its pages by name. */
+/** The frame of a piano's pages: which piano, which stay, and its pages by name. */
 export function PianoShell() {
   const say = useSay();
   const { pianoId } = useParams({ from: '/pianos/$pianoId' });
-  const { cycle } = useSearch({ from: '/pianos/$pianoId' });
+  const { cycle: wanted } = useSearch({ from: '/pianos/$pianoId' });
   const { data: file, error, refetch } = useQuery(pianoQuery(pianoId));
   if (file === undefined) {
-    return <section className="page">{error === null ? <p className="soft">{say('shell.loading')}</p> : <ProblemNote problem={error} onRetry={() => void refetch()} />}</section>;
+    return <section className="page">{error === null ? <p className="soft">{say('shell.loading')}</p> : <Gone problem={error} onRetry={() => void refetch()} />}</section>;
   }
   const { instrument } = file;
+  const cycle = Math.min(wanted ?? instrument.cycle, instrument.cycle);
   return (
     <PianoProvider file={file} cycle={cycle}>
       <header className="piano-head no-print">
         <div className="row">
           <h1>{instrument.name}</h1>
           {instrument.demo && <span className="demo-tag">{say('shell.demo')}</span>}
+          {instrument.cycle > 1 && <StaySelect cycles={instrument.cycle} cycle={cycle} />}
         </div>
+        {cycle < instrument.cycle && (
+          <Note tone="warn">
+            <p>{say('shell.stay.note')}</p>
+          </Note>
+        )}
         <nav className="nav" aria-label={say('shell.nav.piano')}>
-          {pages.map((page) => (
+          {pianoPages.map((page) => (
             <Link key={page} to={`/pianos/$pianoId/${page}`} params={{ pianoId }} search={(search) => search}>
               {say(`shell.nav.${page}`)}
             </Link>
@@ -43,19 +47,16 @@ export function PianoShell() {
   );
 }
 
-const goKeys: Readonly<Record<(typeof pages)[number], string>> = { story: 'g s', readings: 'g r', action: 'g a', work: 'g w', proof: 'g p' };
-
-/** The commands that hold on every page of a piano. */
-function PianoCommands({ instrument }: { readonly instrument: Instrument }) {
-  const navigate = useNavigate();
-  const commands = useMemo((): readonly Command[] => {
-    const params = { pianoId: instrument.id };
-    const goes = pages.map((page): Command => ({
-      id: `go.${page}`, label: `command.go.${page}`, group: 'command.group.piano', shortcut: goKeys[page],
-      perform: () => void navigate({ to: `/pianos/$pianoId/${page}`, params }),
-    }));
-    return [...goes, { id: 'undo', label: 'command.undo', group: 'command.group.piano', shortcut: 'mod+z', perform: () => { undoLast(instrument.id, tellerOf(instrument)); } }];
-  }, [instrument, navigate]);
-  useCommands(commands);
-  return null;
+/** A piano that cannot be shown: why, and the way back. */
+function Gone({ problem, onRetry }: { readonly problem: unknown; readonly onRetry: () => void }) {
+  const say = useSay();
+  return (
+    <>
+      <h1>{say('shell.gone')}</h1>
+      <ProblemNote problem={problem} onRetry={onRetry} />
+      <p>
+        <Link to="/pianos">{say('shell.notFound.back')}</Link>
+      </p>
+    </>
+  );
 }

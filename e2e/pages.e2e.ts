@@ -1,0 +1,51 @@
+import { gzipSync } from 'node:zlib';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
+import { type Desk, setUpDesk } from './support/desk.ts';
+
+let desk: Desk;
+let piano = '';
+beforeAll(async () => {
+  desk = await setUpDesk({ demo: true });
+  piano = await desk.demoPiano();
+});
+afterAll(async () => {
+  await desk.close();
+});
+
+const addresses = ['/pianos', '/settings', ...['story', 'readings', 'action', 'work', 'proof'].map((page) => `/pianos/:id/${page}`)];
+const looks = [
+  { colorScheme: 'light', viewport: { width: 1280, height: 900 } },
+  { colorScheme: 'dark', viewport: { width: 1024, height: 768 } },
+  { colorScheme: 'light', viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
+  { colorScheme: 'dark', viewport: { width: 390, height: 844 }, locale: 'de-DE' },
+] as const;
+
+describe.each(looks)('every page, $colorScheme, $viewport.width wide', (look) => {
+  it.each(addresses)('%s is accessible and does not scroll sideways', async (address) => {
+    const page = await desk.open(address.replace(':id', piano), look);
+    await page.waitForLoadState('networkidle');
+    await expectAccessible(page);
+    await expectNoSidewaysScroll(page);
+    await page.context().close();
+  });
+});
+
+it('complains of nothing on the console', () => {
+  expect(desk.complaints).toEqual([]);
+});
+
+it('loads no more than 250 kB of packed script before the first page stands', async () => {
+  const context = await desk.browser.newContext();
+  const page = await context.newPage();
+  const bodies: Promise<Buffer>[] = [];
+  page.on('response', (response) => {
+    if (/\.js$/u.test(new URL(response.url()).pathname)) bodies.push(response.body());
+  });
+  await page.goto(desk.bench.url);
+  await page.locator('main h1').waitFor();
+  const packed = (await Promise.all(bodies)).reduce((sum, body) => sum + gzipSync(body).length, 0);
+  expect(packed).toBeGreaterThan(50_000);
+  expect(packed).toBeLessThan(250_000);
+  await context.close();
+});

@@ -1,9 +1,9 @@
 import { once } from 'node:events';
 import type { Problem } from '#result';
 
-/** Writes data to standard output and waits while the reader is slower than we are. */
-export async function print(text: string): Promise<void> {
-  if (!process.stdout.write(text)) await once(process.stdout, 'drain');
+/** Writes data to standard output, text or bytes, and waits while the reader is slower than we are. */
+export async function print(data: string | Uint8Array): Promise<void> {
+  if (!process.stdout.write(data)) await once(process.stdout, 'drain');
 }
 
 /** Writes one JSON value to standard output; of a list each entry stands on a line of its own. */

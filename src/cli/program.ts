@@ -3,6 +3,8 @@ import { languageOf } from '#text';
 import { audit } from './commands/audit.ts';
 import { calc } from './commands/calc.ts';
 import { demo } from './commands/demo.ts';
+import { exportTable } from './commands/export.ts';
+import { importTable } from './commands/import.ts';
 import { pianos } from './commands/pianos.ts';
 import { serve } from './commands/serve.ts';
 import { refused, tell } from './failure.ts';
@@ -35,6 +37,8 @@ export function programOf(words: readonly string[]): Argv {
     .usage(say('cli.usage', { program: '$0' }))
     .command(serve)
     .command(pianos)
+    .command(importTable)
+    .command(exportTable)
     .command(calc)
     .command(audit)
     .command(demo)

@@ -23,23 +23,24 @@ export async function openStoreAt(place: StorePlace): Promise<BenchStore> {
 
 /** Opens the store, works on it, and closes it whatever happens; its failures come out with their exit codes. */
 export async function withStore<T>({ data }: { readonly data?: string | undefined }, work: (store: BenchStore) => Promise<T>): Promise<T> {
+  const place = storePlaceOf(data);
   try {
-    const store = await openStoreAt(storePlaceOf(data));
+    const store = await openStoreAt(place);
     try {
       return await work(store);
     } finally {
       await store.close();
     }
   } catch (error) {
-    throw failureOfStore(error);
+    throw failureOfStore(error, place);
   }
 }
 
 /** The one place where the store's failures become exit codes; anything else is passed on. */
-export function failureOfStore(error: unknown): unknown {
+export function failureOfStore(error: unknown, place: StorePlace): unknown {
   if (!(error instanceof Error) || error.name !== 'StoreFailure') return error;
   const { reason, issues, message } = error as StoreFailure;
-  if (reason === 'inUse') return new CliFailure(1, problemOf('inUse', [], message), [message, say('cli.store.inUse')]);
+  if (reason === 'inUse') return new CliFailure(1, problemOf('inUse', [], message), [say('cli.store.inUse', { place: 'dataDir' in place ? place.dataDir : '' })]);
   if (reason === 'unavailable') return new CliFailure(1, problemOf('unavailable', [], message), [message]);
   return refused(issues, message, reason);
 }

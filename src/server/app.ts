@@ -9,7 +9,9 @@ import { docsPage } from './docs-page.ts';
 import { docsStyle } from './docs-style.ts';
 import { answerProblem, problemOfError } from './failure.ts';
 import { guardLoopback, houseHeaders } from './guard.ts';
-import { storeHandlers as handlers } from './handlers.ts';
+import { storeHandlers } from './handlers.ts';
+import { importHandlers } from './import-handlers.ts';
+import { mountFiles } from './file-answers.ts';
 import { localeOf, sayKeyOf } from './locale.ts';
 import { mountRoutes } from './mount.ts';
 import { openApiOf } from './openapi.ts';
@@ -26,17 +28,21 @@ export interface AppOptions {
   readonly webRoot?: string;
   /** Reference of the person at the bench, written into every event. */
   readonly by?: string;
+  /** Day and time of printing. */
+  readonly clock?: () => Date;
   /** Told of failures that are the program's own, so that they reach a log and never an answer. */
   readonly onFailure?: (error: unknown) => void;
 }
 
 /** The whole HTTP face: the API, its description and reference, the calculations, the web app. */
-export function createApp({ store, version, operations, webRoot, by = 'bench', onFailure }: AppOptions): Hono {
+export function createApp({ store, version, operations, webRoot, by = 'bench', clock = () => new Date(), onFailure }: AppOptions): Hono {
   const app = new Hono();
   app.use(houseHeaders);
   app.use(guardLoopback);
   app.use('/api/*', bodyLimit({ maxSize: BODY_LIMIT_BYTES, onError: () => answerProblem(problemOf('tooLarge', [], `A request may carry at most ${String(BODY_LIMIT_BYTES / 1024 / 1024)} MB`)) }));
-  mountRoutes(app, { store: () => Promise.resolve(store), version, by }, handlers);
+  const bench = { store: () => Promise.resolve(store), version, by, clock };
+  mountRoutes(app, bench, { ...storeHandlers, ...importHandlers });
+  mountFiles(app, bench);
   mountCalculations(app, operations);
   mountDescriptions(app, operations, version);
   app.all('/api/*', (context) => answerProblem(problemOf('notFound', [], `There is no ${context.req.method} ${context.req.path}; see /api/docs`)));

@@ -15,7 +15,7 @@ const locale = z.string().max(35).optional();
 export const fileRoutes = {
   exportPiano: {
     path: '/api/pianos/:id/export',
-    query: z.strictObject({ format: z.enum(['csv', 'tsv', 'xlsx']).default('csv'), cycle, state: z.enum(states).optional(), locale }),
+    query: z.strictObject({ format: z.enum(['csv', 'tsv', 'xlsx']).default('csv'), cycle, state: z.enum(states).default('found'), locale }),
     types: ['text/csv', 'text/tab-separated-values', 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet'],
   },
   proofDocument: { path: '/api/pianos/:id/proof', query: z.strictObject({ cycle, locale }), types: ['application/json'] },

@@ -1,7 +1,7 @@
 import { checkInput } from '#operation';
+import type { BenchStore } from '#store';
 import { type Route, type RouteName, routes } from '#workshop';
 import type { Context, Hono } from 'hono';
-import type { BenchStore } from '#store';
 import { accepted } from './failure.ts';
 import type { Call, Handlers } from './handlers.ts';
 import { readBody } from './read-body.ts';
@@ -11,10 +11,11 @@ export interface Bench {
   readonly store: () => Promise<BenchStore>;
   readonly version: string;
   readonly by: string;
+  readonly clock: () => Date;
 }
 
 /** Mounts every route of the workshop: query and body are checked by the route's schemas before its handler runs. */
-export function mountRoutes(app: Hono, bench: Bench, handlers: Partial<Handlers>): void {
+export function mountRoutes(app: Hono, bench: Bench, handlers: Handlers): void {
   for (const name of Object.keys(handlers) as RouteName[]) {
     const handle = handlers[name] as (call: Call<RouteName>) => Promise<unknown>;
     const route: Route = routes[name];

@@ -42,7 +42,7 @@ export const serve: CommandModule<object, ServeArguments> = {
     if (!server.hasPages) note(say('cli.serve.noPages'));
     await Promise.all([server.store, untilAskedToEnd(server)]).catch(async (error: unknown) => {
       await server?.close();
-      throw await explained(error, portOf(port) ?? DEFAULT_PORT);
+      throw await explained(error, place, portOf(port) ?? DEFAULT_PORT);
     });
   },
 };
@@ -97,8 +97,8 @@ function untilAskedToEnd(server: RunningServer): Promise<void> {
 }
 
 /** Where the folder is taken because the bench book is open already, its address is what the person wants to hear. */
-async function explained(error: unknown, port: number): Promise<unknown> {
-  const failure = failureOfStore(error);
+async function explained(error: unknown, place: StorePlace, port: number): Promise<unknown> {
+  const failure = failureOfStore(error, place);
   if (!(error instanceof Error && 'reason' in error && error.reason === 'inUse')) return failure;
   const url = `http://127.0.0.1:${String(port)}`;
   const open = await fetch(`${url}/api/health`, { signal: AbortSignal.timeout(1500) }).then((response) => response.ok, () => false);

@@ -1,0 +1,70 @@
+import { renderPdf, typeOfFormat, writeTable } from '#files';
+import { compassOf } from '#instrument';
+import { checkInput } from '#operation';
+import { buildProof, proofInputOf } from '#proof';
+import type { ReportDocument } from '#report';
+import type { BenchStore } from '#store';
+import { createSay } from '#text';
+import { tableOfReadings } from '#workshop';
+import type { Context, Hono } from 'hono';
+import { accepted } from './failure.ts';
+import { fileRoutes } from './file-routes.ts';
+import { localeOf } from './locale.ts';
+import type { Bench } from './mount.ts';
+
+/** Mounts the routes that hand a piano out as a file. */
+export function mountFiles(app: Hono, { store, clock }: Bench): void {
+  app.get(fileRoutes.exportPiano.path, async (context) => {
+    const { format, state, locale, ...query } = accepted(checkInput(fileRoutes.exportPiano.query, context.req.query()));
+    const bench = await store();
+    const { instrument } = await bench.getPiano(idOf(context));
+    const cycle = query.cycle === undefined ? instrument.cycle : Number(query.cycle);
+    const readings = await bench.listReadings(instrument.id, cycle);
+    const table = tableOfReadings({ readings, compass: compassOf(instrument), cycle, state, locale: locale ?? 'en' });
+    const bytes = await writeTable(table, format, locale === undefined ? {} : { locale });
+    return fileAnswer(bytes, typeOfFormat(format), `${instrument.name} ${String(cycle)} ${state}.${format}`);
+  });
+  app.get(fileRoutes.proofDocument.path, async (context) => {
+    const { cycle } = accepted(checkInput(fileRoutes.proofDocument.query, context.req.query()));
+    const { document } = await proofOf(await store(), idOf(context), { cycle, locale: localeOf(context), printedAt: clock().toISOString() });
+    return context.json(document as object);
+  });
+  app.get(fileRoutes.proofPdf.path, async (context) => {
+    const { paper, cycle } = accepted(checkInput(fileRoutes.proofPdf.query, context.req.query()));
+    const { document, name } = await proofOf(await store(), idOf(context), { cycle, locale: localeOf(context), printedAt: clock().toISOString() });
+    return fileAnswer(await renderPdf(document, { paper }), 'application/pdf', `${name}.pdf`, 'inline');
+  });
+}
+
+function idOf(context: Context): string {
+  return context.req.param('id') ?? '';
+}
+
+interface ProofRequest {
+  readonly cycle: string | undefined;
+  readonly locale: string;
+  readonly printedAt: string;
+}
+
+/** The proof of one cycle of a kept piano, read, worked out and laid out anew. */
+async function proofOf(store: BenchStore, id: string, { locale, printedAt, ...query }: ProofRequest): Promise<{ readonly document: ReportDocument; readonly name: string }> {
+  const { instrument, sessions, intents, head } = await store.getPiano(id);
+  const cycle = query.cycle === undefined ? instrument.cycle : Number(query.cycle);
+  const readings = await store.listReadings(id, cycle);
+  const material = { instrument, sessions: sessions.filter((session) => session.cycle === cycle), readings, cycle, intent: intents[String(cycle)] ?? null, head, printedAt, locale, say: createSay(locale) };
+  return { document: buildProof(proofInputOf(material)), name: instrument.name };
+}
+
+/** Bytes as a file with a name of its own; a name with other letters than ASCII is sent after RFC 6266 as well. */
+function fileAnswer(bytes: Uint8Array, type: string, name: string, disposition: 'attachment' | 'inline' = 'attachment'): Response {
+  const safe = name.replaceAll(/[/\\:*?"<>|\p{Cc}]+/gu, '-').trim();
+  const plain = safe.replaceAll(/[^\x20-\x7E]/gu, '_');
+  return new Response(new Uint8Array(bytes), {
+    headers: {
+      'content-type': type,
+      'content-length': String(bytes.byteLength),
+      'content-disposition': `${disposition}; filename="${plain}"; filename*=UTF-8''${encodeURIComponent(safe)}`,
+      'cache-control': 'no-store',
+    },
+  });
+}

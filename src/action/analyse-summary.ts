@@ -43,7 +43,7 @@ function rowOf(input: TouchInput, keys: readonly KeyTouch[]): Row {
 }
 
 function rowFiguresOf(input: TouchInput, keys: readonly KeyTouch[], values: Row): Omit<TouchSummary, 'measured' | 'keys' | 'inside' | 'outcomes' | 'upWeightLow' | 'doubtful'> {
-  const step = input.stepG ?? 0;
+  const step = input.stepG ?? finestDifferenceOf(values);
   const { median, largestStep, largestStepIndex } = evennessOf({ values, step });
   const residuals = keys.map(({ deviationG }, index) => (values[index] === null ? null : (deviationG ?? values[index] ?? null)));
   const band = input.intent === null ? {} : { band: { target: 0, tolerance: input.intent.toleranceG } };
@@ -56,6 +56,13 @@ function rowFiguresOf(input: TouchInput, keys: readonly KeyTouch[], values: Row)
     outliers: outliers.flatMap((index) => keys[index]?.key ?? []),
     capability: capability === undefined || !Number.isFinite(capability) ? undefined : capability,
   };
+}
+
+/** Smallest difference that occurs in a row: what its readings can tell apart, where the step of the weights was not stated. */
+function finestDifferenceOf(values: Row): number {
+  const sorted = values.filter((value) => value !== null).sort((a, b) => a - b);
+  const differences = sorted.slice(1).map((value, index) => value - (sorted[index] ?? value)).filter((difference) => difference > 0);
+  return differences.length === 0 ? 0 : Math.min(...differences);
 }
 
 /** Keys inside the tolerance narrowed by their own expanded uncertainty; undefined without an intent or where one uncertainty is unknown. @source JCGM-106 */

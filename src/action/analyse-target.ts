@@ -34,8 +34,14 @@ function alongAnchors(anchors: readonly { readonly key: KeyNumber; readonly down
   return below.downWeightG + ((above.downWeightG - below.downWeightG) * (key - below.key)) / (above.key - below.key);
 }
 
+/** Least up weight of a key, in grams, and who asks for it. */
+export interface UpWeightLimit {
+  readonly limitG: number;
+  readonly evidence: 'target' | 'register';
+}
+
 /** Least up weight asked of a key: the restorer's own, never under what slow return makes of it; without an intent what is usual in the register. */
-export function upWeightLimitOf(intent: TouchIntent | null, register: Register | undefined): { readonly limitG: number; readonly evidence: 'target' | 'register' } {
+export function upWeightLimitOf(intent: TouchIntent | null, register: Register | undefined): UpWeightLimit {
   if (intent === null) return { limitG: register?.upWeightMinG ?? SLOW_RETURN_G, evidence: 'register' };
   return intent.upWeightMinG >= SLOW_RETURN_G ? { limitG: intent.upWeightMinG, evidence: 'target' } : { limitG: SLOW_RETURN_G, evidence: 'register' };
 }

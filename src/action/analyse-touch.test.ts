@@ -1,4 +1,4 @@
-import { compass85, compass88, keyCountOf } from '#instrument';
+import { type TouchIntent, compass85, compass88, keyCountOf } from '#instrument';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Cause, KeyFigures, KeyTouch, TouchInput } from './analysis.ts';
@@ -48,7 +48,7 @@ describe('planted faults', () => {
     for (let seed = 1; seed <= 40; seed += 1) {
       for (const touch of analyseTouch(keyboardWith(faults, bellFrom(seed * 7919))).keys) {
         const cause = planted[touch.key]?.[1];
-        const causes = told(touch).filter((each) => each !== 'upWeightLow');
+        const causes: readonly Cause[] = told(touch).filter((each) => each !== 'upWeightLow');
         if (cause === undefined) falseAlarms += Math.min(1, causes.length);
         else if (causes.includes(cause)) named += 1;
       }
@@ -202,7 +202,7 @@ describe('what is asked for', () => {
   });
 
   it('runs straight between the anchors of a curve and level outside them', () => {
-    const intent = { even: 'curve', anchors: [{ key: 60, downWeightG: 47 }, { key: 20, downWeightG: 51 }], toleranceG: 2, upWeightMinG: 20 } as const;
+    const intent: TouchIntent = { even: 'curve', anchors: [{ key: 60, downWeightG: 47 }, { key: 20, downWeightG: 51 }], toleranceG: 2, upWeightMinG: 20 };
     const { keys } = analyseTouch(bare([], { intent }));
     expect([1, 20, 40, 60, 88].map((key) => keys[key - 1]?.targetG)).toEqual([51, 51, 49, 47, 47]);
   });

@@ -1,17 +1,17 @@
 import { type KeyColour, keysOf } from '#instrument';
-import { medianOf } from '#numerics';
-import type { Finding, KeyFigures, KeyTouch, TouchAnalysis, TouchInput } from './analysis.ts';
-import { balanceFindings, cancellingFinding, verdictOf } from './analyse-balance.ts';
-import { type KeyContext, expandedOf, findingOf } from './analyse-context.ts';
+import type { KeyTouch, TouchAnalysis, TouchInput } from './analysis.ts';
+import { verdictOf } from './analyse-balance.ts';
+import type { KeyContext } from './analyse-context.ts';
 import { type ExpectedFigures, expectFigures } from './analyse-expected.ts';
 import { type DerivedFigures, deriveFigures, leverRatioOf } from './analyse-figures.ts';
-import { frictionFindings, viewFriction } from './analyse-friction.ts';
+import { findingsOf } from './analyse-findings.ts';
+import { viewFriction } from './analyse-friction.ts';
 import { nextForAll, nextForKey } from './analyse-next.ts';
-import { partFindings, viewParts } from './analyse-parts.ts';
+import { viewParts } from './analyse-parts.ts';
 import { caveatsOf, summarise } from './analyse-summary.ts';
 import { isUpWeightLow, judgedFigureOf, upWeightLimitOf } from './analyse-target.ts';
+import { sectionWeightRatioOf } from './parts.ts';
 import { registerOf } from './register.ts';
-import { KEY_REMEDIES, OUTCOME_REMEDIES, actionFrictionRemedies } from './remedy.ts';
 
 /**
  * Works out the touch of a whole keyboard: figures, verdicts, findings with their evidence and remedies, and what to measure next.
@@ -27,14 +27,10 @@ export function analyseTouch(input: TouchInput): TouchAnalysis {
   const derived = keysOf(input.compass).map((key) => deriveFigures(input, given.get(key) ?? { key }));
   const expected = expectFigures(derived);
   const keys = derived.map((each) => touchOf(input, each, expected));
-  const ofColour = (colour: KeyColour): { readonly value?: number; readonly notes: number } => {
-    const ratios = derived.flatMap((each) => (each.colour === colour && each.weightRatio !== undefined ? [each.weightRatio] : []));
-    return { notes: ratios.length, value: ratios.length === 0 ? undefined : medianOf(ratios) };
-  };
   return {
     keys,
     summary: summarise(input, keys),
-    weightRatio: { natural: ofColour('natural'), sharp: ofColour('sharp') },
+    weightRatio: { natural: weightRatioOfColour(derived, 'natural'), sharp: weightRatioOfColour(derived, 'sharp') },
     leverRatio: { natural: leverRatioOf(input.arms.natural), sharp: leverRatioOf(input.arms.sharp) },
     next: nextForAll(input, keys),
     partial: input.kind === 'upright',
@@ -51,13 +47,7 @@ function touchOf(input: TouchInput, derived: DerivedFigures, expected: ExpectedF
   const verdict = verdictOf(context);
   const upWeight = upWeightLimitOf(input.intent, register);
   const upWeightLow = isUpWeightLow(derived.figures, upWeight.limitG);
-  const departures = departuresOf(context, friction, parts);
-  const findings = [
-    ...firstThings(derived),
-    ...departures,
-    ...(upWeightLow ? [upWeightFinding(context, upWeight, departures)] : []),
-    ...cancellingFinding(departures, verdict.deviationG, input.intent?.toleranceG ?? DEFAULT_LIMIT_G),
-  ].sort((a, b) => a.stage - b.stage);
+  const findings = findingsOf(context, { friction, parts, deviationG: verdict.deviationG, upWeight: upWeightLow ? upWeight : undefined });
   const { key, colour, figures, balanceWeightG, frictionG, correctedFrictionG, standardUncertaintyG, keyRatio, weightRatio } = derived;
   return {
     key, colour, figures, balanceWeightG, frictionG, correctedFrictionG, standardUncertaintyG, keyRatio, weightRatio,
@@ -70,33 +60,7 @@ function touchOf(input: TouchInput, derived: DerivedFigures, expected: ExpectedF
   };
 }
 
-/** Without an intent causes cancel when they leave less than this; grams. @source OWN */
-const DEFAULT_LIMIT_G = 2;
-
-function departuresOf(context: KeyContext, friction: ReturnType<typeof viewFriction>, parts: ReturnType<typeof viewParts>): readonly Finding[] {
-  const ofParts = partFindings(parts);
-  return [...frictionFindings(context, friction), ...ofParts, ...balanceFindings(context, friction, ofParts)];
+function weightRatioOfColour(derived: readonly DerivedFigures[], colour: KeyColour): { readonly value?: number; readonly notes: number } {
+  const ratios = derived.flatMap((each) => (each.colour === colour && each.weightRatio !== undefined ? [each.weightRatio] : []));
+  return { notes: ratios.length, value: ratios.length === 0 ? undefined : sectionWeightRatioOf(ratios) };
 }
-
-/** What is cleared before anything is judged: keys that gave no number, weights that contradict each other. */
-function firstThings({ figures, contradictory, frictionG }: DerivedFigures): readonly Finding[] {
-  const found: Finding[] = [];
-  if (figures.outcome !== undefined) found.push(findingOf('outcome', {}, ['outcome'], OUTCOME_REMEDIES[figures.outcome]));
-  if (contradictory) found.push(findingOf('upAboveDown', { amountG: frictionG }, ['measured'], ['weighAgain']));
-  return found;
-}
-
-type Limit = ReturnType<typeof upWeightLimitOf>;
-
-/** Up weight too low to return: follows from friction or balance where those were told, and asks for a remedy of its own only where they were not. */
-function upWeightFinding({ input, derived: { figures } }: KeyContext, { limitG, evidence }: Limit, departures: readonly Finding[]): Finding {
-  const amountG = (figures.upWeightG?.value ?? limitG) - limitG;
-  const u = figures.upWeightG?.standardUncertaintyG;
-  const explained = departures.some(({ cause, withinUncertainty }) => !withinUncertainty && EXPLAINS_LOW_UP_WEIGHT.has(cause));
-  const remedies = explained ? [] : figures.keyFrictionG === undefined ? (['measureKeyFriction', ...KEY_REMEDIES] as const) : actionFrictionRemedies(input.kind);
-  return findingOf('upWeightLow', { amountG, uncertaintyG: expandedOf(u) }, [evidence], remedies);
-}
-
-const EXPLAINS_LOW_UP_WEIGHT: ReadonlySet<Finding['cause']> = new Set([
-  'frictionHigh', 'keyFrictionHigh', 'balanceLow', 'frontHeavy', 'ratioLow', 'hammerLight', 'wippenLight',
-]);

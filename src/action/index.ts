@@ -19,7 +19,7 @@ export { smoothCurve } from './smoothing.ts';
 export type { SmoothingQuestion } from './smoothing.ts';
 export { balanceUncertaintyOf, ratioUncertaintyOf, weighingUncertaintyOf } from './uncertainty.ts';
 export type { RatioDoubt, RatioShares, RatioUncertainty, Weighing } from './uncertainty.ts';
-export { upWeightLimitOf } from './analyse-target.ts';
+export { targetOf, upWeightLimitOf } from './analyse-target.ts';
 export { registerOf } from './register.ts';
 export type { Register } from './register.ts';
 export { stageOfRemedy } from './remedy.ts';

@@ -23,8 +23,9 @@ const LAST_MIDDLE_MIDI = 80;
 /** Below this up weight repetition is slow whatever the down weight says; grams. @source PRACTICE */
 export const SLOW_RETURN_G = 18;
 
-/** Friction of the key alone: up to 3 g low, above 6 g high. @source PRACTICE */
+/** Up to this the friction of the key alone is low; grams. @source PRACTICE */
 export const KEY_FRICTION_LOW_G = 3;
+/** Above this the friction of the key alone is high; grams. @source PRACTICE */
 export const KEY_FRICTION_HIGH_G = 6;
 
 /** The register a key belongs to by its pitch, whatever the compass. Grands only. @source PRACTICE */

@@ -1,7 +1,7 @@
 import { analyseTouch } from '#action';
 import { type Reading, type TouchIntent, type WeighingSession, isQuantityName, sessionDraftSchema, understandFigure } from '#instrument';
 import { mustBe } from '#result';
-import type { DemoStep } from './demo.ts';
+import type { DemoStep } from './demo-step.ts';
 import type { ReadingEntry, WorkItemDraft } from './records.ts';
 import { remedyPlan } from './remedy-plan.ts';
 import { touchInputOf } from './touch-input.ts';

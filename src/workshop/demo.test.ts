@@ -3,7 +3,8 @@ import { compassOf, instrumentDraftSchema, keysOf, sessionDraftSchema, touchInte
 import { describe, expect, it } from 'vitest';
 import { DEMO_ARMS, DEMO_FAULTS } from './demo-story.ts';
 import { standingOf } from './demo-work.ts';
-import { type DemoPiano, demoShop } from './demo.ts';
+import type { DemoPiano } from './demo-step.ts';
+import { demoShop } from './demo.ts';
 import { readingBatchSchema, workItemDraftSchema } from './records.ts';
 import { touchInputOf } from './touch-input.ts';
 

@@ -1,22 +1,8 @@
-import { type InstrumentDraft, type KeyNumber, type Outcome, type QuantityName, type SessionDraft, type State, type TouchIntent, quantityOf } from '#instrument';
+import { type InstrumentDraft, type KeyNumber, type Outcome, type QuantityName, type State, type TouchIntent, quantityOf } from '#instrument';
 import { DEMO_ARMS, type DemoKey, demoAsFinished, demoAsFound, demoDownWeightOf } from './demo-story.ts';
+import type { DemoPiano, DemoStep } from './demo-step.ts';
 import { demoWork } from './demo-work.ts';
-import type { ReadingBatch, ReadingEntry, WorkItemDraft } from './records.ts';
-
-/** One write of the demo, in the order they are to be made. `ref` and `sessionRef` tie readings to the session made before them. */
-export type DemoStep =
-  | { readonly kind: 'session'; readonly ref: string; readonly draft: SessionDraft }
-  | { readonly kind: 'readings'; readonly sessionRef: string | null; readonly batch: ReadingBatch }
-  | { readonly kind: 'intent'; readonly cycle: number; readonly intent: TouchIntent }
-  /** Jobs to add; `done` marks all of them done at once. */
-  | { readonly kind: 'work'; readonly items: readonly WorkItemDraft[]; readonly done: boolean };
-
-/** An invented instrument with everything that is to be written for it. */
-export interface DemoPiano {
-  readonly draft: InstrumentDraft;
-  readonly intent: TouchIntent;
-  readonly steps: readonly DemoStep[];
-}
+import type { ReadingEntry } from './records.ts';
 
 /**
  * The invented grand of the demo: worn as found, put right as finished, every weight consistent with levers, parts and friction.

@@ -24,5 +24,5 @@ export { remedyPlan } from './remedy-plan.ts';
 export { touchInputOf } from './touch-input.ts';
 export type { TouchMaterial } from './touch-input.ts';
 export { demoShop } from './demo.ts';
-export type { DemoPiano, DemoStep } from './demo.ts';
+export type { DemoPiano, DemoStep } from './demo-step.ts';
 export { standingOf } from './demo-work.ts';

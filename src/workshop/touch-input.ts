@@ -3,10 +3,13 @@ import { type Instrument, type KeyNumber, type Outcome, type QuantityName, type 
 import { meanOf, standardDeviationOf } from '#numerics';
 import { grams } from '#units';
 
+/** What counts of a weighing session here. */
+type Weighing = Omit<WeighingSession, 'startedAt'>;
+
 /** What the touch of one state of an instrument is read from. */
 export interface TouchMaterial {
   readonly instrument: Pick<Instrument, 'kind' | 'firstMidi' | 'lastMidi'>;
-  readonly sessions: readonly WeighingSession[];
+  readonly sessions: readonly Weighing[];
   /** Standing readings; those of other cycles and states are passed over. */
   readonly readings: readonly Reading[];
   readonly cycle: number;
@@ -50,7 +53,7 @@ export function touchInputOf({ instrument, sessions, readings, cycle, state, int
   };
 }
 
-type Sessions = ReadonlyMap<string, WeighingSession>;
+type Sessions = ReadonlyMap<string, Weighing>;
 
 function keyFiguresOf(key: KeyNumber, readings: readonly Reading[], sessions: Sessions): KeyFigures {
   const figures: Partial<Record<QuantityName, Measured>> = {};
@@ -104,13 +107,13 @@ function frictionBiasOf(readings: readonly Reading[], sessions: Sessions): numbe
 }
 
 /** Sessions that down and up weights were read in; undefined stands for readings without one. */
-function sessionsOfTouch(readings: readonly Reading[], sessions: Sessions): readonly (WeighingSession | undefined)[] {
+function sessionsOfTouch(readings: readonly Reading[], sessions: Sessions): readonly (Weighing | undefined)[] {
   const ids = new Set(readings.filter(({ quantity }) => JUDGED.has(quantity)).map(({ sessionId }) => sessionId));
   return [...ids].map((id) => (id === null ? undefined : sessions.get(id)));
 }
 
 /** A field that all sessions state alike; absent when one does not state it or two differ. */
-function agreed<K extends string, V>(name: K, sessions: readonly (WeighingSession | undefined)[], pick: (session: WeighingSession) => V | null): Partial<Record<K, V>> {
+function agreed<K extends string, V>(name: K, sessions: readonly (Weighing | undefined)[], pick: (session: Weighing) => V | null): Partial<Record<K, V>> {
   const values = sessions.map((session) => (session === undefined ? null : pick(session)));
   const [first, ...rest] = values;
   if (first === undefined || first === null || rest.some((value) => value !== first)) return {};

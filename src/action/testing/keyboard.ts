@@ -11,6 +11,7 @@ export interface PlantedFault {
   readonly rollerMm?: number;
 }
 
+/** Lever arms of the test keyboard; invented, of the usual order. */
 export const TEST_ARMS: Readonly<Record<'natural' | 'sharp', Required<LeverArms>>> = {
   natural: { keyFrontMm: 225, keyBackMm: 115, wippenHeelMm: 65, wippenJackMm: 96, rollerMm: 17, hammerMm: 130 },
   sharp: { keyFrontMm: 190, keyBackMm: 101, wippenHeelMm: 65, wippenJackMm: 96, rollerMm: 17, hammerMm: 130 },

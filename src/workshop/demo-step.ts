@@ -1,0 +1,17 @@
+import type { InstrumentDraft, SessionDraft, TouchIntent } from '#instrument';
+import type { ReadingBatch, WorkItemDraft } from './records.ts';
+
+/** One write of the demo, in the order they are to be made. `ref` and `sessionRef` tie readings to the session made before them. */
+export type DemoStep =
+  | { readonly kind: 'session'; readonly ref: string; readonly draft: SessionDraft }
+  | { readonly kind: 'readings'; readonly sessionRef: string | null; readonly batch: ReadingBatch }
+  | { readonly kind: 'intent'; readonly cycle: number; readonly intent: TouchIntent }
+  /** Jobs to add; `done` marks all of them done at once. */
+  | { readonly kind: 'work'; readonly items: readonly WorkItemDraft[]; readonly done: boolean };
+
+/** An invented instrument with everything that is to be written for it. */
+export interface DemoPiano {
+  readonly draft: InstrumentDraft;
+  readonly intent: TouchIntent;
+  readonly steps: readonly DemoStep[];
+}

@@ -23,6 +23,9 @@ import { TouchPlots } from './touch-plots.tsx';
 import type { StateAnalysis } from './touch-series.ts';
 import './action.css';
 
+/** Below this width the keys of a whole keyboard are too narrow to point at. */
+const LEAST_KEYS_PX = 720;
+
 /** The touch of a piano: the row of keys marked by finding, the figures over the keys, and each key opened. */
 export function ActionPage() {
   const say = useSay();
@@ -32,6 +35,7 @@ export function ActionPage() {
   const [key, setKey] = useState<number>();
   const [isAsking, setAsking] = useState(false);
   const [width, ref] = useWidth(960);
+  const drawn = Math.max(width, LEAST_KEYS_PX);
   const shown = analyses.find(({ state }) => state === chosen) ?? analyses[0];
   const signs = useMemo(() => (shown === undefined ? new Map<never, never>() : signsOf(shown.analysis)), [shown]);
   const stating = useStateIntent(() => { setAsking(false); });
@@ -48,10 +52,14 @@ export function ActionPage() {
       <StateSummary analyses={analyses} state={shown.state} onState={setChosen} />
       {shown.analysis.caveats.filter((caveat) => caveat !== 'noIntent').map((caveat) => <Note key={caveat}>{say(`caveat.${caveat}`)}</Note>)}
       <div className="keyboard-and-key">
-        <div className="plots-column" ref={ref}>
-          <KeyboardRow compass={compass} signs={signs} widthPx={width} keyHeightPx={Math.max(72, Math.round(width / 11))} align="plot" label={say('action.keyboard')} selected={key} onSelect={setKey} />
+        <div className="keys-column" ref={ref}>
           <SignLegend signs={signs} />
-          <TouchPlots analyses={analyses} widthPx={width} selected={key} onSelect={setKey} />
+          <div className="keys-scroll">
+            <KeyboardRow compass={compass} signs={signs} widthPx={drawn} keyHeightPx={Math.max(72, Math.round(drawn / 11))} align="plot" label={say('action.keyboard')} selected={key} onSelect={setKey} />
+          </div>
+        </div>
+        <div className="plots-column keys-scroll">
+          <TouchPlots analyses={analyses} widthPx={drawn} selected={key} onSelect={setKey} />
         </div>
         <div className="key-column">
           {key === undefined ? (

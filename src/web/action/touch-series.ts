@@ -24,7 +24,7 @@ function valueOf(figure: TouchFigure, key: KeyTouch): readonly [value: number | 
     case 'downWeight': return [key.figures.downWeightG?.value, key.figures.downWeightG?.standardUncertaintyG];
     case 'upWeight': return [key.figures.upWeightG?.value, key.figures.upWeightG?.standardUncertaintyG];
     case 'balance': return [key.balanceWeightG, key.standardUncertaintyG];
-    case 'friction': return [key.correctedFrictionG ?? key.frictionG, key.standardUncertaintyG];
+    case 'friction': return [key.frictionG, key.standardUncertaintyG];
   }
 }
 

@@ -44,7 +44,6 @@ function BlockView({ block }: { readonly block: Block }) {
             <div key={`${item.state} ${item.label}`}>
               <StateMark state={item.state} />
               <strong>{item.value}</strong>
-              <span>{item.label}</span>
               <span className="soft small">{item.detail}</span>
             </div>
           ))}

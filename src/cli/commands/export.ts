@@ -31,7 +31,7 @@ export const exportTable: CommandModule<object, ExportArguments> = {
       .option('out', { type: 'string', default: '-', requiresArg: true, describe: say('cli.export.out') })
       .option('overwrite', { type: 'boolean', default: false, describe: say('cli.export.overwrite') })
       .options(dataOption)
-      .option('json', { type: 'boolean', default: false, describe: say('cli.export.json') }) as never,
+      .option('json', { type: 'boolean', default: false, describe: say('cli.export.json') }),
   handler: (given) =>
     withStore(given, async (store) => {
       const { state, out } = given;

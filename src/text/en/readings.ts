@@ -233,11 +233,4 @@ export const readings = {
   'readings.import.doneNothing': 'Nothing was written: {counts}.',
   'readings.import.another': 'Another file',
   'readings.import.into': 'The figures go into: {state}.',
-  'readings.import.inColumn': 'Column {column}: {words}',
-  'readings.import.unlikely': 'Taken, but unlikely. {words}',
-  'readings.import.reason.unknown': 'No quantity goes by this name. Choose what the column holds, or leave it out.',
-  'readings.import.reason.derived': 'Left out: this figure is worked out from down and up weight, never read in.',
-  'readings.import.reason.unit': 'Left out: the unit in the heading does not fit this quantity.',
-  'readings.import.reason.repeated': 'Left out: another column holds that already. For a second weighing choose it as a repeat.',
-  'readings.import.reason.unnamed': 'Left out: the column has no heading.',
 } as const;

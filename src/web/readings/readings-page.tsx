@@ -1,13 +1,83 @@
+import { type State, states } from '#instrument';
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
 import { usePiano } from '../api/piano.tsx';
+import { readingsQuery } from '../api/queries.ts';
 import { useSay } from '../language/use-say.ts';
+import { StateMark } from '../leaves/state-mark.tsx';
+import { ProblemNote } from '../shell/problem-note.tsx';
+import { Choice } from '../ui/choice.tsx';
+import { Note } from '../ui/note.tsx';
+import { ArmsView } from './arms/arms-view.tsx';
+import { DeskProvider, useDesk } from './desk.tsx';
+import { EmptyReadings } from './empty-readings.tsx';
+import { GridView } from './grid/grid-view.tsx';
+import { Undecided } from './grid/undecided.tsx';
+import { ExportLinks } from './import/export-links.tsx';
+import { ImportDialog } from './import/import-dialog.tsx';
+import { useKept } from './kept.ts';
+import { SessionBar } from './session/session-bar.tsx';
+import { useRows } from './sheet/use-sheet.ts';
+import { WalkView } from './walk/walk-view.tsx';
+import './readings.css';
 
+const modes = ['walk', 'grid', 'arms'] as const;
+type Mode = (typeof modes)[number];
+
+const NARROW = '(max-width: 860px)';
+
+/** Bench capture: the readings of one state, walked key by key, typed into a grid, or brought in from a file. */
 export function ReadingsPage() {
   const say = useSay();
-  const { instrument } = usePiano();
+  const { id, cycle, isCurrent } = usePiano();
+  const [state, setState] = useKept<State>(`wrestplank.state.${id}`, 'found');
+  const { data, error, refetch } = useQuery(readingsQuery(id, cycle));
+  if (data === undefined) {
+    return <section className="page">{error === null ? <p className="soft">{say('shell.loading')}</p> : <ProblemNote problem={error} onRetry={() => void refetch()} />}</section>;
+  }
   return (
-    <section className="page">
-      <h2>{say('shell.nav.readings')}</h2>
-      <p>{instrument.name}</p>
+    <section className="page readings" aria-labelledby="readings-title">
+      <h2 id="readings-title" className="visually-hidden">{say('readings.title')}</h2>
+      <Choice
+        label={say('readings.state')}
+        value={state}
+        options={states.map((value) => ({ value, label: <StateMark state={value} /> }))}
+        onChange={setState}
+      />
+      {!isCurrent && <Note tone="warn">{say('readings.earlierCycle')}</Note>}
+      <DeskProvider key={`${id} ${String(cycle)} ${state}`} state={state}>
+        <Bench />
+      </DeskProvider>
     </section>
+  );
+}
+
+/** The ways to take figures down; where the screen is narrow, or nothing is measured yet, the walk comes first. */
+function Bench() {
+  const say = useSay();
+  const { id } = usePiano();
+  const { sheet, state, canWrite } = useDesk();
+  const rows = useRows(sheet, state);
+  const [mode, setMode] = useKept<Mode>(`wrestplank.mode.${id}`, window.matchMedia(NARROW).matches ? 'walk' : 'grid');
+  const [isImporting, setImporting] = useState(false);
+  const isEmpty = rows.every(({ cells }) => cells.size === 0);
+  const shown = canWrite ? mode : mode === 'walk' ? 'grid' : mode;
+  return (
+    <>
+      <SessionBar />
+      <div className="row row-between readings-modes">
+        <Choice label={say('readings.mode')} value={shown} options={modes.filter((value) => canWrite || value !== 'walk').map((value) => ({ value, label: say(`readings.mode.${value}`) }))} onChange={setMode} />
+        <div className="row">
+          {canWrite && <button type="button" className="button" onClick={() => { setImporting(true); }}>{say('readings.import')}</button>}
+          <ExportLinks />
+        </div>
+      </div>
+      <Undecided />
+      {isEmpty && canWrite && shown === 'grid' && <EmptyReadings onWalk={() => { setMode('walk'); }} onImport={() => { setImporting(true); }} />}
+      {shown === 'walk' && <WalkView onGrid={() => { setMode('grid'); }} />}
+      {shown === 'grid' && <GridView />}
+      {shown === 'arms' && <ArmsView />}
+      {isImporting && <ImportDialog onClose={() => { setImporting(false); }} />}
+    </>
   );
 }

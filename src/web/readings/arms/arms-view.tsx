@@ -1,0 +1,90 @@
+import { leverRatiosOf } from '#action';
+import { type QuantityName, quantityNames, quantityOf } from '#instrument';
+import { millimetres } from '#units';
+import { useMemo } from 'react';
+import { openFigure } from '../../figure/figure-store.ts';
+import { useFigures, useSay } from '../../language/use-say.ts';
+import { FieldHelp } from '../../leaves/field-help.tsx';
+import { useDesk } from '../desk.tsx';
+import { cellIdOf } from '../sheet/sheet-row.ts';
+import { useCell } from '../sheet/use-sheet.ts';
+import { ArmField } from './arm-field.tsx';
+import './arms.css';
+
+const colours = ['natural', 'sharp'] as const;
+const arms = quantityNames.filter((name) => quantityOf(name).scope === 'colour');
+const whole = quantityNames.filter((name) => quantityOf(name).scope === 'instrument');
+
+/** Lever arms of naturals and of sharps, and what is measured of the instrument as a whole. */
+export function ArmsView() {
+  const say = useSay();
+  return (
+    <section className="arms panel" aria-labelledby="arms-title">
+      <h3 id="arms-title">{say('readings.arms.title')}</h3>
+      <p className="soft">{say('readings.arms.intro')}</p>
+      <table className="arms-table">
+        <thead>
+          <tr>
+            <td />
+            {colours.map((colour) => <th key={colour} scope="col">{say(`colour.${colour}`)}</th>)}
+          </tr>
+        </thead>
+        <tbody>
+          {arms.map((name) => (
+            <tr key={name}>
+              <ArmHead name={name} />
+              {colours.map((colour, index) => <td key={colour}><ArmField quantity={name} scope="colour" index={index} label={say('readings.arms.cell', { quantity: say(`quantity.${name}.name`), colour: say(`colour.${colour}`) })} /></td>)}
+            </tr>
+          ))}
+          <tr>
+            <th scope="row">{say('readings.arms.ratio')}</th>
+            {colours.map((colour, index) => <td key={colour}><Ratio index={index} title={`${say('readings.arms.ratio')}, ${say(`colour.${colour}`)}`} /></td>)}
+          </tr>
+          {whole.map((name) => (
+            <tr key={name}>
+              <ArmHead name={name} />
+              <td colSpan={2}><ArmField quantity={name} scope="instrument" index={0} label={say(`quantity.${name}.name`)} /></td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function ArmHead({ name }: { readonly name: QuantityName }) {
+  const say = useSay();
+  return (
+    <th scope="row">
+      <span className="arms-name">{say(`quantity.${name}.name`)}, {quantityOf(name).unit} <FieldHelp quantity={name} /></span>
+    </th>
+  );
+}
+
+/** The action ratio of one colour once all six arms are there; opens to how it was made. */
+function Ratio({ index, title }: { readonly index: number; readonly title: string }) {
+  const say = useSay();
+  const figure = useFigures();
+  const { sheet, state } = useDesk();
+  const cell = (name: QuantityName) => ({ scope: 'colour' as const, index, id: cellIdOf(name, 1) });
+  const keyFrontMm = useCell(sheet, state, cell('keyFrontMm'))?.reading;
+  const keyBackMm = useCell(sheet, state, cell('keyBackMm'))?.reading;
+  const wippenHeelMm = useCell(sheet, state, cell('wippenHeelMm'))?.reading;
+  const wippenJackMm = useCell(sheet, state, cell('wippenJackMm'))?.reading;
+  const rollerMm = useCell(sheet, state, cell('rollerMm'))?.reading;
+  const hammerMm = useCell(sheet, state, cell('hammerMm'))?.reading;
+  const made = useMemo(() => {
+    const readings = { keyFrontMm, keyBackMm, wippenHeelMm, wippenJackMm, rollerMm, hammerMm };
+    const values = Object.entries(readings).map(([name, reading]) => [name, reading?.value ?? null] as const);
+    if (values.some(([, value]) => value === null || value <= 0)) return undefined;
+    const input = Object.fromEntries(values) as Record<keyof typeof readings, number>;
+    const { actionRatio } = leverRatiosOf({
+      keyFrontMm: millimetres(input.keyFrontMm), keyBackMm: millimetres(input.keyBackMm), wippenHeelMm: millimetres(input.wippenHeelMm),
+      wippenJackMm: millimetres(input.wippenJackMm), rollerMm: millimetres(input.rollerMm), hammerMm: millimetres(input.hammerMm),
+    });
+    const behind = Object.fromEntries(Object.entries(readings).flatMap(([name, reading]) => (reading === undefined ? [] : [[name, [reading]]])));
+    return { actionRatio, story: { title, operation: 'lever-ratios', output: 'actionRatio', input, readings: behind } };
+  }, [keyFrontMm, keyBackMm, wippenHeelMm, wippenJackMm, rollerMm, hammerMm, title]);
+  if (made === undefined) return <span className="soft small">{say('readings.arms.ratio.missing')}</span>;
+  return <button type="button" className="figure" title={say('shell.figure.open')} onClick={() => { openFigure(made.story); }}>{figure(made.actionRatio, 2)}</button>;
+}

@@ -31,6 +31,25 @@ describe.each(looks)('every page, $colorScheme, $viewport.width wide', (look) =>
   });
 });
 
+describe('what opens over a page', () => {
+  it.each(['light', 'dark'] as const)('palette, card and shortcuts are accessible, %s', async (colorScheme) => {
+    const page = await desk.open(`/pianos/${piano}/story`, { colorScheme });
+    await page.keyboard.press('Control+k');
+    await page.getByRole('dialog', { name: 'Commands' }).waitFor();
+    await expectAccessible(page);
+    await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: 'Change the card' }).click();
+    await page.getByRole('dialog', { name: 'Change the card' }).waitFor();
+    await expectAccessible(page);
+    await page.keyboard.press('Escape');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+    await page.keyboard.press('?');
+    await page.getByRole('dialog', { name: 'Keyboard shortcuts' }).waitFor();
+    await expectAccessible(page);
+    await page.context().close();
+  });
+});
+
 it('complains of nothing on the console', () => {
   expect(desk.complaints).toEqual([]);
 });

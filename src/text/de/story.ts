@@ -73,4 +73,5 @@ export const story: Readonly<Record<keyof typeof english, string>> = {
   'story.history.standing': 'gilt',
   'story.history.withdrawn': 'zurückgezogen',
   'story.history.superseded': 'überholt',
+  'story.states.table': 'Die Zustände nebeneinander',
 };

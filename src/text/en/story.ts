@@ -71,4 +71,5 @@ export const story = {
   'story.history.standing': 'stands',
   'story.history.withdrawn': 'withdrawn',
   'story.history.superseded': 'superseded',
+  'story.states.table': 'The states side by side',
 } as const;

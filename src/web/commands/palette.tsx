@@ -23,7 +23,7 @@ export default function Palette({ onClose }: { readonly onClose: () => void }) {
   return (
     <AppDialog title={say('command.palette')} isOpen onClose={onClose}>
       <Autocomplete filter={contains} inputValue={text} onInputChange={setText}>
-        <SearchField aria-label={say('command.search')} autoFocus>
+        <SearchField className="palette-search" aria-label={say('command.search')} autoFocus>
           <Input className="input" placeholder={say('command.search')} />
         </SearchField>
         <ListBox

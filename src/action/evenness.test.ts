@@ -42,6 +42,16 @@ describe('the fence', () => {
     expect(evennessOf({ values, step: 1 }).outliers).toEqual([]);
   });
 
+  it('stands three and a half steps, or as many robust deviations, from the median', () => {
+    const level = Array.from({ length: 9 }, () => 49);
+    expect(evennessOf({ values: [...level, 52.5, 45.5], step: 1 }).outliers).toEqual([]);
+    expect(evennessOf({ values: [...level, 52.51, 45.49], step: 1 }).outliers).toEqual([9, 10]);
+    const spread = [44, 45, 46, 47, 48, 49, 50, 51, 52, 53, 54];
+    const deviations = outside.medianAbsoluteDeviation(spread) * 1.4826;
+    expect(evennessOf({ values: [...spread, 49 - 3.6 * deviations, 49 + 3.6 * deviations], step: 1 }).outliers).toEqual([11, 12]);
+    expect(evennessOf({ values: [...spread, 49 - 3.4 * deviations, 49 + 3.4 * deviations], step: 1 }).outliers).toEqual([]);
+  });
+
   it('finds the key that stands out, nulls keeping their places', () => {
     expect(evennessOf({ values: [49, null, 48, 57, 49, 50, 49, 40], step: 1 }).outliers).toEqual([3, 7]);
   });

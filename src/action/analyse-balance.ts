@@ -1,8 +1,9 @@
-import type { Finding, KeyTouch } from './analysis.ts';
+import type { Finding, KeyTouch, Remedy } from './analysis.ts';
 import { type KeyContext, departureOf, expandedOf, findingOf } from './analyse-context.ts';
 import { frictionBiasOf } from './analyse-figures.ts';
-import { isWithin } from './evenness.ts';
 import type { FrictionView } from './analyse-friction.ts';
+import { isWithin } from './evenness.ts';
+import { stageOfRemedy } from './remedy.ts';
 
 /** Balance departures under this are nobody's fault without an intent's tolerance; grams. @source OWN */
 const LEAST_TOLD_G = 2;
@@ -28,7 +29,8 @@ export function balanceFindings(context: KeyContext, friction: FrictionView | un
   const cause = amountG > 0 ? 'balanceHigh' : 'balanceLow';
   const alsoNearby = nearby?.told === true && Math.sign(nearby.amountG) === Math.sign(amountG);
   const evidence = asked === undefined ? (['neighbours'] as const) : alsoNearby ? (['target', 'neighbours'] as const) : (['target'] as const);
-  return [{ ...findingOf(cause, { amountG, uncertaintyG }, [...evidence], remediesFor(context, amountG)), ...stageFor(context) }];
+  const remedies = remediesFor(context, amountG, limitG);
+  return [{ ...findingOf(cause, { amountG, uncertaintyG }, [...evidence], remedies), stage: stageOfRemedy(remedies[0]) }];
 }
 
 /** Balance weight the intent asks for: its own, or its down weight less friction; friction of this key where that is ordinary. */
@@ -39,14 +41,15 @@ function askedBalanceOf({ input, judged, derived }: KeyContext, friction: Fricti
   return judged.targetG - (unusual ? friction.usualG + (frictionBiasOf(input, derived.figures) ?? 0) : derived.frictionG);
 }
 
-function remediesFor({ input, derived }: KeyContext, amountG: number): Finding['remedies'] {
+/** So many tolerances off, and lead would only hide what ratio and hammers do: they are looked at first. @source OWN */
+const MORE_THAN_LEAD_HIDES = 2;
+
+function remediesFor({ input, derived }: KeyContext, amountG: number, limitG: number): readonly [Remedy, ...Remedy[]] {
   if (input.kind === 'upright') return ['checkSpringsAndDampers'];
   if (derived.weightRatio === undefined) return ['weighParts'];
-  return amountG > 0 ? ['addLead'] : ['removeLead'];
-}
-
-function stageFor({ derived }: KeyContext): Pick<Finding, 'stage'> {
-  return { stage: derived.weightRatio === undefined ? 2 : 4 };
+  const far = Math.abs(amountG) > MORE_THAN_LEAD_HIDES * limitG;
+  if (amountG > 0) return far ? ['checkLevers', 'lightenHammer', 'addLead'] : ['addLead'];
+  return far ? ['checkLevers', 'removeLead'] : ['removeLead'];
 }
 
 /** Two or more departures of opposite sign that leave the key looking right: told with the grams that cancel. */

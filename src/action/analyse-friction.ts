@@ -21,13 +21,13 @@ export function viewFriction({ derived, expected, register }: KeyContext): Frict
   const line = expected.friction.get(derived.key);
   if (friction === undefined || derived.contradictory || (line === undefined && register === undefined)) return undefined;
   const usualG = heldTo(register, line?.value ?? friction);
-  const evidence: Evidence[] = [];
-  const byNeighbours = line === undefined ? undefined : departureOf(friction, line, 1, derived.standardUncertaintyG);
-  if (byNeighbours?.told === true) evidence.push('neighbours');
-  if (register !== undefined && isUnusual(register, friction)) evidence.push('register');
-  const departure = line === undefined ? alone(friction - usualG, derived.standardUncertaintyG) : departureOf(friction, { ...line, value: usualG }, 1, derived.standardUncertaintyG);
-  const agrees = Math.sign(byNeighbours?.amountG ?? 0) === Math.sign(departure.amountG);
-  return { usualG, departure, evidence: agrees ? evidence : evidence.filter((line) => line !== 'neighbours') };
+  const uncertainty = derived.standardUncertaintyG;
+  if (line === undefined) return { usualG, departure: alone(friction - usualG, uncertainty), evidence: isUnusual(register, friction) ? ['register'] : [] };
+  const departure = departureOf(friction, { ...line, value: usualG }, 1, uncertainty);
+  const byNeighbours = departureOf(friction, line, 1, uncertainty);
+  const agrees = byNeighbours.told && departure.told && Math.sign(byNeighbours.amountG) === Math.sign(departure.amountG);
+  const evidence: readonly (readonly [Evidence, boolean])[] = [['neighbours', agrees], ['register', isUnusual(register, friction)]];
+  return { usualG, departure, evidence: evidence.flatMap(([name, holds]) => (holds ? [name] : [])) };
 }
 
 /** What friction says: too high or too low, in the key or above it as far as the key was weighed alone. */
@@ -62,7 +62,9 @@ function heldTo(register: Register | undefined, value: number): number {
   return Math.min(high, Math.max(low, value));
 }
 
-function isUnusual({ frictionG: [low, high], slackG }: Register, friction: number): boolean {
+function isUnusual(register: Register | undefined, friction: number): boolean {
+  if (register === undefined) return false;
+  const { frictionG: [low, high], slackG } = register;
   return friction < low - slackG || friction > high + slackG;
 }
 

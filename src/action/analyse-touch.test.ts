@@ -170,6 +170,30 @@ describe('friction', () => {
   });
 });
 
+describe('balance', () => {
+  const even = (balance: number): TouchInput => {
+    const base = keyboardWith({}, () => 0);
+    const keys = base.keys.map(({ key }): KeyFigures => ({
+      ...pair(key, balance + 12, balance - 12, 0.3), frontWeightG: measured(24, 0.05), hammerWeightG: measured(9, 0.05), wippenWeightG: measured(18, 0.05),
+    }));
+    return { ...base, keys, rule: 'interpolated', intent: INTENT };
+  };
+
+  it('a little off throughout is put right by lead, last of all', () => {
+    expect(touchAt(even(40), 40).findings).toMatchObject([{ cause: 'balanceHigh', amountG: 3, evidence: 'target', stage: 4, remedies: ['addLead'] }]);
+    expect(touchAt(even(34), 40).findings).toMatchObject([{ cause: 'balanceLow', amountG: -3, stage: 4, remedies: ['removeLead'] }]);
+  });
+
+  it('far off throughout is not leaded away before ratio and hammers were looked at', () => {
+    expect(touchAt(even(45), 40).findings).toMatchObject([{ cause: 'balanceHigh', amountG: 8, stage: 2, remedies: ['checkLevers', 'lightenHammer', 'addLead'] }]);
+  });
+
+  it('asks to weigh the parts where they are not known', () => {
+    const { keys } = even(40);
+    expect(touchAt({ ...even(40), keys: keys.map(onlyWeights) }, 40).findings).toMatchObject([{ cause: 'balanceHigh', stage: 2, remedies: ['weighParts'] }]);
+  });
+});
+
 describe('uncertainty', () => {
   it('keeps a finding smaller than its own expanded uncertainty from being acted on', () => {
     const coarse = soundBoard().keys.map((figures): KeyFigures => ({ ...pair(figures.key, figures.key === 40 ? 54 : 49, 25, 1.8) }));

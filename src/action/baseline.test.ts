@@ -1,5 +1,6 @@
 import { medianOf } from '#numerics';
 import fc from 'fast-check';
+import { median, medianAbsoluteDeviation } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
 import { expectedByLine, expectedByMedian } from './baseline.ts';
 import { medianInPlace } from './median.ts';
@@ -28,6 +29,18 @@ describe('what the neighbours lead one to expect', () => {
       expect(value).toBeCloseTo(40 - 0.25 * key, 10);
       expect(scatter).toBeCloseTo(0, 10);
     }
+  });
+
+  // Slope and level as defined, written out with the medians of a general statistics library.
+  it('agrees with the definition worked out by a general statistics library', () => {
+    fc.assert(fc.property(fc.array(fc.double({ min: 0, max: 90, noNaN: true }), { minLength: 13, maxLength: 13 }), (values) => {
+      const others = values.flatMap((value, index) => (index === 6 ? [] : [{ key: index + 1, value }]));
+      const slope = median(others.flatMap((a, at) => others.slice(at + 1).map((b) => (b.value - a.value) / (b.key - a.key))));
+      const carried = others.map(({ key, value }) => value - slope * (key - 7));
+      const expected = expectedByLine(values.map((value, index) => ({ key: index + 1, value }))).get(7);
+      expect(expected?.value).toBeCloseTo(median(carried), 9);
+      expect(expected?.scatter).toBeGreaterThanOrEqual(1.482602218505602 * medianAbsoluteDeviation(carried) - 1e-9);
+    }));
   });
 
   it('leaves the key itself out', () => {

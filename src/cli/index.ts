@@ -1,1 +1,2 @@
-export { programOf, runProgram } from './program.ts';
+export { commandNames, helpOf, programOf, runProgram } from './program.ts';
+export { writtenReference } from './reference.ts';

@@ -6,11 +6,18 @@ import { demo } from './commands/demo.ts';
 import { exportTable } from './commands/export.ts';
 import { importTable } from './commands/import.ts';
 import { pianos } from './commands/pianos.ts';
+import { prove } from './commands/prove.ts';
 import { serve } from './commands/serve.ts';
 import { refused, tell } from './failure.ts';
 import { PROGRAM, locale, say } from './language.ts';
 import { print } from './output.ts';
 import { version } from './version.ts';
+
+/** Every command, in the order help shows them. Adding one is a file and a line here. */
+const commands = [serve, pianos, importTable, exportTable, prove, calc, audit, demo] as const;
+
+/** Names of the commands, in the order help shows them. */
+export const commandNames: readonly string[] = commands.map(({ command }) => String(command).split(' ')[0] ?? '');
 
 const COMPLETING = '--get-yargs-completions';
 
@@ -35,13 +42,7 @@ export function programOf(words: readonly string[]): Argv {
     .scriptName(PROGRAM)
     .locale(languageOf(locale))
     .usage(say('cli.usage', { program: '$0' }))
-    .command(serve)
-    .command(pianos)
-    .command(importTable)
-    .command(exportTable)
-    .command(calc)
-    .command(audit)
-    .command(demo)
+    .command(commands as never)
     .completion('completion', say('cli.completion'))
     .demandCommand(1, say('cli.missing'))
     .strict()
@@ -59,4 +60,13 @@ export function programOf(words: readonly string[]): Argv {
 async function offerCalculations(begun: string): Promise<void> {
   const { operations } = await import('#catalogue');
   await print(operations.flatMap(({ name }) => (name.startsWith(begun) ? [`${name}\n`] : [])).join(''));
+}
+
+/** Help of one command, or of the whole line for none, as the terminal shows it. */
+export function helpOf(command: readonly string[]): Promise<string> {
+  return new Promise((resolve) => {
+    programOf([]).parse([...command, '--help'], {}, (_error, _arguments, output) => {
+      resolve(output);
+    });
+  });
 }

@@ -2,7 +2,7 @@ import type { FieldRow } from '#operation';
 import type { Say } from '#text';
 import { sourceOf } from '#sources';
 import { html } from 'hono/html';
-import type { OperationReference, Reference } from './reference.ts';
+import { type OperationReference, type Reference, fieldCells } from './reference.ts';
 
 type Html = ReturnType<typeof html>;
 
@@ -34,25 +34,16 @@ function operationSection({ name, title, help, formula, sources, example, input,
 <h3>${code(name)} ${title}</h3>
 <p>${help}</p>
 <p>${formula.map((line) => html`${code(line)}<br>`)}</p>
-<h4>${say('route.input')}</h4>${fieldTable(input, say, `${name}: ${say('route.input')}`)}
-<h4>${say('route.output')}</h4>${fieldTable(output, say, `${name}: ${say('route.output')}`)}
+<h4>${say('route.input')}</h4>${fieldTable(input, 'input', say, `${name}: ${say('route.input')}`)}
+<h4>${say('route.output')}</h4>${fieldTable(output, 'output', say, `${name}: ${say('route.output')}`)}
 <p>${say('route.example')}</p><pre tabindex="0">curl -s -H 'content-type: application/json' -d '${JSON.stringify(example)}' http://127.0.0.1:4949/api/calc/${name}</pre>
 <p>${say('route.sources')} ${sources.map((key) => `${sourceOf(key).title} [${key}]`).join('; ')}</p>
 </article>`;
 }
 
-function fieldTable(rows: readonly FieldRow[], say: Say, label: string): Html {
-  const heads = [say('route.field'), say('route.kind'), say('route.unit'), say('route.allowed'), say('route.fallback')];
-  return table(heads, rows.map((row) => [fieldName(row, say), row.kind, row.unit, row.help === '' ? row.allowed : `${row.allowed} ${row.help}`, needOf(row, say)]), label);
-}
-
-function fieldName({ path, variant }: FieldRow, say: Say): Html {
-  return variant === undefined ? code(path) : html`${code(path)} <small>${say('route.variant', { number: variant })}</small>`;
-}
-
-function needOf({ required, fallback }: FieldRow, say: Say): string {
-  if (fallback !== undefined) return JSON.stringify(fallback);
-  return required ? say('route.required') : say('route.optional');
+function fieldTable(rows: readonly FieldRow[], side: 'input' | 'output', say: Say, label: string): Html {
+  const { heads, cells } = fieldCells(rows, side, say);
+  return table(heads, cells.map(([name = '', ...rest]) => [code(name), ...rest]), label);
 }
 
 function table(heads: readonly string[], rows: readonly (readonly (string | Html)[])[], label: string): Html {

@@ -7,3 +7,5 @@ export type { OperationReference, Reference } from './reference.ts';
 export { seedDemo } from './seed-demo.ts';
 export { DEFAULT_PORT, startServer } from './start.ts';
 export type { RunningServer, StartOptions } from './start.ts';
+export { referenceMarkdown } from './reference-markdown.ts';
+export type { CommandHelp } from './reference-markdown.ts';

@@ -1,5 +1,6 @@
 import { type AnyOperation, type FieldRow, type JsonSchema, describeOperation, fieldRowsOf } from '#operation';
 import { problemKinds } from '#result';
+import type { Say } from '#text';
 import { type Route, routes } from '#workshop';
 import { type FileRoute, fileRoutes } from './file-routes.ts';
 
@@ -48,4 +49,20 @@ export function referenceOf(operations: readonly AnyOperation[], say: (key: stri
 function operationReference(operation: AnyOperation, say: (key: string) => string): OperationReference {
   const { inputSchema, outputSchema, ...words } = describeOperation(operation, say);
   return { ...words, input: fieldRowsOf(inputSchema as JsonSchema), output: fieldRowsOf(outputSchema as JsonSchema) };
+}
+
+/** A table of fields as heads and cells: what is taken, or what is answered. */
+export function fieldCells(rows: readonly FieldRow[], side: 'input' | 'output', say: Say): { readonly heads: readonly string[]; readonly cells: readonly (readonly string[])[] } {
+  const heads = [say('route.field'), say('route.kind'), say('route.unit'), say('route.allowed'), say(side === 'input' ? 'route.fallback' : 'route.given'), say('route.meaning')];
+  return { heads, cells: rows.map((row) => [row.path, kindWords(row, say), row.unit, row.allowed, needOf(row, side, say), row.help]) };
+}
+
+function kindWords({ kind, variant }: FieldRow, say: Say): string {
+  return variant === undefined ? kind : `${kind} ${say('route.variant', { number: variant })}`;
+}
+
+function needOf({ required, fallback }: FieldRow, side: 'input' | 'output', say: Say): string {
+  if (side === 'output') return say(required ? 'route.always' : 'route.sometimes');
+  if (fallback !== undefined) return JSON.stringify(fallback);
+  return say(required ? 'route.required' : 'route.optional');
 }

@@ -17,7 +17,8 @@ interface Gathered {
 
 /** What was found and what was to be done about it; and what remains. */
 export function findingsOf(input: ProofInput): readonly Block[] {
-  const { say } = input;
+  const { say, instrument } = input;
+  if (instrument.kind === null) return [{ type: 'heading', level: 1, text: say('proof.findings') }, { type: 'note', text: say('proof.findings.kindNotStated') }];
   return provedStates(input).flatMap(({ state, touch }): readonly Block[] => {
     const gathered = gather(touch.keys);
     const title = say(`proof.findings.${state}`);

@@ -2,8 +2,13 @@ import type { TouchAnalysis } from '#action';
 import type { Instrument, Reading, State, TouchIntent, WeighingSession } from '#instrument';
 import type { Say } from '#text';
 
-/** What a proof says of the instrument; `null` prints as not stated. */
-export type ProofInstrument = Pick<Instrument, 'name' | 'kind' | 'maker' | 'serial' | 'year' | 'lengthMm' | 'firstMidi' | 'lastMidi' | 'demo'>;
+/** What a proof says of the instrument; `null` and an empty name print as not stated. */
+export interface ProofInstrument extends Pick<Instrument, 'name' | 'maker' | 'serial' | 'year' | 'lengthMm' | 'firstMidi' | 'lastMidi' | 'demo'> {
+  /** Null: causes and remedies, which differ between grand and upright, are not named. */
+  readonly kind: Instrument['kind'] | null;
+  /** True when nobody stated the compass: then it is printed as assumed. */
+  readonly compassAssumed?: boolean;
+}
 
 /** A weighing session without its place in a store: figures from a file have none. */
 export type ProofSession = Omit<WeighingSession, 'id' | 'startedAt'> & { readonly startedAt: string | null };

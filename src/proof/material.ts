@@ -1,19 +1,23 @@
 import { type TouchAnalysis, analyseTouch } from '#action';
-import type { Instrument, Reading, WeighingSession } from '#instrument';
+import type { Reading, WeighingSession } from '#instrument';
 import { touchInputOf } from '#workshop';
-import type { ProofInput, ProvedState } from './input.ts';
+import type { ProofInput, ProofInstrument, ProvedState } from './input.ts';
 
 /** What a proof is read from: an instrument with its sessions and standing readings, from a store or from files. */
 export interface ProofMaterial extends Pick<ProofInput, 'cycle' | 'intent' | 'head' | 'printedAt' | 'locale' | 'say' | 'title'> {
-  readonly instrument: Pick<Instrument, 'name' | 'kind' | 'maker' | 'serial' | 'year' | 'lengthMm' | 'firstMidi' | 'lastMidi' | 'demo'>;
+  readonly instrument: ProofInstrument;
   /** `startedAt` is null where no clock saw the weighing. */
   readonly sessions: readonly (Omit<WeighingSession, 'startedAt'> & { readonly startedAt: string | null })[];
   readonly readings: readonly Reading[];
 }
 
-/** Works out both states of the touch, as far as there are readings, and hands everything on to `buildProof`. */
+/**
+ * Works out both states of the touch, as far as there are readings, and hands everything on to `buildProof`.
+ * An instrument of unstated kind is worked out as an upright is, which claims less: figures and verdicts, no ratio.
+ */
 export function proofInputOf(material: ProofMaterial): ProofInput {
-  const { instrument, readings, cycle, intent } = material;
+  const { readings, cycle, intent } = material;
+  const instrument = { ...material.instrument, kind: material.instrument.kind ?? 'upright' } as const;
   const sessions = material.sessions.map((session) => ({ ...session, startedAt: session.startedAt ?? '' }));
   const touchOf = (state: ProvedState): TouchAnalysis | null =>
     readings.some((reading) => reading.cycle === cycle && reading.state === state) ? analyseTouch(touchInputOf({ instrument, sessions, readings, cycle, state, intent })) : null;

@@ -16,7 +16,7 @@ import { tablesOf } from './tables.ts';
  */
 export function buildProof(input: ProofInput): ReportDocument {
   const { say, instrument, head } = input;
-  const title = input.title ?? say('proof.title', { name: instrument.name });
+  const title = input.title ?? (instrument.name === '' ? say('proof.titlePlain') : say('proof.title', { name: instrument.name }));
   return buildReport({
     title,
     subtitle: say(`proof.subtitle.${subtitleOf(input)}`),

@@ -1,0 +1,93 @@
+import { rename, rm, writeFile } from 'node:fs/promises';
+import type { Paper } from '#files';
+import type { ProofInput, ProofMaterial } from '#proof';
+import { createSay } from '#text';
+import type { CommandModule, InferredOptionTypes } from 'yargs';
+import { refused } from '../failure.ts';
+import { locale as shellLocale, say } from '../language.ts';
+import { note, printJson } from '../output.ts';
+import { documentOptions, optionOf, tableOptions } from '../prove-options.ts';
+import { type TypedStatements, understandStatements } from '../prove-statements.ts';
+import { materialOfTables } from '../prove-tables.ts';
+import { dataOption, findInstrument, withStore } from '../with-store.ts';
+
+type ProveArguments = InferredOptionTypes<typeof documentOptions & typeof tableOptions & typeof dataOption> & TypedStatements & {
+  readonly instrument?: string | undefined;
+  readonly cycle?: string | undefined;
+};
+
+type Source = Pick<ProofMaterial, 'instrument' | 'sessions' | 'readings' | 'intent' | 'cycle' | 'head'>;
+
+/** `prove INSTRUMENT --out proof.pdf`, or without a store `prove --found a.csv --finished b.csv --out proof.pdf`. */
+export const prove: CommandModule<object, ProveArguments> = {
+  command: 'prove [instrument]',
+  describe: say('cli.prove'),
+  builder: (yargs) =>
+    yargs
+      .positional('instrument', { type: 'string', describe: say('cli.prove.instrument') })
+      .options({ ...documentOptions, ...dataOption, cycle: { type: 'string', requiresArg: true, describe: say('cli.prove.cycle') }, ...tableOptions }),
+  handler: async (given) => {
+    const fromStore = given.instrument !== undefined;
+    if (fromStore === (given.found !== undefined || given.finished !== undefined)) throw refused([], say('cli.prove.either'));
+    const printedAt = new Date().toISOString();
+    const locale = localeAsked(given.lang);
+    const source = await (fromStore ? sourceOfStore(given, given.instrument) : sourceOfTables(given, locale, printedAt));
+    if (!source.readings.some(({ scope, state }) => scope === 'key' && state !== 'planned')) throw refused([], say('cli.prove.nothing'));
+    const { buildProof, proofInputOf } = await import('#proof');
+    const { renderPdf } = await import('#files');
+    const input = proofInputOf({ ...source, printedAt, locale, say: createSay(locale), title: given.title });
+    const paper: Paper = given.paper ?? (/-(?:US|CA|MX)\b/u.test(locale) ? 'letter' : 'a4');
+    const bytes = await renderPdf(buildProof(input), { paper });
+    await writeWhole(given.out, bytes);
+    await report(given, input, paper);
+  },
+};
+
+function localeAsked(lang: string | undefined): string {
+  try {
+    return lang === undefined ? shellLocale : (Intl.getCanonicalLocales(lang)[0] ?? shellLocale);
+  } catch {
+    throw refused([{ code: 'format', path: '--lang', given: lang, allowed: 'a language tag such as en, de or en-US' }]);
+  }
+}
+
+async function sourceOfStore(given: ProveArguments, named: string): Promise<Source> {
+  const foreign = Object.keys(tableOptions).filter((name) => given[name as keyof ProveArguments] !== undefined);
+  if (foreign.length > 0) throw refused([], say('cli.prove.onlyFiles', { options: foreign.map((name) => `--${name}`).join(', ') }));
+  return withStore(given, async (store) => {
+    const { id, cycle: current } = await findInstrument(store, named);
+    const cycle = given.cycle === undefined ? current : Number(given.cycle);
+    if (!Number.isInteger(cycle) || cycle < 1 || cycle > current) {
+      throw refused([{ code: 'range', path: '--cycle', given: given.cycle, allowed: `a whole number from 1 to ${String(current)}`, params: { min: 1, max: current, given: given.cycle ?? '' } }]);
+    }
+    const { instrument, sessions, intents, head } = await store.getPiano(id);
+    return { instrument, sessions: sessions.filter((session) => session.cycle === cycle), readings: await store.listReadings(id, cycle), intent: intents[String(cycle)] ?? null, cycle, head };
+  });
+}
+
+async function sourceOfTables(given: ProveArguments, locale: string, at: string): Promise<Source> {
+  const foreign = (['cycle', 'data'] as const).filter((name) => given[name] !== undefined);
+  if (foreign.length > 0) throw refused([], say('cli.prove.onlyStore', { options: foreign.map(optionOf).join(', ') }));
+  const statements = understandStatements(given, locale);
+  if (!statements.ok) throw refused(statements.issues);
+  return materialOfTables({ found: given.found, finished: given.finished, statements: statements.value, locale, at });
+}
+
+/** Writes beside the file and moves it there in one step: what stood there stays whole until the new document is. */
+async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
+  const beside = `${file}.${String(process.pid)}.part`;
+  try {
+    await writeFile(beside, bytes);
+    await rename(beside, file);
+  } catch (error) {
+    await rm(beside, { force: true });
+    throw refused([{ code: 'format', path: '--out', given: file, allowed: say('cli.prove.cannotWrite', { reason: error instanceof Error && 'code' in error ? String(error.code) : String(error) }) }]);
+  }
+}
+
+async function report(given: ProveArguments, { found, finished, intent, readings }: ProofInput, paper: Paper): Promise<void> {
+  const keys = readings?.length ?? 0;
+  if (given.json) return printJson({ out: given.out, paper, readings: keys, judged: intent !== null, found: found?.summary ?? null, finished: finished?.summary ?? null });
+  note(say('cli.prove.written', { path: given.out, keys, state: found === null ? 'finished' : finished === null ? 'found' : 'both' }));
+  if (intent === null) note(say('cli.prove.notJudged'));
+}

@@ -17,7 +17,7 @@ const FACES = [
   'dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf',
 ];
 
-const template = new URL('./report.typ', import.meta.url);
+const template = new URL('./templates/report.typ', import.meta.url);
 
 /** Typesetter and template, made at the first document and kept: making it costs more than setting a document. */
 let setter: { readonly compiler: Compiler; readonly source: string } | undefined;

@@ -188,6 +188,12 @@ describe('balance', () => {
     expect(touchAt(even(45), 40).findings).toMatchObject([{ cause: 'balanceHigh', amountG: 8, stage: 2, remedies: ['checkLevers', 'lightenHammer', 'addLead'] }]);
   });
 
+  it('and friction together make up the whole departure, the steps of the weights taken out once', () => {
+    const { deviationG, findings } = touchAt(bare([pair(40, 49, 13)], { intent: INTENT, stepG: 4, rule: 'firstMovesLastLifts' }), 40);
+    expect(findings.filter(({ cause }) => cause === 'frictionHigh' || cause === 'balanceLow').map(({ amountG }) => amountG)).toEqual([3, -3]);
+    expect(deviationG).toBe(0);
+  });
+
   it('asks to weigh the parts where they are not known', () => {
     const { keys } = even(40);
     expect(touchAt({ ...even(40), keys: keys.map(onlyWeights) }, 40).findings).toMatchObject([{ cause: 'balanceHigh', stage: 2, remedies: ['weighParts'] }]);

@@ -6,7 +6,7 @@ import { addSession, changeSession } from './cards/sessions.ts';
 import { addWork, changeWork } from './cards/work.ts';
 import type { Bench } from './database.ts';
 import { removeDemo } from './demo.ts';
-import { guarded } from './failures.ts';
+import { type SayAway, guarded } from './failures.ts';
 import { audit } from './log/audit.ts';
 import { listEvents } from './log/list.ts';
 import { undo } from './log/undo.ts';
@@ -16,16 +16,15 @@ import { writeReadings } from './readings/write.ts';
 
 interface Parts {
   readonly kind: BenchStore['kind'];
-  /** How to name the database when it does not answer. */
-  readonly where: string;
+  readonly sayAway: SayAway;
   readonly bench: Bench;
   readonly close: () => Promise<void>;
 }
 
 /** Puts the store together: each method is a function of its own, on whichever database was opened. */
-export function benchStore({ kind, where, bench, close }: Parts): BenchStore {
+export function benchStore({ kind, sayAway, bench, close }: Parts): BenchStore {
   const on = <Given extends readonly unknown[], T>(work: (bench: Bench, ...given: Given) => Promise<T>) => (...given: Given): Promise<T> =>
-    guarded(where, () => work(bench, ...given));
+    guarded(sayAway, () => work(bench, ...given));
   let closing: Promise<void> | undefined;
   return {
     kind,

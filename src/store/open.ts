@@ -1,15 +1,16 @@
 import { mkdirSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { drizzle } from 'drizzle-orm/node-postgres';
-import { Pool } from 'pg';
+import type { Pool } from 'pg';
 import { benchStore } from './bench.ts';
 import { type BenchStore, StoreFailure } from './bench-store.ts';
 import type { Surroundings } from './database.ts';
 import { startEngine } from './embedded/engine.ts';
 import { databaseFolder } from './embedded/folder.ts';
 import { ownFolder } from './embedded/owner-lock.ts';
-import { guarded } from './failures.ts';
+import { guarded, sayEmbeddedAway, sayServerAway } from './failures.ts';
 import { migrateTables } from './migrate.ts';
+import { quietPool } from './pool.ts';
 
 export interface StoreOptions extends Surroundings {
   /** Folder of the embedded database; one process owns it. */
@@ -42,7 +43,7 @@ async function openEmbedded(dataDir: string, surroundings: Surroundings): Promis
   try {
     const { pool, stop } = await startEngine(await databaseFolder(dataDir));
     await migrateTables(pool);
-    const store = benchStore({ kind: 'embedded', where: 'The embedded database', bench: { ...surroundings, db: drizzle(pool) }, close: () => stop().finally(letGo) });
+    const store = benchStore({ kind: 'embedded', sayAway: sayEmbeddedAway, bench: { ...surroundings, db: drizzle(pool) }, close: () => stop().finally(letGo) });
     return { store, pool };
   } catch (error) {
     await letGo();
@@ -51,16 +52,15 @@ async function openEmbedded(dataDir: string, surroundings: Surroundings): Promis
 }
 
 async function openServer(databaseUrl: string, surroundings: Surroundings): Promise<OpenBook> {
-  const where = `The PostgreSQL server${hostOf(databaseUrl)}`;
-  const pool = new Pool({ connectionString: databaseUrl, max: 10, connectionTimeoutMillis: 10_000 });
-  pool.on('error', () => undefined);
+  const sayAway = sayServerAway(hostOf(databaseUrl));
+  const pool = quietPool({ connectionString: databaseUrl, max: 10, connectionTimeoutMillis: 10_000 });
   try {
-    await guarded(where, () => migrateTables(pool));
+    await guarded(sayAway, () => migrateTables(pool));
   } catch (error) {
     await pool.end();
     throw error;
   }
-  return { store: benchStore({ kind: 'server', where, bench: { ...surroundings, db: drizzle(pool) }, close: () => pool.end() }), pool };
+  return { store: benchStore({ kind: 'server', sayAway, bench: { ...surroundings, db: drizzle(pool) }, close: () => pool.end() }), pool };
 }
 
 /** Host and port of the address, and nothing else of it: the rest is ours to sign in with. */

@@ -9,19 +9,27 @@ interface FileLayer {
   readonly FS: { readonly ErrnoError: new (code: number) => Error };
 }
 
-/** The engine's number for a failed input or output; on it the database stops rather than believe in a write. */
+/** The engine's number for a failed input or output; on it the database aborts rather than believe in a write. */
 const EIO = 29;
+
+/** What the engine's thread wants to hear of its files. */
+export interface Watch {
+  /** Something was brought to the disk. */
+  synced(): void;
+  /** The database gave up, and cannot be asked again: a full or broken disk, most likely. */
+  aborted(): never;
+}
 
 /**
  * Database files on the real disk whose `fsync` is a real one, for directories too.
  * It rests on the inside of the engine, so a test counts what happens at each commit.
  */
 export class DurableFiles extends NodeFS {
-  readonly #counted: () => void;
+  readonly #watch: Watch;
 
-  constructor(folder: string, counted: () => void) {
+  constructor(folder: string, watch: Watch) {
     super(folder);
-    this.#counted = counted;
+    this.#watch = watch;
   }
 
   override async init(...[engine, options]: Parameters<Init>): ReturnType<Init> {
@@ -34,10 +42,10 @@ export class DurableFiles extends NodeFS {
         } catch {
           throw new layer.FS.ErrnoError(EIO);
         }
-        this.#counted();
+        this.#watch.synced();
         return 0;
       };
     };
-    return { emscriptenOpts: { ...emscriptenOpts, preRun: [...(emscriptenOpts.preRun ?? []), syncForReal] } };
+    return { emscriptenOpts: { ...emscriptenOpts, preRun: [...(emscriptenOpts.preRun ?? []), syncForReal], onAbort: () => this.#watch.aborted() } };
   }
 }

@@ -1,6 +1,7 @@
 import { Worker } from 'node:worker_threads';
-import { Pool } from 'pg';
+import type { Pool } from 'pg';
 import { StoreFailure } from '../bench-store.ts';
+import { quietPool } from '../pool.ts';
 import type { EngineStart, FromEngine, ToEngine } from './wire.ts';
 import { WireSocket } from './wire-socket.ts';
 
@@ -16,19 +17,22 @@ export interface Engine {
 /** Node 20 runs no TypeScript in a thread, so the thread is always the built file, from the source folder too. */
 const workerFile = import.meta.url.endsWith('.ts') ? '../../../dist/store/embedded/worker.js' : './worker.js';
 
+/** What a thread that is gone has for a number. */
+const ENDED = -1;
+
 /** Starts the engine on a folder that this process owns and that holds, or shall hold, the database files. */
 export async function startEngine(folder: string): Promise<Engine> {
   const syncs = new SharedArrayBuffer(4);
   const worker = new Worker(new URL(workerFile, import.meta.url), { workerData: { folder, syncs } satisfies EngineStart });
   worker.setMaxListeners(0);
   await answered(worker, 'ready');
-  const pool = new Pool({ max: 1, idleTimeoutMillis: 0, user: 'postgres', database: 'postgres', ssl: false, stream: () => new WireSocket(worker) as never });
-  pool.on('error', () => undefined);
+  const pool = quietPool({ max: 1, idleTimeoutMillis: 0, user: 'postgres', database: 'postgres', ssl: false, stream: () => new WireSocket(worker) as never });
   return {
     pool,
     syncCount: () => Atomics.load(new Int32Array(syncs), 0),
     stop: async () => {
       await pool.end();
+      if (worker.threadId === ENDED) return;
       const stopped = answered(worker, 'stopped');
       worker.postMessage({ kind: 'stop' } satisfies ToEngine);
       await stopped;

@@ -11,12 +11,12 @@ const LANES = 2;
 const KILLS_EACH = 25;
 const surroundings = { clock: () => new Date(), newId: randomUUID };
 
-/** A tenth of the kills fall into the start, before anything is written; the rest among the writes. */
+/** A tenth of the kills fall into the start, before anything is written; the rest after some writes, in the midst of others. */
 async function killSometime(child: Child, round: number): Promise<void> {
   if (round % 10 === 9) await wait(Math.random() * 900);
   else {
-    await child.said('wrote ');
-    await wait(Math.random() * 250);
+    await child.wrote(1 + Math.floor(Math.random() * 12));
+    await wait(Math.random() * 20);
   }
   await child.kill();
 }

@@ -68,12 +68,12 @@ describe('a data folder', () => {
     const beat = () => writeFileSync(file, JSON.stringify({ process: 4711, machine: 'elsewhere', token: 'theirs', beats: (beats += 1) }));
     mkdirSync(dataDir, { recursive: true });
     beat();
-    const beating = setInterval(beat, 500);
-    const failure = await failureOf(ownFolder(dataDir));
+    const beating = setInterval(beat, 100);
+    const failure = await failureOf(ownFolder(dataDir, 300));
     clearInterval(beating);
     expect(failure).toMatchObject({ reason: 'inUse' });
     expect(failure.message).toContain('process 4711 on another machine or in another container');
-    const letGo = await ownFolder(dataDir);
+    const letGo = await ownFolder(dataDir, 300);
     expect(JSON.parse(readFileSync(file, 'utf8'))).toMatchObject({ process: process.pid });
     await letGo();
   });

@@ -15,26 +15,26 @@ interface Owner {
 }
 
 const BEAT_MS = 2000;
-/** How long another machine's lock is watched before it counts as left behind. */
-const WATCH_MS = 3 * BEAT_MS;
+/** For how many beats another machine's lock is watched before it counts as left behind. */
+const WATCHED_BEATS = 3;
 
 /**
  * Makes this process the only owner of a data folder until it lets go or ends, however it ends.
  * On one machine a socket named after the folder decides: the system takes it back with the process.
  * A lock file with a beating count covers folders shared between machines or containers, where sockets are not seen.
  */
-export async function ownFolder(folder: string): Promise<() => Promise<void>> {
+export async function ownFolder(folder: string, beatMs = BEAT_MS): Promise<() => Promise<void>> {
   const file = join(folder, 'owner.json');
   const token = randomUUID();
   const socket = await listenAlone(realpathSync(folder), token, () => inUse(folder, file));
   const owner: Owner = { process: process.pid, machine: machineOf(), token, beats: 0 };
   try {
-    await watchForeign(file, owner.machine, () => inUse(folder, file));
+    await watchForeign(file, owner.machine, beatMs, () => inUse(folder, file));
   } catch (error) {
     socket.close();
     throw error;
   }
-  const beat = keepBeating(file, owner);
+  const beat = keepBeating(file, owner, beatMs);
   return async () => {
     clearInterval(beat);
     if (readOwner(file)?.token === token) rmSync(file, { force: true });
@@ -66,15 +66,15 @@ function readOwner(file: string): Owner | undefined {
 }
 
 /** A lock left by another machine is believed while its count still grows. */
-async function watchForeign(file: string, machine: string, refuse: () => StoreFailure): Promise<void> {
+async function watchForeign(file: string, machine: string, beatMs: number, refuse: () => StoreFailure): Promise<void> {
   const before = readOwner(file);
   if (before === undefined || before.machine === machine) return;
-  await wait(WATCH_MS);
+  await wait(WATCHED_BEATS * beatMs);
   const after = readOwner(file);
   if (after !== undefined && (after.token !== before.token || after.beats !== before.beats)) throw refuse();
 }
 
-function keepBeating(file: string, owner: Owner): NodeJS.Timeout {
+function keepBeating(file: string, owner: Owner, beatMs: number): NodeJS.Timeout {
   let beats = 0;
   const beat = (): void => {
     const fresh = `${file}.${owner.token}`;
@@ -87,7 +87,7 @@ function keepBeating(file: string, owner: Owner): NodeJS.Timeout {
     }
   };
   beat();
-  return setInterval(beat, BEAT_MS).unref();
+  return setInterval(beat, beatMs).unref();
 }
 
 /** Listens under a name only this folder has; another listener means another owner. */

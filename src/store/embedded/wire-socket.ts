@@ -2,6 +2,9 @@ import { Duplex } from 'node:stream';
 import type { Worker } from 'node:worker_threads';
 import type { FromEngine, ToEngine } from './wire.ts';
 
+/** Begins as the client library's own words for a lost connection, so that both are understood alike. */
+const GONE = 'Connection terminated: the embedded database has stopped';
+
 /**
  * The engine's thread dressed as the network socket that the `pg` client expects.
  * So one client library, one driver and one set of queries serve the embedded engine and the server alike.
@@ -10,7 +13,7 @@ export class WireSocket extends Duplex {
   readonly #engine: Worker;
   readonly #listen = (message: FromEngine): void => {
     if (message.kind === 'bytes') this.push(message.bytes);
-    if (message.kind === 'broken') this.destroy(new Error(message.message));
+    if (message.kind === 'broken') this.destroy(new Error(`${GONE}: ${message.message}`));
     if (message.kind === 'stopped') this.destroy();
   };
 
@@ -21,13 +24,14 @@ export class WireSocket extends Duplex {
     engine.once('exit', this.#gone);
   }
 
-  readonly #gone = (): void => void this.destroy();
+  readonly #gone = (): void => void this.destroy(new Error(GONE));
 
   #tell(message: ToEngine): void {
     this.#engine.postMessage(message);
   }
 
   connect(): this {
+    if (this.#engine.threadId === -1) return this.destroy(new Error(GONE));
     this.#tell({ kind: 'hangUp' });
     queueMicrotask(() => this.emit('connect'));
     return this;

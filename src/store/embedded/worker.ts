@@ -1,6 +1,6 @@
 import { type MessagePort, parentPort, workerData } from 'node:worker_threads';
 import { PGlite } from '@electric-sql/pglite';
-import { DurableFiles } from './durable-files.ts';
+import { DurableFiles, type Watch } from './durable-files.ts';
 import { Frames, joined } from './frames.ts';
 import type { EngineStart, FromEngine, ToEngine } from './wire.ts';
 
@@ -26,7 +26,14 @@ function queryMessage(text: string): Uint8Array {
 async function serve(port: MessagePort, { folder, syncs }: EngineStart): Promise<void> {
   const say = (message: FromEngine): void => port.postMessage(message);
   const counter = new Int32Array(syncs);
-  const engine = await PGlite.create({ fs: new DurableFiles(folder, () => Atomics.add(counter, 0, 1)), startParams });
+  const watch: Watch = {
+    synced: () => void Atomics.add(counter, 0, 1),
+    aborted: () => {
+      say({ kind: 'broken', message: 'it stopped because its files could not be written; is the disk full?' });
+      return process.exit(1);
+    },
+  };
+  const engine = await PGlite.create({ fs: new DurableFiles(folder, watch), startParams });
   const frames = new Frames();
 
   const run = async (message: Uint8Array): Promise<Uint8Array> => {

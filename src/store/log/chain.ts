@@ -16,7 +16,10 @@ export async function chainOf(db: Database | Transaction, instrument: string): P
   return found(await db.select().from(chainHead).where(eq(chainHead.instrument, instrument)), instrument);
 }
 
-/** The chain of an instrument, held until the transaction ends: whoever writes next waits here, and so nothing is lost between two writers. */
+/**
+ * The chain of an instrument, held until the transaction ends: whoever writes next waits here, so nothing is lost between two writers.
+ * Whatever is read to decide by is read in later statements: in a join with this one it would be as it was before the wait.
+ */
 export async function lockChain(tx: Transaction, instrument: string): Promise<Chain> {
   return found(await tx.select().from(chainHead).where(eq(chainHead.instrument, instrument)).for('update'), instrument);
 }

@@ -10,31 +10,48 @@ type Row = typeof reading.$inferSelect;
 /** Rows per insert: the protocol counts parameters in sixteen bits. */
 const CHUNK = 1000;
 
-/** Adds readings that do not stand yet. */
-export async function addReadings(tx: Transaction, chain: Chain, seq: number, readings: readonly Reading[]): Promise<void> {
-  const { workshop, instrument } = chain;
-  const rows = readings.map((one) => ({ ...one, workshop, instrument, seq, place: placeText(one), at: new Date(one.at), standing: false, withdrawn: false, supersededBy: null }));
-  for (let from = 0; from < rows.length; from += CHUNK) await tx.insert(reading).values(rows.slice(from, from + CHUNK));
-}
-
 /** One place where another reading comes to stand, or none. */
 export interface Move {
   readonly before: Reading | null;
   readonly after: Reading | null;
 }
 
-/** Lets other readings stand. One that gives way to a later reading is superseded by it; else it is withdrawn. Neither is lost. */
+/** Adds the new readings of an event. What stood at their places is superseded, or withdrawn where nothing new came; none is lost. */
+export async function addReadings(tx: Transaction, chain: Chain, seq: number, moves: readonly Move[]): Promise<void> {
+  const { workshop, instrument } = chain;
+  const { leaving, coming } = sides(moves);
+  if (leaving.length > 0) {
+    await tx.execute(sql`
+      update reading set standing = false, withdrawn = move."to" is null, superseded_by = move."to" from ${pairs(leaving)}
+      where reading.workshop = ${workshop} and reading.instrument = ${instrument} and reading.id = move."from"`);
+  }
+  const rows = coming.map((one) => ({ ...one, workshop, instrument, seq, place: placeText(one), at: new Date(one.at), standing: true, withdrawn: false, supersededBy: null }));
+  for (let from = 0; from < rows.length; from += CHUNK) await tx.insert(reading).values(rows.slice(from, from + CHUNK));
+}
+
+/** Lets readings that were taken before stand again, or none. One that gives way to a later reading is superseded by it; else it is withdrawn. */
 export async function moveStanding(tx: Transaction, chain: Chain, moves: readonly Move[]): Promise<void> {
-  const leaving = moves.flatMap(({ before, after }) => (before === null ? [] : [{ from: before.id, to: after?.id ?? null }]));
-  const coming = moves.flatMap(({ after }) => (after === null ? [] : [after.id]));
+  const { workshop, instrument } = chain;
+  const { leaving, coming } = sides(moves);
   await tx.execute(sql`
     update reading set standing = false, withdrawn = coalesce(later.seq < reading.seq, true), superseded_by = case when later.seq > reading.seq then later.id end
-    from unnest(${sql.param(leaving.map(({ from }) => from))}::text[], ${sql.param(leaving.map(({ to }) => to))}::text[]) as move("from", "to")
-      left join reading as later on later.workshop = ${chain.workshop} and later.instrument = ${chain.instrument} and later.id = move."to"
-    where reading.workshop = ${chain.workshop} and reading.instrument = ${chain.instrument} and reading.id = move."from"`);
+    from ${pairs(leaving)} left join reading as later on later.workshop = ${workshop} and later.instrument = ${instrument} and later.id = move."to"
+    where reading.workshop = ${workshop} and reading.instrument = ${instrument} and reading.id = move."from"`);
   await tx.execute(sql`
     update reading set standing = true, withdrawn = false, superseded_by = null
-    where workshop = ${chain.workshop} and instrument = ${chain.instrument} and id = any(${sql.param(coming)}::text[])`);
+    where workshop = ${workshop} and instrument = ${instrument} and id = any(${sql.param(coming.map(({ id }) => id))}::text[])`);
+}
+
+function sides(moves: readonly Move[]): { readonly leaving: readonly { readonly from: string; readonly to: string | null }[]; readonly coming: readonly Reading[] } {
+  return {
+    leaving: moves.flatMap(({ before, after }) => (before === null ? [] : [{ from: before.id, to: after?.id ?? null }])),
+    coming: moves.flatMap(({ after }) => (after === null ? [] : [after])),
+  };
+}
+
+/** The readings that leave their places and what comes there, as rows of a query. */
+function pairs(leaving: readonly { readonly from: string; readonly to: string | null }[]): SQL {
+  return sql`unnest(${sql.param(leaving.map(({ from }) => from))}::text[], ${sql.param(leaving.map(({ to }) => to))}::text[]) as move("from", "to")`;
 }
 
 /** Standing readings of one cycle, in the order of their places. */

@@ -10,6 +10,8 @@ export interface Child {
   readonly lines: readonly string[];
   /** Resolves with the first line that begins so. @throws Error when the process ends before it says that. */
   said(start: string): Promise<string>;
+  /** Resolves once it has said of so many readings that they were acknowledged. */
+  wrote(count: number): Promise<void>;
   /** Ends it as a power cut would, and resolves once it is gone and all it said was read. */
   kill(): Promise<void>;
 }
@@ -20,18 +22,20 @@ export function startChild(...given: readonly string[]): Child {
   const lines: string[] = [];
   const reader = createInterface({ input: child.stdout }).on('line', (line) => lines.push(line));
   const ended = Promise.all([new Promise((resolve) => child.once('exit', resolve)), new Promise((resolve) => reader.once('close', resolve))]);
+  const once = <T>(look: () => T | undefined, what: string): Promise<T> => new Promise((resolve, reject) => {
+    const check = (): void => {
+      const seen = look();
+      if (seen !== undefined) resolve(seen);
+    };
+    check();
+    reader.on('line', check);
+    void ended.then(() => reject(new Error(`it ended without saying ${what}, but: ${lines.slice(0, 3).join(' | ')}`)));
+  });
   return {
     process: child,
     lines,
-    said: (start) => new Promise((resolve, reject) => {
-      const look = (): void => {
-        const line = lines.find((one) => one.startsWith(start));
-        if (line !== undefined) resolve(line);
-      };
-      look();
-      reader.on('line', look);
-      void ended.then(() => reject(new Error(`it ended without saying "${start}", but: ${lines.slice(0, 3).join(' | ')}`)));
-    }),
+    said: (start) => once(() => lines.find((line) => line.startsWith(start)), start),
+    wrote: async (count) => void (await once(() => (lines.filter((line) => line.startsWith('wrote ')).length >= count ? count : undefined), `${String(count)} readings`)),
     kill: async () => {
       child.kill('SIGKILL');
       await ended;

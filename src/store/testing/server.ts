@@ -15,7 +15,7 @@ export interface TestServer {
 }
 
 /** PostgreSQL refuses to run as the superuser, which containers often are: then it runs as `nobody`. */
-const NOBODY = process.getuid?.() === 0 ? { uid: 65_534, gid: 65_534 } : {};
+const NOBODY = process.getuid?.() === 0 ? { uid: 65_534, gid: 65_534 } : undefined;
 const LOOPBACK = '127.0.0.1';
 
 /** The server named by WRESTPLANK_TEST_DATABASE_URL, or one started from the binaries in the development dependencies. */
@@ -54,7 +54,7 @@ export async function asked(url: string, ...statements: readonly string[]): Prom
 async function startBinaries(): Promise<{ url: string; stop: () => Promise<void> }> {
   const native = binaries();
   const folder = mkdtempSync(join(tmpdir(), 'wrestplank-server-'));
-  if ('uid' in NOBODY) chownSync(folder, NOBODY.uid, NOBODY.gid);
+  if (NOBODY !== undefined) chownSync(folder, NOBODY.uid, NOBODY.gid);
   const data = join(folder, 'data');
   execFileSync(join(native, 'bin/initdb'), ['-D', data, '-U', 'tester', '--auth=trust', '--encoding=UTF8', '--locale=C', '--no-sync'], { ...NOBODY, cwd: folder, stdio: 'pipe' });
   const port = await freePort();

@@ -9,12 +9,17 @@ import { isAvailable, useAllCommands } from './registry.ts';
 import { shortcutText } from './shortcuts.ts';
 import './commands.css';
 
+/** What belongs to the page comes first, what holds everywhere last. */
+const LAST: readonly string[] = ['command.group.everywhere', 'command.group.look'];
+
 /** Every command by name: type a few letters, walk with the arrows, Enter. */
 export default function Palette({ onClose }: { readonly onClose: () => void }) {
   const say = useSay();
   const { contains } = useFilter({ sensitivity: 'base' });
   const [text, setText] = useState('');
-  const commands = useAllCommands().filter((command) => command.id !== 'palette' && isAvailable(command));
+  const commands = useAllCommands()
+    .filter((command) => command.id !== 'palette' && isAvailable(command))
+    .sort((a, b) => LAST.indexOf(a.group) - LAST.indexOf(b.group));
   const perform = (id: string): void => {
     onClose();
     // After the dialog has given the focus back, so that a command may move it on.

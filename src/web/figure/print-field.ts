@@ -2,7 +2,7 @@ import { type UnitId, formatMeasure } from '#units';
 
 /** Unit a field's name ends in; the name is the contract, so nothing else needs to know. */
 const endings: readonly (readonly [ending: string, unit: UnitId])[] = [
-  ['GMm', 'gmm'], ['Mm', 'mm'], ['Hz', 'Hz'], ['Cents', 'ct'], ['Deg', 'deg'], ['Pct', 'pct'], ['N', 'N'], ['S', 's'], ['G', 'g'],
+  ['GMm', 'gmm'], ['Mm', 'mm'], ['Hz', 'Hz'], ['Cents', 'ct'], ['Deg', 'deg'], ['Pct', 'pct'], ['N', 'N'], ['S', 's'], ['C', 'degC'], ['G', 'g'],
 ];
 
 /** A field of an operation as a reader sees it: up to four decimals, its unit read off its name. */

@@ -1,6 +1,8 @@
-import { type Language, type MessageKey, type Say, createSay, isMessageKey } from '#text';
+import { type Language, type Say, createSay } from '#text';
 import { type UnitId, formatMeasure } from '#units';
 import { preferences, usePreferences } from '../theme/preferences.ts';
+
+export { sayMaybe } from './say-maybe.ts';
 
 const says = new Map<string, Say>();
 
@@ -30,11 +32,6 @@ export function useSay(): Say {
 /** For what speaks outside a component, such as a toast. */
 export function sayNow(): Say {
   return sayIn(localeOf(preferences().language));
-}
-
-/** A key put together at run time; says the key's last part where the catalogue has no such message. */
-export function sayMaybe(say: Say, key: string, values?: Readonly<Record<string, string | number>>): string {
-  return isMessageKey(key) ? say(key satisfies MessageKey, values) : (key.split('.').at(-1) ?? key);
 }
 
 /** Prints figures in the reader's locale; what is stored stays as it is. */

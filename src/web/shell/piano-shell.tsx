@@ -41,7 +41,7 @@ export function PianoShell() {
           ))}
         </nav>
       </header>
-      <PianoCommands instrument={instrument} />
+      <PianoCommands file={file} />
       <Outlet />
     </PianoProvider>
   );

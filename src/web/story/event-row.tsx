@@ -14,13 +14,13 @@ export function EventRow({ event }: { readonly event: LogEvent }) {
   const say = useSay();
   const locale = useLocale();
   const moment = useMoments();
-  const { id, compass, instrument } = usePiano();
+  const { id, compass, file } = usePiano();
   const [busy, setBusy] = useState(false);
-  const telling: Telling = { say, locale, compass };
+  const telling: Telling = { say, locale, compass, work: file.work };
   const { seq, at, by, changes, undoneBy } = event;
   const undo = async (): Promise<void> => {
     setBusy(true);
-    await undoEvent(id, seq, tellerOf(instrument));
+    await undoEvent(id, seq, tellerOf(file));
     setBusy(false);
   };
   return (

@@ -1,14 +1,17 @@
-import { type Compass, type Reading, isQuantityName, noteNameOf, quantityOf } from '#instrument';
-import type { Say } from '#text';
+import { type Compass, type Reading, type WeighingSession, isQuantityName, noteNameOf, quantityOf } from '#instrument';
+import { type Say, isMessageKey } from '#text';
 import { formatMeasure } from '#units';
-import type { Change, LogEvent } from '#workshop';
-import { sayMaybe } from '../language/use-say.ts';
+import type { Change, LogEvent, WorkItem } from '#workshop';
+import { printField } from '../figure/print-field.ts';
+import { sayMaybe } from '../language/say-maybe.ts';
 
 /** How an event is put into words: in which language, and on which keyboard. */
 export interface Telling {
   readonly say: Say;
   readonly locale: string;
   readonly compass: Compass;
+  /** Jobs of the piano, so that a change of one can name it. */
+  readonly work?: readonly WorkItem[];
 }
 
 /** One line on what an event did: a single figure with before and after, more of them by count. */
@@ -45,13 +48,13 @@ export function sayChange({ entity, place, before, after }: Change, telling: Tel
       if (fieldsOf(after).includes('cycle')) return say('story.event.cycle', { cycle: Number((after as { cycle: unknown }).cycle) });
       return say('story.event.pianoChanged', { what: sayFields('pianos.field', before, after, telling) });
     case 'session':
-      if (before === null) return say('story.event.sessionAdded');
-      return after === null ? say('story.event.sessionGone') : say('story.event.sessionChanged', { what: sayFields('session', before, after, telling) });
+      if (before === null) return say('story.event.sessionAdded', { state: (after as WeighingSession).state, step: sayStep(after, telling) });
+      return after === null ? say('story.event.sessionGone') : say('story.event.sessionChanged', { what: sayFields('readings.session', before, after, telling) });
     case 'intent':
       return after === null ? say('story.event.intentGone') : say('story.event.intentSet', { what: sayIntent(after, telling) });
     case 'work':
-      if (before === null) return say('story.event.jobs', { count: 1 });
-      return after === null ? say('story.event.jobGone') : say('story.event.jobChanged', { what: sayFields('work', before, after, telling) });
+      if (before === null) return say('story.event.jobAdded', { what: sayJob(after as WorkItem, telling) });
+      return after === null ? say('story.event.jobGone') : sayJobChange(place, after, telling);
   }
 }
 
@@ -90,17 +93,41 @@ export function decimalsFor(value: number, most: number): number {
   return needed ?? Math.max(most, 3);
 }
 
-function sayFields(area: string, before: unknown, after: unknown, { say }: Telling): string {
+function sayStep(body: unknown, { say, locale }: Telling): string {
+  const { stepG } = body as WeighingSession;
+  return stepG === null ? say('story.notStated') : formatMeasure(stepG, { locale, decimals: decimalsFor(stepG, 2), unit: 'g' });
+}
+
+/** `Ease the key bushing, C4`. */
+function sayJob({ remedy, remark, key }: WorkItem, { say, compass }: Telling): string {
+  const what = remedy === 'other' ? remark : sayMaybe(say, `remedy.${remedy}`);
+  return key === null ? what : `${what}, ${noteNameOf(compass, key)}`;
+}
+
+/** A job ticked off, dropped, taken up again or remarked on; when it was done stands beside the event already. */
+function sayJobChange(id: string, after: unknown, telling: Telling): string {
+  const { status, remark } = after as Partial<WorkItem>;
+  const job = telling.work?.find((item) => item.id === id);
+  const what = job === undefined ? '' : sayJob(job, telling);
+  return telling.say('story.event.jobChanged', { status: status ?? 'remark', what, remark: remark ?? '' });
+}
+
+function sayFields(area: string, before: unknown, after: unknown, telling: Telling): string {
+  const { say } = telling;
   const was = (before ?? {}) as Record<string, unknown>;
   const is = (after ?? {}) as Record<string, unknown>;
   return Object.keys(is)
-    .map((field) => say('story.event.field', { field: sayMaybe(say, `${area}.${field}`), before: sayValue(was[field], say), after: sayValue(is[field], say) }))
+    .map((field) => say('story.event.field', { field: sayMaybe(say, `${area}.${field}`), before: sayValue(area, field, was[field], telling), after: sayValue(area, field, is[field], telling) }))
     .join(', ');
 }
 
-function sayValue(value: unknown, say: Say): string {
+/** A value of a card: a note by its name, a choice by its word, a figure with the unit its field's name ends in. */
+function sayValue(area: string, field: string, value: unknown, { say, locale }: Telling): string {
   if (value === null || value === undefined || value === '') return say('story.notStated');
-  return typeof value === 'object' ? JSON.stringify(value) : String(value as string | number | boolean);
+  if (typeof value === 'object') return JSON.stringify(value);
+  if (typeof value === 'number') return field.endsWith('Midi') ? noteNameOf({ firstMidi: 0, lastMidi: 127 }, value + 1) : printField(field, value, locale);
+  const word = `${area.replace('.field', '')}.${field}.${value === true ? 'yes' : value === false ? 'no' : String(value as string)}`;
+  return isMessageKey(word) ? say(word) : String(value as string);
 }
 
 function sayIntent(body: unknown, { say, locale, compass }: Telling): string {

@@ -1,0 +1,58 @@
+import { compass88 } from '#instrument';
+import { createSay } from '#text';
+import type { Change, LogEvent, WorkItem } from '#workshop';
+import { describe, expect, it } from 'vitest';
+import { type Telling, sayEvent } from './say-event.ts';
+
+const english: Telling = { say: createSay('en-GB'), locale: 'en-GB', compass: compass88 };
+const german: Telling = { say: createSay('de-DE'), locale: 'de-DE', compass: compass88 };
+const event = (changes: readonly Change[], undoes: number | null = null): LogEvent => ({
+  seq: 9, at: '2026-01-01T00:00:00Z', by: 'bench', kind: 'any', undoes, undoneBy: null, changes: [...changes], hash: '',
+});
+const reading = (value: number | null, outcome: string | null = null) => ({ value, outcome, typed: String(value), quantity: 'downWeightG' });
+const figure = (key: number, before: unknown, after: unknown): Change => ({ entity: 'reading', place: `c1/found/downWeightG/key/${String(key)}/1`, before, after });
+
+describe('an event in words', () => {
+  it('tells one figure with before and after, in the figures of the language', () => {
+    expect(sayEvent(event([figure(40, reading(49), reading(49.5))]), english)).toBe('Down weight C4 (As found): 49\u00A0g → 49.5\u00A0g');
+    expect(sayEvent(event([figure(40, reading(49), reading(49.5))]), german)).toBe('Niedergewicht C4 (Vorgefunden): 49\u00A0g → 49,5\u00A0g');
+  });
+
+  it('tells an outcome as an outcome and a cleared place as a dash, never as a number', () => {
+    expect(sayEvent(event([figure(40, null, reading(null, 'sticks'))]), english)).toBe('Down weight C4 (As found): – → Sticks');
+    expect(sayEvent(event([figure(40, reading(49), null)]), english)).toBe('Down weight C4 (As found): 49\u00A0g → –');
+  });
+
+  it('tells a pasted block by count and kind, and an undo by what it undid', () => {
+    const block = [figure(1, null, reading(50)), figure(2, null, reading(51))];
+    expect(sayEvent(event(block), english)).toBe('2 figures, as found: Down');
+    expect(sayEvent(event(block, 7), english)).toBe('Undid event 7: 2 figures, as found: Down');
+  });
+
+  it('tells what was changed on a card by the words of the card: notes, units, choices, nothing stated', () => {
+    const card = (before: object, after: object): LogEvent => event([{ entity: 'instrument', place: 'p', before, after }]);
+    expect(sayEvent(card({ lastMidi: 105, lengthMm: null }, { lastMidi: 108, lengthMm: 2095.5 }), english)).toBe(
+      'Card of the piano changed: Highest note A7 → C8, Length not stated → 2095.5\u00A0mm',
+    );
+    expect(sayEvent(card({ kind: 'grand' }, { kind: 'upright' }), german)).toBe('Karte des Instruments geändert: Bauart Flügel → Klavier');
+  });
+
+  it('names the job that was ticked off', () => {
+    const job = { id: 'w1', remedy: 'other', remark: 'Ease the bushing', key: 40 } as WorkItem;
+    const done: Change = { entity: 'work', place: 'w1', before: { status: 'open', doneAt: null }, after: { status: 'done', doneAt: '2026-01-01T00:00:00Z' } };
+    expect(sayEvent(event([done]), { ...english, work: [job] })).toBe('Done: Ease the bushing, C4');
+  });
+
+  it('tells every kind of change in both languages without a raw field name or an error', () => {
+    const changes: readonly Change[] = [
+      { entity: 'session', place: 's', before: null, after: { state: 'found', stepG: 1 } },
+      { entity: 'session', place: 's', before: { rule: null, regulated: null }, after: { rule: 'interpolated', regulated: true } },
+      { entity: 'intent', place: 'c1', before: null, after: { even: 'downWeight', targetG: 49, toleranceG: 2, upWeightMinG: 20 } },
+      { entity: 'intent', place: 'c1', before: null, after: { even: 'curve', anchors: [{ key: 1, downWeightG: 50 }, { key: 88, downWeightG: 46 }], toleranceG: 2, upWeightMinG: 20 } },
+      { entity: 'instrument', place: 'p', before: { cycle: 1 }, after: { cycle: 2 } },
+    ];
+    const told = [english, german].flatMap((telling) => changes.map((change) => sayEvent(event([change]), telling)));
+    for (const line of told) expect(line).not.toMatch(/undefined|\{|rule|stepG|interpolated/u);
+    expect(new Set(told).size).toBe(told.length);
+  });
+});

@@ -1,0 +1,152 @@
+import { mkdtemp, readFile, readdir, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { Problem } from '#result';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+
+vi.hoisted(() => {
+  process.env['LC_ALL'] = 'en-GB';
+});
+const { runProgram } = await import('../index.ts');
+
+const examples = (name: string): string => fileURLToPath(new URL(`../../../examples/${name}`, import.meta.url));
+const STATED = ['--target-g', '49', '--tolerance-g', '2'];
+
+let folder = '';
+const file = (name: string): string => path.join(folder, name);
+
+beforeAll(async () => {
+  folder = await mkdtemp(path.join(tmpdir(), 'wrestplank-prove-'));
+});
+afterAll(() => rm(folder, { recursive: true, force: true }));
+
+/** Runs one command here and gives back what it wrote. */
+async function run(...words: readonly string[]): Promise<{ readonly code: number; readonly out: string; readonly err: string }> {
+  const [out, err]: [Buffer[], Buffer[]] = [[], []];
+  const catching = (into: Buffer[]) => (chunk: string | Uint8Array) => into.push(Buffer.from(chunk)) > 0;
+  const spies = [vi.spyOn(process.stdout, 'write').mockImplementation(catching(out)), vi.spyOn(process.stderr, 'write').mockImplementation(catching(err))];
+  try {
+    const code = await runProgram(words);
+    return { code, out: Buffer.concat(out).toString('utf8'), err: Buffer.concat(err).toString('utf8') };
+  } finally {
+    spies.forEach((spy) => { spy.mockRestore(); });
+  }
+}
+
+async function textOf(name: string): Promise<string> {
+  const loading = getDocument({ data: Uint8Array.from(await readFile(file(name))), verbosity: 0 });
+  const document = await loading.promise;
+  const pages = await Promise.all(Array.from({ length: document.numPages }, async (_, index) => (await (await document.getPage(index + 1)).getTextContent()).items));
+  await loading.destroy();
+  return pages.flat().map((item) => ('str' in item ? item.str : '')).join(' ').replaceAll(/\s+/gu, ' ');
+}
+
+/** Runs a proof that must be refused, and sees that nothing was written. */
+async function refusedOf(...words: readonly string[]): Promise<Problem> {
+  const before = await readdir(folder);
+  const { code, out, err } = await run('prove', ...words, '--out', file('refused.pdf'), '--json');
+  expect([code, out]).toEqual([2, '']);
+  expect(await readdir(folder)).toEqual(before);
+  return JSON.parse(err) as Problem;
+}
+
+describe('prove from two tables', () => {
+  it('prints a proof of the example tables and answers its counts', async () => {
+    const { code, out } = await run('prove', '--found', examples('found.csv'), '--finished', examples('finished.csv'), '--out', file('proof.pdf'), ...STATED, '--step-g', '1', '--repeatability-g', '0,5', '--dampers', 'lifted', '--kind', 'grand', '--title', 'My *own* title', '--json');
+    expect(code).toBe(0);
+    const answer = JSON.parse(out) as { readonly found: { readonly inside: number; readonly measured: number; readonly outcomes: number }; readonly finished: { readonly inside: number } };
+    const text = await textOf('proof.pdf');
+    expect(text).toContain('My *own* title');
+    expect(text).toContain(`${String(answer.found.inside)} of ${String(answer.found.measured + answer.found.outcomes)}`);
+    expect(text).toContain(`${String(answer.finished.inside)} of 88`);
+    expect(text).toContain('0.5 g');
+    expect(text).toContain('lifted');
+    expect(text).not.toContain('DEMO');
+    expect(await readdir(folder)).toEqual(['proof.pdf']);
+  });
+
+  it('judges nothing without a target, assumes nothing, and says so', async () => {
+    const { code, err } = await run('prove', '--finished', examples('finished.csv'), '--out', file('plain.pdf'));
+    expect([code, err]).toEqual([0, expect.stringContaining('No --target-g was given')]);
+    const text = await textOf('plain.pdf');
+    expect(text).toContain('No target was stated, so nothing is judged inside or outside');
+    expect(text).toContain('88 keys, A0 to C8 (assumed, not stated)');
+    expect(text).toContain('neither step nor repeatability was stated, so no uncertainty is claimed');
+    expect(text).toContain('The kind of the instrument was not stated');
+    expect(text.split('not stated').length).toBeGreaterThan(15);
+    expect(text).not.toMatch(/\boutside [+−]/u);
+  });
+
+  it('counts a keyboard from 47 to 50 g as inside 49 ± 2 g', async () => {
+    // Common practice, no source: the limits themselves are inside.
+    await writeFile(file('edge.csv'), ['key,downWeightG,upWeightG', ...Array.from({ length: 88 }, (_, index) => `${String(index + 1)},${String(47 + (index % 4))},24`)].join('\n'));
+    const { out } = await run('prove', '--finished', file('edge.csv'), '--out', file('edge.pdf'), ...STATED, '--json');
+    expect((JSON.parse(out) as { finished: object }).finished).toMatchObject({ inside: 88, measured: 88 });
+    await rm(file('edge.csv'));
+  });
+
+  it('proves 85 keys of an upright in German on Letter, decimal commas and all', async () => {
+    await writeFile(file('klavier.csv'), ['Taste;Niedergewicht;Aufgewicht', ...Array.from({ length: 85 }, (_, index) => `${String(index + 1)};${String(48 + (index % 3))},5;24`)].join('\r\n'));
+    const { code } = await run('prove', '--found', file('klavier.csv'), '--out', file('klavier.pdf'), ...STATED, '--kind', 'upright', '--first-note', 'A0', '--last-note', 'A7', '--lang', 'de', '--paper', 'letter', '--demo');
+    expect(code).toBe(0);
+    const text = await textOf('klavier.pdf');
+    for (const words of ['85 Tasten, A0 bis A7', 'Pianino', 'Balancegewicht und Reibung, mehr nicht', 'nicht angegeben', '50,5', 'DEMO']) expect(text).toContain(words);
+    await rm(file('klavier.csv'));
+  });
+
+  it('says which columns it did not read', async () => {
+    await writeFile(file('extra.csv'), 'key,downWeightG,upWeightG,mood\n1,49,26,fair\n');
+    const { code, err } = await run('prove', '--found', file('extra.csv'), '--out', file('extra.pdf'));
+    expect([code, err]).toEqual([0, expect.stringContaining('extra.csv: column D “mood” is not read')]);
+    await rm(file('extra.csv'));
+  });
+});
+
+describe('prove refuses, writes nothing and names', () => {
+  const found = examples('found.csv');
+
+  it.each([
+    ['a figure that is none', ['--found', found, '--target-g', 'heavy', '--tolerance-g', '2'], '--target-g'],
+    ['a negative tolerance', ['--found', found, '--target-g', '49', '--tolerance-g', '-2'], '--tolerance-g'],
+    ['a target without a tolerance', ['--found', found, '--target-g', '49'], '--tolerance-g'],
+    ['a tolerance without a target', ['--found', found, '--tolerance-g', '2'], '--target-g'],
+    ['an infinite step', ['--found', found, '--step-g', '1e999'], '--step-g'],
+    ['a note that is none', ['--found', found, '--first-note', 'Q9'], '--first-note'],
+    ['notes the wrong way round', ['--found', found, '--first-note', 'C8', '--last-note', 'A0'], '--last-note'],
+    ['a language that is none', ['--found', found, '--lang', '!'], '--lang'],
+    ['a file that is not there', ['--found', '/nowhere/found.csv'], '/nowhere/found.csv'],
+  ])('%s', async (_, words, option) => {
+    const problem = await refusedOf(...words);
+    expect(problem.errors?.map((each) => each.path)).toContain(option);
+  });
+
+  it.each([
+    ['neither a piano nor a table', []],
+    ['a piano and a table', ['someone', '--found', found]],
+    ['weighing statements beside a piano of the store', ['someone', '--step-g', '1']],
+    ['a store beside tables', ['--found', found, '--data', '/tmp/x']],
+    ['a paper that is none', ['--found', found, '--paper', 'a5']],
+  ])('%s', async (_, words) => {
+    expect((await refusedOf(...words)).detail).not.toBe('');
+  });
+
+  it('every bad cell of both tables at once', async () => {
+    await writeFile(file('bad-a.csv'), 'key,downWeightG,upWeightG\n1,4x,26\n99,49,26\n');
+    await writeFile(file('bad-b.csv'), 'key,downWeightG,upWeightG\n1,-49,26\n');
+    const problem = await refusedOf('--found', file('bad-a.csv'), '--finished', file('bad-b.csv'));
+    const paths = problem.errors?.map((each) => each.path) ?? [];
+    expect(paths.some((each) => each.startsWith('bad-a.csv, row 2'))).toBe(true);
+    expect(paths.some((each) => each.startsWith('bad-a.csv, row 3'))).toBe(true);
+    expect(paths.some((each) => each.startsWith('bad-b.csv, row 2'))).toBe(true);
+    await rm(file('bad-a.csv'));
+    await rm(file('bad-b.csv'));
+  });
+
+  it('a place it cannot write to, and leaves what stood there', async () => {
+    const { code, err } = await run('prove', '--found', found, '--out', path.join(folder, 'none', 'proof.pdf'));
+    expect(code).toBe(2);
+    expect(err).toContain('--out');
+  });
+});

@@ -32,12 +32,12 @@ export const exportTable: CommandModule<object, ExportArguments> = {
       .option('overwrite', { type: 'boolean', default: false, describe: say('cli.export.overwrite') })
       .options(dataOption)
       .option('json', { type: 'boolean', default: false, describe: say('cli.export.json') }),
-  handler: (given) =>
-    withStore(given, async (store) => {
+  handler: (given) => {
+    const locale = localeOption(given.locale);
+    return withStore(given, async (store) => {
       const { state, out } = given;
       const instrument = await findInstrument(store, given.instrument);
       const cycle = cycleOf(given.cycle, instrument.cycle);
-      const locale = localeOption(given.locale);
       const readings = await store.listReadings(instrument.id, cycle);
       if (given.json) return printJson(readings.filter((reading) => reading.state === state));
       const table = tableOfReadings({ readings, compass: compassOf(instrument), cycle, state, locale: locale ?? 'en' });
@@ -45,7 +45,8 @@ export const exportTable: CommandModule<object, ExportArguments> = {
       if (out === '-') return print(bytes);
       await save(out, bytes, given.overwrite);
       note(say('cli.export.saved', { count: readings.filter((reading) => reading.state === state).length, file: out }));
-    }),
+    });
+  },
 };
 
 /** The format asked for, else the one the file's name says, else CSV. */

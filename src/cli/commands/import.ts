@@ -42,8 +42,8 @@ export const importTable: CommandModule<object, ImportArguments> = {
       .option('json', { type: 'boolean', default: false, describe: say('cli.json') }) as never,
   handler: async (given) => {
     const bytes = given.file === '-' ? new Uint8Array(await buffer(process.stdin)) : await readNamed(given.file);
-    const mapping = mappingOf(given.map);
-    await withStore(given, (store) => importInto(store, bytes, mapping, given));
+    const reading = { bytes, mapping: mappingOf(given.map), locale: localeOption(given.locale) ?? shellLocale };
+    await withStore(given, (store) => importInto(store, reading, given));
   },
 };
 
@@ -56,11 +56,17 @@ function mappingOf(pairs: readonly string[]): ColumnMapping {
   }));
 }
 
-async function importInto(store: BenchStore, bytes: Uint8Array, mapping: ColumnMapping, given: ImportArguments): Promise<void> {
+interface FileReading {
+  readonly bytes: Uint8Array;
+  readonly mapping: ColumnMapping;
+  readonly locale: string;
+}
+
+async function importInto(store: BenchStore, { bytes, mapping, locale }: FileReading, given: ImportArguments): Promise<void> {
   const instrument = await findInstrument(store, given.instrument);
   const { state } = given;
   const cycle = cycleOf(given.cycle, instrument.cycle);
-  const locale = localeOption(given.locale) ?? shellLocale;
+  const sessionId = await sessionOf(store, instrument.id, cycle, given);
   const read = await planFile({ bytes, ...(given.sheet === undefined ? {} : { sheet: given.sheet }) }, { mapping, compass: compassOf(instrument), standing: await store.listReadings(instrument.id, cycle), cycle, state, locale });
   if (!read.ok) throw refused(read.issues);
   const { plan, table } = read.value;
@@ -69,9 +75,18 @@ async function importInto(store: BenchStore, bytes: Uint8Array, mapping: ColumnM
   if (plan.issues.length > 0) throw refused(plan.issues, say('cli.import.nothing'));
   if (given.dryRun) return tellOutcome(preview, null, given);
   if (plan.counts.refused > 0 && !given.skipRefused) throw refusedRows(read.value);
-  const batch = batchOf(plan, { cycle, state, sessionId: given.session ?? null, locale });
+  const batch = batchOf(plan, { cycle, state, sessionId, locale });
   const seq = batch === null ? null : (await store.writeReadings(instrument.id, batch, BY)).seq;
   await tellOutcome(preview, seq, given);
+}
+
+/** The session a person names, of this stay and state; null for none. */
+async function sessionOf(store: BenchStore, id: string, cycle: number, { session, state }: ImportArguments): Promise<string | null> {
+  if (session === undefined) return null;
+  const known = (await store.getPiano(id)).sessions.filter((one) => one.cycle === cycle && one.state === state).map((one) => one.id);
+  if (known.includes(session)) return session;
+  const choices = known.join(', ') || '—';
+  throw refused([{ code: 'choice', path: '--session', given: session, allowed: `a weighing session of this stay and state: ${choices}`, params: { choices } }]);
 }
 
 /** Every refused row with its cell, and that nothing was written. */

@@ -1,4 +1,5 @@
 import type { Reading } from '#instrument';
+import { type Say, isMessageKey } from '#text';
 import { sayMaybe, useLocale, useMoments, useSay } from '../language/use-say.ts';
 import { printField } from './print-field.ts';
 
@@ -20,7 +21,7 @@ export function FieldRows({ fields, readings = {}, strong }: FieldRowsProps) {
           <tr key={name} className={name === strong ? 'field-rows-strong' : undefined}>
             <th scope="row">{fieldName(name, say)}</th>
             <td>
-              {printField(name, value, locale)}
+              <Value name={name} value={value} locale={locale} />
               {readings[name]?.map((reading) => <Provenance key={reading.id} reading={reading} />)}
             </td>
           </tr>
@@ -30,12 +31,15 @@ export function FieldRows({ fields, readings = {}, strong }: FieldRowsProps) {
   );
 }
 
-function fieldName(name: string, say: ReturnType<typeof useSay>): string {
-  for (const key of [`quantity.${name}.name`, `field.${name}`]) {
-    const said = sayMaybe(say, key);
-    if (said !== key.split('.').at(-1) && said !== name) return said;
-  }
-  return name;
+function fieldName(name: string, say: Say): string {
+  const key = [`quantity.${name}.name`, `field.${name}`].find(isMessageKey);
+  return key === undefined ? name : say(key);
+}
+
+/** A figure, or for a group of fields the group's own rows. */
+function Value({ name, value, locale }: { readonly name: string; readonly value: unknown; readonly locale: string }) {
+  const isGroup = typeof value === 'object' && value !== null && !Array.isArray(value);
+  return isGroup ? <FieldRows fields={value as Readonly<Record<string, unknown>>} /> : printField(name, value, locale);
 }
 
 /** What was typed, when, and whether it was measured. */

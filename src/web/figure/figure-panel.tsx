@@ -1,4 +1,4 @@
-import { operations } from '#catalogue';
+import { operationByName } from '#catalogue';
 import { runOperation } from '#operation';
 import { sourceOf } from '#sources';
 import { useState } from 'react';
@@ -12,7 +12,7 @@ import './figure-panel.css';
 /** How a figure was made: what went in and from which readings, the formula, what came out, the sources, and the same on the command line. */
 export default function FigurePanel({ story, onClose }: { readonly story: FigureStory; readonly onClose: () => void }) {
   const say = useSay();
-  const operation = operations.find(({ name }) => name === story.operation);
+  const operation = operationByName(story.operation);
   if (operation === undefined) throw new Error(`no operation ${story.operation}`);
   const result = runOperation<unknown, unknown>(operation, story.input);
   return (
@@ -41,7 +41,7 @@ export default function FigurePanel({ story, onClose }: { readonly story: Figure
             const source = sourceOf(key);
             return (
               <li key={key}>
-                {sayMaybe(say, `source.${key}`) === key ? source.title : sayMaybe(say, `source.${key}`)} <span className="soft small">({say(`shell.figure.access.${source.access}`)})</span>
+                {source.title} <span className="soft small">({say(`shell.figure.access.${source.access}`)})</span>
               </li>
             );
           })}

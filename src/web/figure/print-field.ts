@@ -1,9 +1,5 @@
-import { type UnitId, formatMeasure } from '#units';
-
-/** Unit a field's name ends in; the name is the contract, so nothing else needs to know. */
-const endings: readonly (readonly [ending: string, unit: UnitId])[] = [
-  ['GMm', 'gmm'], ['Mm', 'mm'], ['Hz', 'Hz'], ['Cents', 'ct'], ['Deg', 'deg'], ['Pct', 'pct'], ['N', 'N'], ['S', 's'], ['C', 'degC'], ['G', 'g'],
-];
+import { unitOfField } from '#operation';
+import { formatMeasure } from '#units';
 
 /** A field of an operation as a reader sees it: up to four decimals, its unit read off its name. */
 export function printField(name: string, value: unknown, locale: string): string {
@@ -16,7 +12,8 @@ export function printField(name: string, value: unknown, locale: string): string
 }
 
 function printNumber(name: string, value: number, locale: string): string {
-  const unit = endings.find(([ending]) => name.endsWith(ending))?.[1];
   const decimals = [0, 1, 2, 3].find((count) => Math.abs(value - Number(value.toFixed(count))) < 1e-9) ?? 4;
-  return formatMeasure(value, { locale, decimals, ...(unit === undefined ? {} : { unit }) });
+  const number = formatMeasure(value, { locale, decimals });
+  const unit = unitOfField(name);
+  return unit === '' ? number : unit === '°' ? number + unit : `${number}\u00A0${unit}`;
 }

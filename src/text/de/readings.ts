@@ -36,6 +36,7 @@ export const readings: Readonly<Record<keyof typeof english, string>> = {
   'readings.session.start': 'Wägung beginnen',
   'readings.session.save': 'Behalten',
   'readings.session.cancel': 'Abbrechen',
+  'readings.session.open': '{count, plural, one {# Angabe fehlt} other {# Angaben fehlen}}',
   'readings.session.notStated': 'nicht angegeben',
   'readings.session.intro': 'Alles hier darf offen bleiben. Was offen bleibt, wird als „nicht angegeben“ gedruckt und nie geraten.',
   'readings.session.prompt.title': 'Wie wird hier gewogen?',
@@ -201,7 +202,7 @@ export const readings: Readonly<Record<keyof typeof english, string>> = {
   'readings.plot.down': 'Niedergewicht',
   'readings.plot.up': 'Aufgewicht',
 
-  'readings.arms.title': 'Hebelarme und Gewichte des ganzen Instruments',
+  'readings.arms.title': 'Hebelarme',
   'readings.arms.intro': 'Unter- und Obertasten haben eigene Hebel: Messen Sie je eine typische. Arme werden im rechten Winkel zur Kraftlinie genommen.',
   'readings.arms.empty': 'Am Instrument als Ganzem ist nichts weiter zu messen.',
   'readings.arms.ratio': 'Übersetzung aus den Hebeln',

@@ -34,6 +34,7 @@ export const readings = {
   'readings.session.start': 'Open a session',
   'readings.session.save': 'Keep',
   'readings.session.cancel': 'Cancel',
+  'readings.session.open': '{count, plural, one {# thing not stated} other {# things not stated}}',
   'readings.session.notStated': 'not stated',
   'readings.session.intro': 'Everything here may be left open. What is left open is printed as “not stated” and never guessed.',
   'readings.session.prompt.title': 'How are these weighed?',
@@ -199,7 +200,7 @@ export const readings = {
   'readings.plot.down': 'Down weight',
   'readings.plot.up': 'Up weight',
 
-  'readings.arms.title': 'Lever arms and weights of the whole instrument',
+  'readings.arms.title': 'Lever arms',
   'readings.arms.intro': 'Naturals and sharps have levers of their own: measure a typical one of each. Arms are taken at right angles to the line of the force.',
   'readings.arms.empty': 'There is nothing else to measure on the instrument as a whole.',
   'readings.arms.ratio': 'Action ratio by levers',

@@ -38,22 +38,16 @@ export function ReadingsPage() {
   return (
     <section className="page readings" aria-labelledby="readings-title">
       <h2 id="readings-title" className="visually-hidden">{say('readings.title')}</h2>
-      <Choice
-        label={say('readings.state')}
-        value={state}
-        options={states.map((value) => ({ value, label: <StateMark state={value} /> }))}
-        onChange={setState}
-      />
       {!isCurrent && <Note tone="warn">{say('readings.earlierCycle')}</Note>}
       <DeskProvider key={`${id} ${String(cycle)} ${state}`} state={state}>
-        <Bench />
+        <Bench onState={setState} />
       </DeskProvider>
     </section>
   );
 }
 
 /** The ways to take figures down; where the screen is narrow, or nothing is measured yet, the walk comes first. */
-function Bench() {
+function Bench({ onState }: { readonly onState: (state: State) => void }) {
   const say = useSay();
   const { id } = usePiano();
   const { sheet, state, canWrite } = useDesk();
@@ -64,14 +58,17 @@ function Bench() {
   const shown = canWrite ? mode : mode === 'walk' ? 'grid' : mode;
   return (
     <>
-      <SessionBar />
-      <div className="row row-between readings-modes">
+      <div className="row row-between readings-choices">
+        <Choice label={say('readings.state')} value={state} options={states.map((value) => ({ value, label: <StateMark state={value} /> }))} onChange={onState} />
         <Choice label={say('readings.mode')} value={shown} options={modes.filter((value) => canWrite || value !== 'walk').map((value) => ({ value, label: say(`readings.mode.${value}`) }))} onChange={setMode} />
+      </div>
+      <SessionBar />
+      {shown !== 'walk' && (
         <div className="row">
           {canWrite && <button type="button" className="button" onClick={() => { setImporting(true); }}>{say('readings.import')}</button>}
           <ExportLinks />
         </div>
-      </div>
+      )}
       <Undecided />
       {isEmpty && canWrite && shown === 'grid' && <EmptyReadings onWalk={() => { setMode('walk'); }} onImport={() => { setImporting(true); }} />}
       {shown === 'walk' && <WalkView onGrid={() => { setMode('grid'); }} />}

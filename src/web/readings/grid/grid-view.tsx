@@ -1,4 +1,5 @@
-import { keyCountOf } from '#instrument';
+import { keyCountOf, quantityOf } from '#instrument';
+import { unitSign } from '#units';
 import { useCallback, useId, useMemo, useState } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { useSay } from '../../language/use-say.ts';
@@ -49,6 +50,7 @@ export function GridView() {
             ref={grid.table}
             role="grid"
             className="grid"
+            style={{ minWidth: `${String(5.4 + columns.length * 5.6)}rem` }}
             aria-label={say('readings.grid.label', { state: say(`state.${state}`), count: keyCountOf(compass) })}
             aria-describedby={`${id}-keys`}
             aria-rowcount={keyCountOf(compass) + 1}
@@ -62,7 +64,7 @@ export function GridView() {
                 <th scope="col" role="columnheader" className="grid-corner">{say('readings.grid.key')}</th>
                 {columns.map((column) => (
                   <th key={column.id} scope="col" role="columnheader" className={column.kind === 'derived' ? 'is-derived' : undefined} title={column.kind === 'derived' ? say('readings.derived.hint') : words.column(column)}>
-                    {words.columnShort(column)} <span className="soft">g</span>
+                    {words.columnShort(column)} <span className="soft">{column.kind === 'derived' ? 'g' : unitSign[quantityOf(column.quantity).unit]}</span>
                   </th>
                 ))}
               </tr>

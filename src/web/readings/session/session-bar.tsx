@@ -1,25 +1,28 @@
 import type { WeighingSession } from '#instrument';
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { useMoments, useSay } from '../../language/use-say.ts';
 import { AppDialog } from '../../ui/app-dialog.tsx';
 import { useDesk } from '../desk.tsx';
 import { SessionForm } from './session-form.tsx';
-import { SessionSummary } from './session-summary.tsx';
+import { SessionLine, SessionSummary } from './session-summary.tsx';
 
 /** The session new figures belong to: how it is weighed, and the ways to change it or open another. */
 export function SessionBar() {
   const say = useSay();
   const moment = useMoments();
-  const id = useId();
   const { session: { sessions, current, decided, choose }, canWrite, held } = useDesk();
   const [editing, setEditing] = useState<WeighingSession | 'new'>();
   const close = (): void => { setEditing(undefined); };
   const asks = held.length > 0 && !decided;
   const nameOf = ({ startedAt }: WeighingSession): string => say('readings.session.of', { when: moment(startedAt) });
   return (
-    <section className="session-bar" aria-labelledby={`${id}-title`}>
-      <div className="row row-between">
-        <h3 id={`${id}-title`}>{current === null ? say('readings.session') : nameOf(current)}</h3>
+    <section className="session-bar" aria-label={say('readings.session')}>
+      <details>
+        <summary>
+          <strong>{current === null ? say('readings.session') : nameOf(current)}</strong>{' '}
+          <span className="soft">{current === null ? say('readings.session.none') : <SessionLine session={current} />}</span>
+        </summary>
+        {current !== null && <SessionSummary session={current} />}
         {canWrite && (
           <div className="row">
             {sessions.length > 0 && (
@@ -32,8 +35,7 @@ export function SessionBar() {
             <button type="button" className="button" onClick={() => { setEditing('new'); }}>{say('readings.session.new')}</button>
           </div>
         )}
-      </div>
-      {current === null ? <p className="soft small">{say('readings.session.none')}</p> : <SessionSummary session={current} />}
+      </details>
       {editing !== undefined && (
         <AppDialog title={say(editing === 'new' ? 'readings.session.new' : 'readings.session.change')} isOpen form="wide" onClose={close}>
           <SessionForm session={editing === 'new' ? null : editing} cancelLabel={say('readings.session.cancel')} onCancel={close} onDone={(sessionId) => { choose(sessionId); close(); }} />

@@ -34,7 +34,7 @@ export const WalkKeyboard = memo(function WalkKeyboard({ keys, isDone, current, 
     return keyboardScene({
       compass, signs, widthPx, highlightKey: current, title: say('readings.walk.keyboard'),
       description: current === undefined ? '' : noteNameOf(compass, current),
-      keyHeightPx: Math.max(SHORTEST_KEY_PX, Math.min(96, widthPx * 0.11)),
+      keyHeightPx: Math.max(SHORTEST_KEY_PX, Math.min(76, widthPx * 0.08)),
     });
   }, [compass, current, isDone, keys, rows, say, widthPx]);
   return (

@@ -37,6 +37,12 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
     if (held.length === 0) input.current?.focus({ preventScroll: true });
   }, [key, isAsked, held.length]);
 
+  const section = useRef<HTMLElement>(null);
+  useEffect(() => {
+    const walkEnd = section.current?.querySelector('.pad')?.getBoundingClientRect().bottom ?? 0;
+    if (walkEnd > window.innerHeight) section.current?.scrollIntoView({ block: 'start' });
+  }, []);
+
   const type = useCallback((text: string) => { send({ type: 'typed', draft: draft.current + text }); }, [send]);
   const erase = useCallback(() => { send({ type: 'typed', draft: draft.current.slice(0, -1) }); }, [send]);
   const clear = useCallback(() => { send({ type: 'clear' }); }, [send]);
@@ -62,7 +68,7 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
 
   return (
     // eslint-disable-next-line jsx-a11y/no-noninteractive-element-interactions -- only hands digits on to the field
-    <section className="walk" aria-label={say('readings.mode.walk')} onKeyDown={onStray}>
+    <section ref={section} className="walk" aria-label={say('readings.mode.walk')} onKeyDown={onStray}>
       <WalkSetup choice={walk.choice} onChoose={walk.choose} />
       <WalkKeyboard keys={plan.keys} isDone={isDone} current={key} onKey={goTo} />
       <div className="walk-progress">

@@ -3,7 +3,7 @@ import { compassOf, noteNameOf } from '#instrument';
 import { type Block, cell } from '#report';
 import { sourceOf } from '#sources';
 import type { Say } from '#text';
-import type { ProofInput } from './input.ts';
+import { type ProofInput, provedStates } from './input.ts';
 
 /** Sources of the operations a proof rests on, each once. */
 const PROOF_SOURCES = [...new Set([touchWeightOperation, touchUncertaintyOperation, evennessOperation, touchDiagnosisOperation].flatMap(({ sources }) => sources))];
@@ -27,8 +27,12 @@ export function sourcesOf(input: ProofInput): readonly Block[] {
   ];
 }
 
-function remarksOf({ readings = [], cycle, say, instrument }: ProofInput): readonly Block[] {
-  const remarks = readings.filter((reading) => reading.cycle === cycle && reading.scope === 'key' && reading.state !== 'planned' && reading.remark.trim() !== '');
+function remarksOf(input: ProofInput): readonly Block[] {
+  const { readings = [], cycle, say, instrument } = input;
+  const proved = new Set<string>(provedStates(input).map(({ state }) => state));
+  const remarks = readings
+    .filter((reading) => reading.cycle === cycle && reading.scope === 'key' && proved.has(reading.state) && reading.remark.trim() !== '')
+    .sort((a, b) => a.index - b.index);
   if (remarks.length === 0) return [];
   const column = (name: 'key' | 'state' | 'remark', width: number) => ({ label: say(`proof.remarks.${name}`), align: 'start', width } as const);
   return [

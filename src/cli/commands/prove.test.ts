@@ -119,7 +119,7 @@ describe('prove refuses, writes nothing and names', () => {
     ['a file that is not there', ['--found', '/nowhere/found.csv'], '/nowhere/found.csv'],
   ])('%s', async (_, words, option) => {
     const problem = await refusedOf(...words);
-    expect(problem.errors?.map((each) => each.path)).toContain(option);
+    expect(problem.errors.map((each) => each.path)).toContain(option);
   });
 
   it.each([
@@ -136,7 +136,7 @@ describe('prove refuses, writes nothing and names', () => {
     await writeFile(file('bad-a.csv'), 'key,downWeightG,upWeightG\n1,4x,26\n99,49,26\n');
     await writeFile(file('bad-b.csv'), 'key,downWeightG,upWeightG\n1,-49,26\n');
     const problem = await refusedOf('--found', file('bad-a.csv'), '--finished', file('bad-b.csv'));
-    const paths = problem.errors?.map((each) => each.path) ?? [];
+    const paths = problem.errors.map((each) => each.path);
     expect(paths.some((each) => each.startsWith('bad-a.csv, row 2'))).toBe(true);
     expect(paths.some((each) => each.startsWith('bad-a.csv, row 3'))).toBe(true);
     expect(paths.some((each) => each.startsWith('bad-b.csv, row 2'))).toBe(true);

@@ -1,0 +1,121 @@
+import { medianOf } from '#numerics';
+import { type Block, type TableBlock, textOf } from '#report';
+import { createSay, languages } from '#text';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { buildProof, proofInputOf } from './index.ts';
+import type { ProofInput } from './input.ts';
+import { demoProof } from './testing/demo-proof.ts';
+import { noteRuns } from './words.ts';
+
+const blocksOf = (input: ProofInput): readonly Block[] => buildProof(input).blocks;
+const tablesOf = (input: ProofInput): readonly TableBlock[] => blocksOf(input).filter((block) => block.type === 'table');
+const keyTables = (input: ProofInput): readonly TableBlock[] => tablesOf(input).filter(({ strips }) => strips === 2);
+
+/** Lists the 85-key upright made of the demo's own weights: same readings, other instrument. */
+function uprightOf85(): ProofInput {
+  const { instrument, sessions, readings = [], intent, cycle, head, printedAt, locale, say } = demoProof();
+  const small = { ...instrument, kind: 'upright', lastMidi: 105, demo: false } as const;
+  return proofInputOf({ instrument: small, sessions: sessions.map((session, index) => ({ ...session, id: String(index) })), readings: readings.filter(({ index }) => index <= 85), intent, cycle, head, printedAt, locale, say });
+}
+
+describe('buildProof', () => {
+  it.each(languages)('says everything the demo has in %s', (language) => {
+    const report = buildProof(demoProof(language));
+    expect(report.language).toBe(language);
+    expect(textOf(report)).not.toMatch(/undefined|NaN|\{|\[object/u);
+  });
+
+  it('sums up what its own tables show, key by key', () => {
+    const input = demoProof();
+    const say = createSay('en');
+    const [found, finished] = keyTables(input);
+    for (const [table, touch] of [[found, input.found], [finished, input.finished]] as const) {
+      const verdicts = table?.rows.map((row) => row.at(-1)?.text ?? '') ?? [];
+      expect(verdicts).toHaveLength(88);
+      const inside = verdicts.filter((text) => text.startsWith('inside')).length;
+      expect(touch?.summary.inside).toBe(inside);
+      const down = table?.rows.flatMap((row) => (row[2]?.text === '–' || row.at(-1)?.tone === 'flag' && !row.at(-1)?.text.startsWith('outside') ? [] : [Number(row[2]?.text)])) ?? [];
+      expect(touch?.summary.medianG).toBeCloseTo(medianOf(down), 9);
+      expect(textOf(buildProof(input))).toContain(say('proof.countOf', { count: inside, total: verdicts.filter((text) => text !== say('proof.verdict.unmeasured')).length }));
+    }
+  });
+
+  it('prints balance and friction that follow from the weights beside them', () => {
+    for (const row of keyTables(demoProof()).flatMap(({ rows }) => rows)) {
+      const [down, up, balance, friction] = row.slice(2, 6).map(({ text }) => Number(text.replace('↓ ', '')));
+      if (down === undefined || up === undefined || Number.isNaN(down) || Number.isNaN(up)) continue;
+      expect(balance).toBeCloseTo((down + up) / 2, 1);
+      expect(friction).toBeCloseTo((down - up) / 2, 1);
+    }
+  });
+
+  it('never prints the capability figure without the count beside it', () => {
+    const row = tablesOf(demoProof()).flatMap(({ rows }) => rows).find(([label]) => label?.text === 'Capability figure');
+    expect(row?.slice(1).map(({ text }) => /^\d\.\d\d, beside \d+ of 88 inside\. The reading noise of \d\.\d\d\sg alone holds it to \d\.\d\d at most\.$/u.test(text))).toEqual([true, true]);
+  });
+
+  it.each([['found', { finished: null }], ['finished', { found: null }]] as const)('works when only %s was measured', (state, change) => {
+    const input = demoProof('en', change);
+    expect(keyTables(input)).toHaveLength(1);
+    const text = textOf(buildProof(input));
+    expect(text).not.toContain(state === 'found' ? 'As finished' : 'As found');
+  });
+
+  it('says so when nothing was measured at all', () => {
+    const text = textOf(buildProof(demoProof('en', { found: null, finished: null })));
+    expect(text).toContain('there is nothing to prove');
+  });
+
+  it('proves 85 keys of an upright as far as an upright goes', () => {
+    const input = uprightOf85();
+    expect(keyTables(input).every(({ rows }) => rows.length === 85)).toBe(true);
+    const text = textOf(buildProof(input));
+    expect(text).toContain('Upright: balance and friction are worked out, no more.');
+    expect(text).toContain('85 keys, A0 to A7');
+    expect(text).not.toMatch(/Action ratio|Hammer (?:heavier|lighter)/u);
+  });
+
+  it('prints what was not stated as not stated, field by field', () => {
+    const input = demoProof('en', { intent: null, head: null });
+    const sessions = input.sessions.map((session) => ({ ...session, startedAt: null, stepG: null, repeatabilityG: null, weightClass: null, rule: null, dampers: null, helperSprings: null, regulated: null, temperatureC: null, humidityPct: null, placeOnKeyMm: null, equipment: null }));
+    const method = tablesOf({ ...input, sessions }).find(({ columns }) => columns[0]?.label === 'Stated by those who weighed');
+    const stated = method?.rows.filter((row) => row.slice(1).some(({ text }) => text !== 'not stated')).map(([label]) => label?.text);
+    expect(stated).toEqual(['Weighings of each key', 'Remark']);
+  });
+
+  it('marks nothing inside, outside or too low without an intent', () => {
+    const { instrument, sessions, readings = [], cycle, head, printedAt, locale, say } = demoProof();
+    const input = proofInputOf({ instrument, sessions: sessions.map((session, index) => ({ ...session, id: String(index) })), readings, intent: null, cycle, head, printedAt, locale, say });
+    const verdicts = new Set(keyTables(input).flatMap(({ rows }) => rows.map((row) => row.at(-1)?.text)));
+    expect(verdicts).toEqual(new Set(['not judged', 'sticks', 'no return']));
+    expect(keyTables(input).flatMap(({ rows }) => rows.flat()).some(({ text }) => text.includes('↓'))).toBe(false);
+  });
+
+  it('carries the record of the store, and says when there is none', () => {
+    const input = demoProof();
+    expect(textOf(buildProof(input))).toContain(input.head?.hash);
+    expect(textOf(buildProof({ ...input, head: null }))).toContain('There is no log behind them');
+  });
+
+  it('keeps remarks made at the keys', () => {
+    expect(textOf(buildProof(demoProof()))).toContain('White powder on the middle lead');
+  });
+});
+
+describe('noteRuns', () => {
+  it('draws neighbours together', () => {
+    const compass = { firstMidi: 21, lastMidi: 108 };
+    expect(noteRuns([3, 1, 2, 5, 7, 8], compass)).toBe('A0–B0, C♯1, D♯1, E1');
+  });
+
+  it('names every key once, whatever the set', () => {
+    const compass = { firstMidi: 0, lastMidi: 127 };
+    fc.assert(fc.property(fc.uniqueArray(fc.integer({ min: 1, max: 128 })), (keys) => {
+      const runs = noteRuns(keys, compass) === '' ? [] : noteRuns(keys, compass).split(', ');
+      const named = runs.map((run) => run.split('–').length);
+      expect(named.every((count) => count <= 2)).toBe(true);
+      expect(runs.length).toBeLessThanOrEqual(keys.length);
+    }));
+  });
+});

@@ -1,5 +1,5 @@
 import { type Issue, type Result, ok, refuse } from '#result';
-import { parseMeasure } from '#units';
+import { parseMeasure, unitSign } from '#units';
 import { z } from 'zod';
 import { type Compass, keyCountOf } from './compass.ts';
 import { type Scope, isQuantityName, quantityNames, quantityOf } from './quantity.ts';
@@ -83,7 +83,7 @@ export function understandFigure(quantity: string, typed: string, options: { rea
   if (!parsed.ok) return parsed;
   const { value, converted } = parsed.value;
   const outside = ([min, max]: readonly [number, number]): Issue | undefined =>
-    value < min || value > max ? { code: 'range', path, given: typed, allowed: `${String(min)} to ${String(max)} ${unit}`, params: { min, max, given: typed } } : undefined;
+    value < min || value > max ? { code: 'range', path, given: typed, allowed: `${String(min)} to ${String(max)} ${unit}`, params: { min, max, given: typed, unit: unitSign[unit] } } : undefined;
   const refusal = outside(possible);
   if (refusal !== undefined) return refuse(refusal);
   const warning = outside(plausible);

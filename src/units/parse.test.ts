@@ -66,7 +66,7 @@ describe('figures as they are typed', () => {
   it('names the cell and what is allowed', () => {
     expect(parseMeasure('12 mm', { unit: 'g', path: 'row 3' })).toEqual({
       ok: false,
-      issues: [{ code: 'unit', path: 'row 3', given: '12 mm', allowed: 'a figure in g', params: { given: '12 mm', unit: 'g' } }],
+      issues: [{ code: 'unit', path: 'row 3', given: '12 mm', allowed: 'a figure in g', params: { given: '12 mm', unit: 'g', reason: 'figure' } }],
     });
   });
 });

@@ -35,13 +35,13 @@ const TERM = new RegExp(
  * Errors: empty, not a number, unit of another kind, `1,250` where it could be either 1.25 or 1250.
  */
 export function parseMeasure(typed: string, options: ParseOptions): Result<ParsedMeasure> {
-  const fail = (code: Issue['code'], allowed: string) =>
-    refuse({ code, path: options.path ?? '', given: typed, allowed, params: { given: typed, unit: unitSign[options.unit] } });
+  const fail = (code: Issue['code'], allowed: string, reason = 'figure') =>
+    refuse({ code, path: options.path ?? '', given: typed, allowed, params: { given: typed, unit: unitSign[options.unit], reason } });
   const text = tidy(typed);
   if (text === '') return fail('required', 'a number');
   const signed = /^[-]/u.test(text);
   const terms = splitSum(signed ? text.slice(1) : text);
-  if (signed && terms.length > 1) return fail('format', 'a sum of positive terms, or one negative number');
+  if (signed && terms.length > 1) return fail('format', 'a sum of positive terms, or one negative number', 'sum');
   const matches = terms.map((term) => TERM.exec(term)?.groups);
   if (matches.some((match) => match === undefined)) return fail('format', formatHint(options.unit));
   const lastUnit = matches.at(-1)?.['unit'];
@@ -52,7 +52,7 @@ export function parseMeasure(typed: string, options: ParseOptions): Result<Parse
     if (number === 'ambiguous') return fail('ambiguous', `1.25 for one and a quarter, 1250 without a sign for the thousand`);
     if (number === undefined || !Number.isFinite(number)) return fail('format', formatHint(options.unit));
     const word = match['unit'] ?? lastUnit;
-    if (word === undefined && match['plain'] === undefined) return fail('unit', `a fraction with its unit, such as 3 1/4"`);
+    if (word === undefined && match['plain'] === undefined) return fail('unit', `a fraction with its unit, such as 3 1/4"`, 'fraction');
     const conversion = word === undefined ? { factor: 1, offset: 0 } : conversionTo(options.unit, word);
     if (conversion === undefined) {
       return isUnitWord(word ?? '') ? fail('unit', `a figure in ${unitSign[options.unit] || 'plain numbers'}`) : fail('format', formatHint(options.unit));

@@ -61,6 +61,23 @@ describe('dry run that lies', () => {
     expect(batchOf(planned, { cycle: 1, state: 'found' })?.entries).toEqual(planned.rows.flatMap(({ entries }) => entries));
   });
 
+  it('says in words of either language what is unlikely and what cannot be read', () => {
+    const planned = plan([HEADER, ['1', '90', '26'], ['2', 'abc', '26'], ['3', '12 mm', '26'], ['4', '90', 'x']]);
+    const said = (locale: string) => previewOf(planned, table([]), locale).rows.map(({ problems }) => problems.join(' | '));
+    expect(said('en')).toEqual([
+      'Column B: “90” is unlikely: usual is 35 to 75 g. It is taken as it is.',
+      'Column B: “abc” cannot be read as a figure. Write a number such as 1.25 or 1,25, in g.',
+      'Column B: “12 mm” has a unit that does not fit. A figure in g is needed.',
+      'Column C: “x” cannot be read as a figure. Write a number such as 1.25 or 1,25, in g.',
+    ]);
+    expect(said('de')).toEqual([
+      'Spalte B: „90“ ist unwahrscheinlich: Üblich sind 35 bis 75 g. Der Wert wird so übernommen.',
+      'Spalte B: „abc“ ist nicht als Wert zu lesen. Bitte eine Zahl wie 1,25 oder 1.25 schreiben, in g.',
+      'Spalte B: „12 mm“ hat eine Einheit, die nicht passt. Ein Wert in g wird gebraucht.',
+      'Spalte C: „x“ ist nicht als Wert zu lesen. Bitte eine Zahl wie 1,25 oder 1.25 schreiben, in g.',
+    ]);
+  });
+
   it('shows the first ten rows and every refused one, with reasons in the reader’s language', () => {
     const rows = Array.from({ length: 30 }, (_, index) => [String(index + 1), index === 20 ? '5O' : '49', '26']);
     const planned = plan([HEADER, ...rows], { locale: 'de' });

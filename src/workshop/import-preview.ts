@@ -12,17 +12,18 @@ const SHOWN_ROWS = 10;
 /** The plan in the reader's words: counts, what each column holds, the first ten rows and every refused one. */
 export function previewOf(plan: ImportPlan, table: Table, locale: string): ImportPreview {
   const say = createSay(locale);
-  const explain = (issue: Issue): string => {
-    const column = String(issue.params?.['column'] ?? '');
-    const words = explainIssue(say, issue, locale);
+  const inColumn = ({ params }: Issue, words: string): string => {
+    const column = String(params?.['column'] ?? '');
     return column === '' ? words : say('import.inColumn', { column, words });
   };
+  const explain = (issue: Issue): string => inColumn(issue, explainIssue(say, issue, locale));
+  const doubt = (warning: Issue): string => inColumn(warning, say('import.unlikely', { given: '', min: '', max: '', unit: '', ...warning.params }));
   const rowOf = ({ row, place, cells, outcome, issues, warnings }: PlannedRow): ImportRow => ({
     row,
     key: place?.scope === 'key' ? place.index : null,
     cells: [...cells],
     outcome,
-    problems: [...issues.map(explain), ...warnings.map((warning) => say('import.unlikely', { words: explain(warning) }))],
+    problems: [...issues.map(explain), ...(outcome === 'refused' ? [] : warnings.map(doubt))],
   });
   return {
     encoding: table.encoding,

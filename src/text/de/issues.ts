@@ -46,7 +46,6 @@ export const issues: Readonly<Record<keyof typeof english, string>> = {
   'issue.unsolvable.gapNeedsStrength': 'Wo Werte fehlen, muss die Stärke größer als 0 sein.',
   'issue.unsolvable.strengthFarFromWeights': 'Die Stärke {given} und die Gewichtungen liegen zu weit auseinander, um zu rechnen. Eine Stärke wählen, die den Gewichtungen näher liegt.',
   'import.inColumn': 'Spalte {column}: {words}',
-  'import.unlikely': 'Übernommen, aber unwahrscheinlich. {words}',
   'import.leftOut.unknown': 'Keine Messgröße heißt so. Inhalt der Spalte wählen oder weglassen.',
   'import.leftOut.derived': 'Weggelassen: Dieser Wert wird aus Nieder- und Aufgewicht berechnet, nie eingelesen.',
   'import.leftOut.unit': 'Weggelassen: Die Einheit in der Kopfzeile passt nicht zu dieser Größe.',
@@ -61,4 +60,10 @@ export const issues: Readonly<Record<keyof typeof english, string>> = {
   'issue.length.importColumnLimit': 'Die Tabelle ist zu breit: {given}, höchstens {max} Spalten.',
   'issue.length.importLineLimit': 'Eine Zeile ist zu lang für eine Tabelle: höchstens {max} Zeichen.',
   'issue.length.importUnpacked': 'Die Arbeitsmappe ist entpackt zu groß: {given}, höchstens {max} MB.',
+  'import.unlikely': '„{given}“ ist unwahrscheinlich: Üblich sind {min} bis {max} {unit}. Der Wert wird so übernommen.',
+  'issue.format.figure': '„{given}“ ist nicht als Wert zu lesen. Bitte eine Zahl wie 1,25 oder 1.25 schreiben{unit, select, none {} other {, in {unit}}}.',
+  'issue.format.sum': '„{given}“ ist nicht als Wert zu lesen. Eine Summe hat nur positive Glieder.',
+  'issue.unit.figure': '„{given}“ hat eine Einheit, die nicht passt. {unit, select, none {Eine reine Zahl wird gebraucht.} other {Ein Wert in {unit} wird gebraucht.}}',
+  'issue.unit.fraction': '„{given}“ ist ein Bruch ohne Einheit. Bitte mit Einheit schreiben, etwa 3 1/4".',
+  'issue.ambiguous.figure': '„{given}“ lässt sich auf zwei Arten lesen. Für eineinviertel 1,25 schreiben, für das Tausend 1250 ohne Zeichen.',
 };

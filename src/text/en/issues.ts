@@ -44,7 +44,6 @@ export const issues = {
   'issue.unsolvable.gapNeedsStrength': 'Where values are missing the strength must be more than 0.',
   'issue.unsolvable.strengthFarFromWeights': 'Strength {given} and the weights differ too widely to solve. Choose a strength nearer to the weights.',
   'import.inColumn': 'Column {column}: {words}',
-  'import.unlikely': 'Taken, but unlikely. {words}',
   'import.leftOut.unknown': 'No quantity goes by this name. Choose what the column holds, or leave it out.',
   'import.leftOut.derived': 'Left out: this is worked out from down weight and up weight, never read in.',
   'import.leftOut.unit': 'Left out: the unit in the header is of another kind.',
@@ -59,4 +58,10 @@ export const issues = {
   'issue.length.importColumnLimit': 'The table is too wide: {given}, at most {max} columns.',
   'issue.length.importLineLimit': 'A line is too long for a table: at most {max} characters.',
   'issue.length.importUnpacked': 'The workbook is too large once unpacked: {given}, at most {max} MB.',
+  'import.unlikely': '“{given}” is unlikely: usual is {min} to {max} {unit}. It is taken as it is.',
+  'issue.format.figure': '“{given}” cannot be read as a figure. Write a number such as 1.25 or 1,25{unit, select, none {} other {, in {unit}}}.',
+  'issue.format.sum': '“{given}” cannot be read as a figure. A sum takes positive terms only.',
+  'issue.unit.figure': '“{given}” has a unit that does not fit. {unit, select, none {A plain number is needed.} other {A figure in {unit} is needed.}}',
+  'issue.unit.fraction': '“{given}” is a fraction without a unit. Write it with its unit, such as 3 1/4".',
+  'issue.ambiguous.figure': '“{given}” can be read in two ways. Write 1.25 for one and a quarter, 1250 without a sign for the thousand.',
 } as const;

@@ -22,6 +22,11 @@ const TEXT_PX = 10;
 /** Mean advance of a letter in a humanist sans-serif, in ems: enough to set a legend from the right without measuring text. */
 const LETTER_EM = 0.53;
 
+/** About one tick for every 26 px: close enough to read a value, far enough apart to stay calm. */
+export function tickCountOf(topPx: number, bottomPx: number): number {
+  return Math.max(3, Math.round((bottomPx - topPx) / 26));
+}
+
 /** Value axis, grid, octave lines, name of the quantity and legend of the states. */
 export function drawFrame(options: FrameOptions): readonly Mark[] {
   return [...drawOctaves(options), ...drawTicks(options), ...drawName(options), ...(options.legend === false ? [] : drawLegend(options))];
@@ -34,8 +39,8 @@ function drawOctaves({ row, topPx, bottomPx }: FrameOptions): readonly Mark[] {
   });
 }
 
-function drawTicks({ y, row, widthPx, locale }: FrameOptions): readonly Mark[] {
-  const ticks = y.ticks(6);
+function drawTicks({ y, row, widthPx, locale, topPx, bottomPx }: FrameOptions): readonly Mark[] {
+  const ticks = y.ticks(tickCountOf(topPx, bottomPx));
   const step = Math.abs((ticks[1] ?? 1) - (ticks[0] ?? 0));
   const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
   const right = row.columns.at(-1);

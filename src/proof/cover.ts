@@ -1,6 +1,5 @@
-import type { KeyTouch } from '#action';
-import { type KeyNumber, compassOf, keyCountOf, noteNameOf } from '#instrument';
-import { type KeySign, keyboardScene } from '#plot';
+import { compassOf, keyCountOf, noteNameOf } from '#instrument';
+import { type KeySign, keyboardScene, signsOf } from '#plot';
 import { type Block, type HeadlineBlock, type KeyValuesBlock, cell } from '#report';
 import { type ProofInput, type Proved, provedStates } from './input.ts';
 import { asStated, dayOf, intentWords, statedGrams, statedOr } from './words.ts';
@@ -51,7 +50,7 @@ function instrumentFacts(input: ProofInput): KeyValuesBlock {
       { label: say('proof.fact.year'), value: statedOr(number(instrument.year, ''), input) },
       { label: say('proof.fact.length'), value: statedOr(number(instrument.lengthMm, '\u00A0mm'), input) },
       { label: say('proof.fact.compass'), value: cell(say(instrument.compassAssumed === true ? 'proof.compassAssumed' : 'proof.compass', { keys: keyCountOf(compass), first, last })) },
-      { label: say('proof.fact.cycle'), value: cell(String(input.cycle)) },
+      ...(head === null ? [] : [{ label: say('proof.fact.cycle'), value: cell(String(input.cycle)) }]),
       { label: say('proof.fact.asked'), value: intent === null ? cell(say('proof.intent.none'), 'quiet') : cell(intentWords(intent, compass, input)) },
       { label: say('proof.fact.upWeightMin'), value: statedOr(intent === null || intent.upWeightMinG === 0 ? null : statedGrams(intent.upWeightMinG, input), input) },
       { label: say('proof.fact.printed'), value: cell(dayOf(input.printedAt, input)) },
@@ -60,20 +59,10 @@ function instrumentFacts(input: ProofInput): KeyValuesBlock {
   };
 }
 
-/** Sign a key is drawn with, by its verdict; nothing where nothing is judged. */
-export function signOf({ verdict, deviationG = 0, upWeightLow, doubtful }: KeyTouch): KeySign | undefined {
-  if (verdict === 'outcome') return 'outcome';
-  if (verdict === 'unmeasured') return 'unmeasured';
-  if (verdict === 'outside') return deviationG > 0 ? 'heavy' : 'light';
-  if (verdict === 'noTarget') return undefined;
-  if (upWeightLow) return 'slow';
-  return doubtful ? 'doubtful' : 'inside';
-}
-
 function keyboardOf({ state, touch }: Proved, { say, instrument }: ProofInput): Block {
-  const signs = new Map<KeyNumber, KeySign>(touch.keys.flatMap((key) => { const sign = signOf(key); return sign === undefined ? [] : [[key.key, sign] as const]; }));
+  const signs = signsOf(touch.keys);
   const counts = [...signs.values()].reduce<Partial<Record<KeySign, number>>>((sum, sign) => ({ ...sum, [sign]: (sum[sign] ?? 0) + 1 }), {});
-  const told = (['inside', 'doubtful', 'heavy', 'light', 'slow', 'outcome', 'unmeasured'] as const).flatMap((sign) => {
+  const told = (['inside', 'doubtful', 'heavy', 'light', 'slow', 'work', 'outcome', 'unmeasured'] as const).flatMap((sign) => {
     const count = counts[sign];
     return count === undefined ? [] : [say(`proof.sign.${sign}`, { count })];
   });

@@ -16,7 +16,7 @@ export function methodOf(input: ProofInput): readonly Block[] {
     { type: 'heading', level: 1, text: say('proof.uncertainty') },
     { type: 'paragraph', size: 'body', text: say('proof.uncertainty.how', { coverage: COVERAGE }) },
     { type: 'list', items: provedStates(input).map((proved) => uncertaintyOf(proved, input)) },
-    { type: 'paragraph', size: 'body', text: say('proof.uncertainty.guard') },
+    ...(input.intent === null ? [] : [{ type: 'paragraph', size: 'body', text: say('proof.uncertainty.guard') } as const]),
   ];
 }
 

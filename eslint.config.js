@@ -31,6 +31,7 @@ export default tseslint.config(
       '@typescript-eslint/no-non-null-assertion': 'error',
       '@typescript-eslint/restrict-template-expressions': 'error',
       '@typescript-eslint/switch-exhaustiveness-check': ['error', { considerDefaultExhaustiveForUnions: true }],
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_', ignoreRestSiblings: true }],
       'eqeqeq': 'error',
       'no-console': 'error',
       'max-lines': ['error', { max: 400 }],
@@ -55,6 +56,6 @@ export default tseslint.config(
       'max-lines-per-function': ['error', { max: 200, skipBlankLines: true, skipComments: true }],
     },
   },
-  { files: ['**/*.test.{ts,tsx}', 'e2e/**/*.ts', 'bench/**/*.ts'], rules: { 'max-lines-per-function': 'off', 'no-console': 'off', '@typescript-eslint/no-unsafe-assignment': 'off', '@typescript-eslint/no-unsafe-member-access': 'off' } },
+  { files: ['**/*.test.{ts,tsx}', 'e2e/**/*.ts', 'bench/**/*.ts'], rules: { 'max-lines-per-function': 'off', 'no-console': 'off', '@typescript-eslint/no-unsafe-assignment': 'off', '@typescript-eslint/no-unsafe-member-access': 'off', '@typescript-eslint/no-base-to-string': 'off' } },
   { files: ['src/text/**/*.ts'], rules: { 'max-lines-per-function': 'off' } },
 );

@@ -19,6 +19,8 @@ export interface PartsView {
   readonly departures: Readonly<Partial<Record<Part, Departure>>>;
   /** All five shares, when every part is known. */
   readonly shares?: DeviationShares;
+  /** What the shares are told against. */
+  readonly reference?: TouchTarget;
 }
 
 /**
@@ -46,7 +48,7 @@ export function viewParts(context: KeyContext, usualFrictionG: number | undefine
     wippen: fenced('wippen', 'wippenG', weighed.keyRatio),
     front: fenced('front', 'frontG', -1),
   };
-  return { departures, shares };
+  return { departures, shares, reference: target };
 }
 
 /** One finding for each part that stands out. */

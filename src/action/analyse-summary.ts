@@ -50,6 +50,7 @@ function rowFiguresOf(input: TouchInput, keys: readonly KeyTouch[], values: Row)
   const { outliers, capability } = evennessOf({ values: residuals, step, ...band });
   const [low, high] = largestStepIndex === undefined ? [] : [keys[largestStepIndex]?.key, keys[largestStepIndex + 1]?.key];
   return {
+    stepG: step,
     medianG: median,
     largestStepG: largestStep,
     largestStepKeys: low === undefined || high === undefined ? undefined : [low, high],

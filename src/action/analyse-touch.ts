@@ -52,6 +52,7 @@ function touchOf(input: TouchInput, derived: DerivedFigures, expected: ExpectedF
   return {
     key, colour, figures, balanceWeightG, frictionG, correctedFrictionG, standardUncertaintyG, keyRatio, weightRatio,
     shares: parts.shares,
+    reference: parts.reference,
     usualFrictionG: friction?.usualG,
     ...verdict,
     upWeightLow,

@@ -1,6 +1,6 @@
 import type { Compass, KeyNumber, Outcome, TouchIntent } from '#instrument';
 import type { Grams } from '#units';
-import type { DeviationShares } from './deviation.ts';
+import type { DeviationShares, TouchTarget } from './deviation.ts';
 
 /** A figure with what is known of its doubt. */
 export interface Measured {
@@ -132,6 +132,8 @@ export interface KeyTouch {
   readonly keyRatio?: number;
   /** Grams of down weight by part against this keyboard's own parts; present when all parts are known. The sum is exact. */
   readonly shares?: DeviationShares;
+  /** What the shares are told against: the parts its neighbours of the same colour have here, and the friction usual here, step bias included. */
+  readonly reference?: TouchTarget;
   /** Friction taken as usual here: of its neighbours, held to the usual range of the register. */
   readonly usualFrictionG?: number;
   /** Action ratio by weights of this one note. */
@@ -152,6 +154,8 @@ export interface KeyTouch {
 
 /** One quantity over the compass, summed up. */
 export interface TouchSummary {
+  /** Smallest difference the row can tell: the stated step of the weights, else the finest that occurs; absent where nothing was measured. */
+  readonly stepG?: number;
   readonly measured: number;
   readonly keys: number;
   readonly inside: number;

@@ -1,4 +1,4 @@
-import { type Grams, type Ratio, grams, ratio } from '#units';
+import { type Grams, type Ratio, grams } from '#units';
 import { balanceWeightOf, frictionOf } from './balance.ts';
 import { type KeyParts, weightRatioOf } from './parts.ts';
 

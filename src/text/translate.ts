@@ -10,6 +10,7 @@ export type Say = (key: MessageKey, values?: MessageValues) => string;
 
 const catalogues: Readonly<Record<Language, Readonly<Record<MessageKey, string>>>> = { en, de };
 
+/** The languages the catalogue speaks. */
 export const languages: readonly Language[] = ['en', 'de'];
 
 /** The catalogue language for a BCP 47 locale; English where there is none of its own. */

@@ -1,19 +1,22 @@
-import canonicalize from 'canonicalize';
+import canonicalizeModule from 'canonicalize';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { canonicalJson } from './canonical.ts';
 
+/** The library is typed as a namespace and is a function. */
+const canonicalize = canonicalizeModule as unknown as (value: unknown) => string;
+
 describe('canonical JSON', () => {
   it('agrees with a canonicalising library on any JSON value', () => {
-    fc.assert(fc.property(fc.jsonValue(), (value) => void expect(canonicalJson(value)).toBe(canonicalize(value))), { numRuns: 2000 });
+    fc.assert(fc.property(fc.jsonValue(), (value) => { expect(canonicalJson(value)).toBe(canonicalize(value)); }), { numRuns: 2000 });
   });
 
   it('agrees with it on any finite number', () => {
-    fc.assert(fc.property(fc.double({ noNaN: true, noDefaultInfinity: true }), (value) => void expect(canonicalJson(value)).toBe(canonicalize(value))), { numRuns: 2000 });
+    fc.assert(fc.property(fc.double({ noNaN: true, noDefaultInfinity: true }), (value) => { expect(canonicalJson(value)).toBe(canonicalize(value)); }), { numRuns: 2000 });
   });
 
   it('reads back as what it was', () => {
-    fc.assert(fc.property(fc.jsonValue(), (value) => void expect(JSON.parse(canonicalJson(value))).toEqual(JSON.parse(JSON.stringify(value)))));
+    fc.assert(fc.property(fc.jsonValue(), (value) => { expect(JSON.parse(canonicalJson(value))).toEqual(JSON.parse(JSON.stringify(value))); }));
   });
 
   it('does not depend on the order fields were given in', () => {

@@ -14,5 +14,5 @@ export function canonicalJson(value: unknown): string {
     members.sort(([a], [b]) => (a < b ? -1 : 1));
     return `{${members.map(([key, inner]) => `${canonicalJson(key)}:${canonicalJson(inner)}`).join(',')}}`;
   }
-  throw new Error(`no canonical JSON for ${typeof value} ${String(value)}`);
+  throw new Error(`no canonical JSON for ${typeof value}${typeof value === 'number' ? ` ${String(value)}` : ''}`);
 }

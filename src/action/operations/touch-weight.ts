@@ -34,7 +34,7 @@ export const touchWeightOperation = defineOperation({
     };
     if (frontWeightG === undefined) return ok(answer);
     const loadProportionalBalanceG = loadProportionalBalanceOf({ ...readings, frontWeightG });
-    if (loadProportionalBalanceG === undefined) return refuse({ code: 'range', path: 'frontWeightG', given: frontWeightG, allowed: `at least ${String(-upWeightG)}, minus the up weight`, params: { reason: 'frontBelowUp', min: -upWeightG } });
+    if (loadProportionalBalanceG === undefined) return refuse({ code: 'range', path: 'frontWeightG', given: frontWeightG, allowed: `at least ${String(0 - upWeightG)}, minus the up weight`, params: { reason: 'frontBelowUp', min: 0 - upWeightG } });
     return ok({ ...answer, loadProportionalBalanceG, balanceModelErrorG: grams(balanceWeightG - loadProportionalBalanceG) });
   }),
 });

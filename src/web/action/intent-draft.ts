@@ -47,7 +47,7 @@ export function intentOf(draft: IntentDraft, compass: Compass, locale: string): 
   }
   const figures = all([grams('target', draft.target, even === 'downWeight' ? 10 : 5, 150), ...(limits.ok ? limits.value.map(ok) : [limits])]);
   if (!figures.ok) return figures;
-  const [targetG = 0, toleranceG = 0, upWeightMinG = 0] = figures.value as readonly number[];
+  const [targetG = 0, toleranceG = 0, upWeightMinG = 0] = figures.value;
   return ok({ even, targetG, toleranceG, upWeightMinG });
 }
 

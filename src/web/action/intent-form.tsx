@@ -2,7 +2,7 @@ import type { TouchAnalysis } from '#action';
 import type { TouchIntent } from '#instrument';
 import type { Issue } from '#result';
 import { explainIssue } from '#text';
-import { type FormEvent, useMemo, useState } from 'react';
+import { type SyntheticEvent, useMemo, useState } from 'react';
 import { usePiano } from '../api/piano.tsx';
 import { useLocale, useSay } from '../language/use-say.ts';
 import { Choice } from '../ui/choice.tsx';
@@ -34,7 +34,7 @@ export function IntentForm({ analysis, onState, onCancel, isBusy }: IntentFormPr
     return issue === undefined ? undefined : explainIssue(say, issue, locale);
   };
   const change = (part: Partial<IntentDraft>): void => { setDraft((before) => ({ ...before, ...part })); };
-  const submit = (event: FormEvent): void => {
+  const submit = (event: SyntheticEvent): void => {
     event.preventDefault();
     setAsked(true);
     if (result.ok) onState(result.value);

@@ -1,6 +1,6 @@
 import { keyCountOf } from '#instrument';
 import type { WorkItemDraft } from '#workshop';
-import { type FormEvent, useState } from 'react';
+import { type SyntheticEvent, useState } from 'react';
 import { keyTyped } from '../action/intent-draft.ts';
 import { usePiano } from '../api/piano.tsx';
 import { useSay } from '../language/use-say.ts';
@@ -14,7 +14,7 @@ export function AddWork({ onAdd }: { readonly onAdd: (draft: Omit<WorkItemDraft,
   const [key, setKey] = useState('');
   const [isAsked, setAsked] = useState(false);
   const number = key.trim() === '' ? null : keyTyped(key, compass);
-  const submit = (event: FormEvent): void => {
+  const submit = (event: SyntheticEvent): void => {
     event.preventDefault();
     setAsked(true);
     if (words.trim() === '' || number === undefined) return;

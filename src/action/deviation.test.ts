@@ -59,7 +59,7 @@ describe('the split of a departure', () => {
   it('adds up to the departure, to the last bit as printed and to rounding as read', () => {
     fc.assert(fc.property(parts, parts, (actual, target) => {
       const { shares, downWeightChangeG, weightRatio } = splitDeviation(keyOf(actual), targetOf(target));
-      expect(Object.values<number>(shares).reduce((sum, share) => sum + share)).toBe(downWeightChangeG);
+      expect(Object.values(shares).reduce((sum: number, share: number) => sum + share)).toBe(downWeightChangeG);
       expect(downWeightChangeG).toBeCloseTo(keyOf(actual).downWeightG - downWeight(target), 9);
       expect(weightRatio).toBeCloseTo(actual.weightRatio, 9);
     }));

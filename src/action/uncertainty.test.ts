@@ -52,7 +52,7 @@ describe(`the uncertainty of the touch beside a Monte Carlo, seed ${String(seed)
     near(found.frictionUncertaintyG, draws.friction);
     near(found.weightRatioUncertainty, draws.ratio);
     expect(found.weightRatioExpandedUncertainty).toBe(2 * found.weightRatioUncertainty);
-    expect(Object.values<number>(found.shares).reduce((sum, share) => sum + share)).toBeCloseTo(1, 12);
+    expect(Object.values(found.shares).reduce((sum: number, share: number) => sum + share)).toBeCloseTo(1, 12);
   });
 
   it('says which weighing the doubt comes from', () => {

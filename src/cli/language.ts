@@ -4,7 +4,7 @@ import { createSay } from '#text';
 export function localeOfShell(environment: Readonly<Record<string, string | undefined>>): string {
   const asked = [environment['LC_ALL'], environment['LC_MESSAGES'], environment['LANG']].find((value) => value !== undefined && value !== '') ?? '';
   try {
-    return Intl.getCanonicalLocales(asked.replace(/[.@].*$/u, '').replaceAll('_', '-'))[0] ?? 'en';
+    return Intl.NumberFormat.supportedLocalesOf(asked.replace(/[.@].*$/u, '').replaceAll('_', '-'))[0] ?? 'en';
   } catch {
     return 'en';
   }

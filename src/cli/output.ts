@@ -35,7 +35,9 @@ export function aligned(rows: readonly (readonly string[])[], indent = ''): stri
   return rows.map((cells) => `${indent}${line(cells).trimEnd()}\n`).join('');
 }
 
+const letters = new Intl.Segmenter();
+
 /** Letters as the eye counts them: an accent belongs to its letter. */
 function widthOf(text: string): number {
-  return [...text.normalize('NFC')].length;
+  return Array.from(letters.segment(text)).length;
 }

@@ -65,7 +65,7 @@ async function offerCalculations(begun: string): Promise<void> {
 /** Help of one command, or of the whole line for none, as the terminal shows it. */
 export function helpOf(command: readonly string[]): Promise<string> {
   return new Promise((resolve) => {
-    programOf([]).parse([...command, '--help'], {}, (_error, _arguments, output) => {
+    void programOf([]).parse([...command, '--help'], {}, (_error, _arguments, output) => {
       resolve(output);
     });
   });

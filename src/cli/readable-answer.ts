@@ -25,7 +25,7 @@ function rowsOf(path: string, value: unknown, format: Intl.NumberFormat): readon
     return value.flatMap((item: unknown, index) => rowsOf(`${path}[${String(index)}]`, item, format));
   }
   if (typeof value === 'object' && value !== null) return Object.entries(value).flatMap(([key, inner]) => rowsOf(path === '' ? key : `${path}.${key}`, inner, format));
-  return [[path, value === null ? '—' : String(value)]];
+  return [[path, typeof value === 'string' ? value : value === null ? '—' : JSON.stringify(value)]];
 }
 
 function isRefused(item: unknown): boolean {

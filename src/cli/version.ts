@@ -1,4 +1,4 @@
 import { readFileSync } from 'node:fs';
 
 /** The version of the package this file belongs to. */
-export const version = String((JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as { version: string }).version);
+export const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as { readonly version: string };

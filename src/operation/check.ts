@@ -26,7 +26,7 @@ function issuesOf(issue: z.core.$ZodIssue, raw: unknown): readonly Issue[] {
 /** Of several allowed shapes, the one that fits best speaks: fewest fields it does not know, then fewest issues, the first on a tie. */
 function unionIssues(issue: z.core.$ZodIssueInvalidUnion, raw: unknown): readonly Issue[] {
   const branches = issue.errors.map((branch) =>
-    branch.flatMap((inner) => issuesOf({ ...inner, path: [...issue.path, ...inner.path] } as z.core.$ZodIssue, raw)),
+    branch.flatMap((inner) => issuesOf({ ...inner, path: [...issue.path, ...inner.path] }, raw)),
   );
   const strangers = (branch: readonly Issue[]): number => branch.filter(({ code }) => code === 'unknown').length;
   const best = branches.filter((branch) => branch.length > 0).sort((a, b) => strangers(a) - strangers(b) || a.length - b.length)[0];

@@ -19,6 +19,15 @@ const SUFFIXES: readonly (readonly [RegExp, string])[] = [
   [/GPerMm3$/u, 'g/mm³'],
   [/GMm2$/u, 'g·mm²'],
   [/GMm$/u, 'g·mm'],
+  [/NPerMm$/u, 'N/mm'],
+  [/Nm2$/u, 'N·m²'],
+  [/GPerM$/u, 'g/m'],
+  [/KgM3$/u, 'kg/m³'],
+  [/KgPerS$/u, 'kg/s'],
+  [/MPa$/u, 'MPa'],
+  [/GPa$/u, 'GPa'],
+  [/PerK$/u, '1/K'],
+  [/K$/u, 'K'],
   [/(?:Mm|sMm)$/u, 'mm'],
   [/(?:[a-z]|^)G$/u, 'g'],
   [/N$/u, 'N'],
@@ -83,7 +92,7 @@ function kindOf(field: JsonSchema): string {
     if (Array.isArray(branch['enum'])) return 'choice';
     if ('const' in branch) return 'choice';
     if (branch['type'] === 'array') return `list of ${kindOf((branch['items'] ?? {}) as JsonSchema)}`;
-    return KINDS[String(branch['type'])] ?? (typeof branch['$ref'] === 'string' ? String(branch['$ref']).replace(/^.*\//u, '') : 'any');
+    return KINDS[String(branch['type'])] ?? (typeof branch['$ref'] === 'string' ? branch['$ref'].replace(/^.*\//u, '') : 'any');
   });
   return [...new Set(kinds)].join(' or ');
 }
@@ -100,7 +109,7 @@ function limitsOf(branch: JsonSchema): string {
   const items = branch['items'] as JsonSchema | undefined;
   const said = (
     [['minimum', '≥'], ['exclusiveMinimum', '>'], ['maximum', '≤'], ['exclusiveMaximum', '<'], ['minItems', 'entries ≥'], ['maxItems', 'entries ≤'], ['minLength', 'characters ≥'], ['maxLength', 'characters ≤']] as const
-  ).flatMap(([key, sign]) => (branch[key] === undefined ? [] : [`${sign} ${String(branch[key])}`]));
+  ).flatMap(([key, sign]) => (typeof branch[key] === 'number' ? [`${sign} ${String(branch[key])}`] : []));
   const inner = items === undefined ? '' : allowedOf(items);
   return [...said, ...(inner === '' ? [] : [`each ${inner}`])].join(', ');
 }

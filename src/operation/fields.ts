@@ -1,4 +1,7 @@
-import type { Degrees, GramMillimetres, Grams, Millimetres, Newtons, Percent, Ratio } from '#units';
+import type {
+  Cents, Degrees, Gigapascals, GramMillimetres, Grams, GramsPerMetre, Hertz, Kelvins, KilogramsPerCubicMetre, KilogramsPerSecond, Megapascals, Millimetres,
+  NewtonSquareMetres, Newtons, NewtonsPerMillimetre, PerKelvin, Percent, Ratio,
+} from '#units';
 import { z } from 'zod';
 
 export interface Range {
@@ -26,6 +29,17 @@ export const field = {
   newtons: (range: Range = {}) => branded<Newtons>(range),
   degrees: (range: Range = {}) => branded<Degrees>(range),
   gramMillimetres: (range: Range = {}) => branded<GramMillimetres>(range),
+  hertz: (range: Range = {}) => branded<Hertz>(range),
+  cents: (range: Range = {}) => branded<Cents>(range),
+  megapascals: (range: Range = {}) => branded<Megapascals>(range),
+  gigapascals: (range: Range = {}) => branded<Gigapascals>(range),
+  gramsPerMetre: (range: Range = {}) => branded<GramsPerMetre>(range),
+  kilogramsPerCubicMetre: (range: Range = {}) => branded<KilogramsPerCubicMetre>(range),
+  kilogramsPerSecond: (range: Range = {}) => branded<KilogramsPerSecond>(range),
+  newtonSquareMetres: (range: Range = {}) => branded<NewtonSquareMetres>(range),
+  newtonsPerMillimetre: (range: Range = {}) => branded<NewtonsPerMillimetre>(range),
+  kelvins: (range: Range = {}) => branded<Kelvins>(range),
+  perKelvin: (range: Range = {}) => branded<PerKelvin>(range),
   percent: (range: Range = {}) => branded<Percent>(range),
   ratio: (range: Range = {}) => branded<Ratio>(range),
   /** A pure number without a unit of its own, such as a count of sigmas or a smoothing strength. */

@@ -18,8 +18,8 @@ export class SchemaBook {
 
   /** What a request may carry. */
   taken(schema: z.ZodType): JsonSchema {
-    const { $schema: _, ...bare } = z.toJSONSchema(schema, { io: 'input', unrepresentable: 'throw', override: tidy });
-    return plain(bare) as JsonSchema;
+    const { properties } = z.toJSONSchema(z.object({ taken: schema }), { io: 'input', unrepresentable: 'throw', override: tidy });
+    return plain(properties?.['taken']) as JsonSchema;
   }
 
   /** What an answer holds. */

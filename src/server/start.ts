@@ -45,7 +45,10 @@ export async function startServer({ openStore, version, operations, port, onFail
   });
   store.catch(() => undefined);
   const app = createApp({ store, version, operations, ...(hasPages ? { webRoot } : {}), ...(onFailure === undefined ? {} : { onFailure }) });
-  const server = createServer(getRequestListener(app.fetch));
+  const listener = getRequestListener(app.fetch);
+  const server = createServer((incoming, outgoing) => {
+    void listener(incoming, outgoing);
+  });
   await listenOn(server, port === undefined ? Array.from({ length: PORTS_TRIED }, (_, index) => DEFAULT_PORT + index) : [port]);
   open(openStore());
   return {

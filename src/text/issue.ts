@@ -37,6 +37,6 @@ function boundsOf({ params = {} }: Issue): string {
 function givenText(given: unknown, number: Intl.NumberFormat): string {
   if (given === undefined || given === null || given === '') return '—';
   if (typeof given === 'number') return Number.isFinite(given) ? number.format(given) : String(given);
-  const text = typeof given === 'string' ? given : (JSON.stringify(given) ?? typeof given);
+  const text = typeof given === 'string' ? given : (typeof given === 'object' || typeof given === 'boolean' ? JSON.stringify(given) : typeof given);
   return text.length > 80 ? `${text.slice(0, 77)}…` : text;
 }

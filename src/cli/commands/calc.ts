@@ -23,7 +23,7 @@ export const calc: CommandModule<object, CalcArguments> = {
       .positional('name', { type: 'string', describe: say('cli.calc.name') })
       .option('list', { type: 'boolean', default: false, describe: say('cli.calc.list') })
       .option('example', { type: 'boolean', default: false, describe: say('cli.calc.example') })
-      .option('json', { type: 'boolean', default: false, describe: say('cli.json') }) as never,
+      .option('json', { type: 'boolean', default: false, describe: say('cli.json') }),
   handler: async ({ name, list, example, json }) => {
     const { operations, operationByName } = await import('#catalogue');
     if (list) return listAll(operations, json);

@@ -40,8 +40,9 @@ export const serve: CommandModule<object, ServeArguments> = {
     };
     server = await listen(portOf(port), prepare);
     if (!server.hasPages) note(say('cli.serve.noPages'));
-    await Promise.all([server.store, untilAskedToEnd(server)]).catch(async (error: unknown) => {
-      await server?.close();
+    const running = server;
+    await Promise.all([running.store, untilAskedToEnd(running)]).catch(async (error: unknown) => {
+      await running.close();
       throw await explained(error, place, portOf(port) ?? DEFAULT_PORT);
     });
   },

@@ -104,6 +104,25 @@ describe('prove from two tables', () => {
   });
 });
 
+describe('prove a piano of the store', () => {
+  it('prints the demo grand with its record, marked as invented on every page', async () => {
+    const data = file('data');
+    expect((await run('demo', 'add', '--data', data)).code).toBe(0);
+    const { code, out, err } = await run('prove', 'Demo grand, invented', '--data', data, '--out', file('demo.pdf'), '--json');
+    expect([code, err]).toEqual([0, '']);
+    const { head } = JSON.parse(out) as { readonly head: { readonly seq: number; readonly hash: string } };
+    const audit = JSON.parse((await run('audit', 'Demo grand, invented', '--data', data, '--json')).out) as { readonly headHash: string };
+    expect(head.hash).toBe(audit.headHash);
+    const text = await textOf('demo.pdf');
+    expect(text).toContain(head.hash);
+    expect(text.split('DEMO').length - 1).toBeGreaterThanOrEqual(Number(/Page 1 of (\d+)/u.exec(text)?.[1]));
+    const cycle = await run('prove', 'Demo grand, invented', '--data', data, '--cycle', '2', '--out', file('none.pdf'), '--json');
+    expect([cycle.code, (JSON.parse(cycle.err) as Problem).errors[0]?.path]).toEqual([2, '--cycle']);
+    expect(await readdir(folder)).not.toContain('none.pdf');
+    await rm(data, { recursive: true });
+  });
+});
+
 describe('prove refuses, writes nothing and names', () => {
   const found = examples('found.csv');
 

@@ -85,9 +85,9 @@ async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
   }
 }
 
-async function report(given: ProveArguments, { found, finished, intent, readings }: ProofInput, paper: Paper): Promise<void> {
+async function report(given: ProveArguments, { found, finished, intent, readings, head }: ProofInput, paper: Paper): Promise<void> {
   const keys = readings?.length ?? 0;
-  if (given.json) return printJson({ out: given.out, paper, readings: keys, judged: intent !== null, found: found?.summary ?? null, finished: finished?.summary ?? null });
+  if (given.json) return printJson({ out: given.out, paper, readings: keys, judged: intent !== null, head, found: found?.summary ?? null, finished: finished?.summary ?? null });
   note(say('cli.prove.written', { path: given.out, keys, state: found === null ? 'finished' : finished === null ? 'found' : 'both' }));
   if (intent === null) note(say('cli.prove.notJudged'));
 }

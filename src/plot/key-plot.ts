@@ -96,7 +96,7 @@ function scaleOf({ series, band, target, limit, domain }: KeyPlotOptions, range:
   const drawn = series.flatMap(({ points }) => points.flatMap(({ value, uncertainty = 0 }) => (value === undefined ? [] : [value - uncertainty, value + uncertainty])));
   const [low = 0, high = 1] = extent([...drawn, ...valuesOf(band?.from), ...valuesOf(band?.to), ...valuesOf(target), ...valuesOf(limit)]);
   const spread = Math.max(high - low, 1);
-  return scaleLinear().domain(domain ?? [low - spread * 0.04, high + spread * 0.08]).nice(tickCountOf(range[1], range[0])).range(range);
+  return scaleLinear().domain(domain ?? [low - spread * 0.04, high + spread * 0.08]).nice(2 * tickCountOf(range[1], range[0])).range(range);
 }
 
 function drawHighlight({ columns }: KeyRow, key: KeyNumber | undefined, topPx: number, bottomPx: number): readonly Mark[] {

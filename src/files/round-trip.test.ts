@@ -11,7 +11,7 @@ const at = { cycle: 2, state: 'finished' } as const;
 const figure = ([min, max]: readonly [number, number]) =>
   fc.oneof(fc.double({ min, max, noNaN: true }), fc.integer({ min: Math.ceil(min * 10), max: Math.floor(max * 10) }).map((tenths) => tenths / 10)).map((value) => (value === 0 ? 0 : value));
 
-const remark = fc.oneof(fc.constant(''), fc.string({ maxLength: 12 }), fc.constantFrom('=1+1', '+49', '-3,5', '@home', "'=quoted", '"tight"', 'two\nlines', 'two\r\nlines', 'a;b,c\td', 'über ♯', ' space '));
+const remark = fc.oneof(fc.constant(''), fc.string({ maxLength: 12 }), fc.constantFrom('=1+1', '+49', '-3,5', '@home', "'=quoted", '"tight"', 'two\nlines', 'two\r\nlines', 'a;b,c\td', 'über ♯', ' space ', 'toString', '__proto__', '_x0041_', 'bell\u0007'));
 
 const readings: fc.Arbitrary<readonly Reading[]> = fc
   .array(

@@ -35,8 +35,20 @@ function hasDecimalComma(locale: string): boolean {
   return new Intl.NumberFormat(locale).formatToParts(1.5).some(({ type, value }) => type === 'decimal' && value === ',');
 }
 
+const escapedSign = (sign: string): string => `_x${sign.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}_`;
+
+/**
+ * Text as a workbook keeps it (ECMA-376 part 1, 22.9.2.19): signs that XML cannot hold, and underscores that would read as such an
+ * escape, as `_xHHHH_`. The writer looks words up in a plain object and loses those every object answers to, such as
+ * `constructor`: these are escaped too, and read back as they were.
+ */
+function escapedString(text: string): string {
+  const escaped = text.replaceAll(/_(?=x[\dA-F]{4}_)|[^\P{Cc}\t\n]|[\uFFFE\uFFFF]/giu, escapedSign);
+  return escaped in Object.prototype ? escapedSign(escaped) + escaped.slice(1) : escaped;
+}
+
 function workbookOf({ header, rows }: PrintedTable, sheet: string): Promise<Buffer> {
   const head = header.map((value) => ({ value, type: String, fontWeight: 'bold' as const }));
-  const body = rows.map((row) => row.map((value) => (value === '' ? null : typeof value === 'number' ? { value, type: Number } : { value, type: String })));
+  const body = rows.map((row) => row.map((value) => (value === '' ? null : typeof value === 'number' ? { value, type: Number } : { value: escapedString(value), type: String })));
   return writeWorkbook([head, ...body], { sheet, stickyRowsCount: 1 }).toBuffer();
 }

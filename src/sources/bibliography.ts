@@ -26,6 +26,21 @@ export const bibliography = {
   'EILERS-WHITTAKER': { title: 'P. H. C. Eilers, A perfect smoother, Analytical Chemistry 75 (2003), after E. T. Whittaker (1923)', access: 'memory' },
   'GOLUB-VAN-LOAN': { title: 'G. H. Golub, C. F. Van Loan, Matrix Computations, chapter on special linear systems (banded and positive definite)', access: 'memory' },
   'SHAPLEY-1953': { title: 'L. S. Shapley, A value for n-person games, Contributions to the Theory of Games II (1953)', access: 'memory' },
+  'MERSENNE-1636': { title: 'M. Mersenne, Harmonie universelle (1636): pitch of a string from length, tension and mass', access: 'memory' },
+  'FLETCHER-1964': { title: 'H. Fletcher, Normal vibration frequencies of a stiff piano string, J. Acoust. Soc. Am. 36 (1964), 203', access: 'memory' },
+  'YOUNG-1952': { title: 'R. W. Young, Inharmonicity of plain wire piano strings, J. Acoust. Soc. Am. 24 (1952), 267–273 (abstract)', access: 'read' },
+  'SCHUCK-YOUNG-1943': { title: 'O. H. Schuck, R. W. Young, Observations on the vibrations of piano strings, J. Acoust. Soc. Am. 15 (1943), 1–11 (abstract)', access: 'read' },
+  'CHAIGNE-ASKENFELT-1994': { title: 'A. Chaigne, A. Askenfelt, Numerical simulations of piano strings II, J. Acoust. Soc. Am. 95 (1994), 1631–1640: string values as quoted in a public student code', access: 'second-hand' },
+  'WITTRICK-WILLIAMS-1971': { title: 'W. H. Wittrick, F. W. Williams, A general algorithm for computing natural frequencies of elastic structures, Q. J. Mech. Appl. Math. 24 (1971)', access: 'memory' },
+  'SHIGLEY-10-4': { title: 'J. E. Shigley, Mechanical Engineering Design, table 10-4: strength of music wire as a power of its diameter', access: 'memory' },
+  'ASTM-A228': { title: 'ASTM A228, Steel wire, music spring quality: tensile requirements, as a wire distributor’s page reproduces them', access: 'second-hand' },
+  'EN-10270-1': { title: 'EN 10270-1, Steel wire for mechanical springs, class SM, as a spring maker’s glossary reproduces it', access: 'second-hand' },
+  'WIRE-DATA-PAGE': { title: 'Public materials-data page on ASTM A228 music wire: modulus, expansion, density', access: 'read' },
+  'WIRE-CHART': { title: 'Public chart of music wire sizes in inches', access: 'read' },
+  'TECH-LIST-2003': { title: 'Technicians’ mailing-list table of wire sizes of 12 June 2003', access: 'read' },
+  'METALS-MEMORY': { title: 'Handbook values for copper, iron and cast iron', access: 'memory' },
+  'BELLMAN-1957': { title: 'R. Bellman, Dynamic Programming (1957)', access: 'memory' },
+  'EVERETT-1963': { title: 'H. Everett, Generalized Lagrange multiplier method for problems of optimum allocation of resources, Operations Research 11 (1963)', access: 'memory' },
 } as const satisfies Readonly<Record<string, Source>>;
 
 export type SourceKey = keyof typeof bibliography;

@@ -15,6 +15,21 @@ export type Celsius = Quantified<'degC'>;
 export type Percent = Quantified<'pct'>;
 /** Moment of a gram-force at a millimetre. */
 export type GramMillimetres = Quantified<'gmm'>;
+/** Stress or strength: one megapascal is one newton on a square millimetre. */
+export type Megapascals = Quantified<'MPa'>;
+export type Gigapascals = Quantified<'GPa'>;
+/** Mass of a metre of string. */
+export type GramsPerMetre = Quantified<'g/m'>;
+export type KilogramsPerCubicMetre = Quantified<'kg/m3'>;
+/** Wave impedance of a string. */
+export type KilogramsPerSecond = Quantified<'kg/s'>;
+/** Bending stiffness E·I. */
+export type NewtonSquareMetres = Quantified<'N m2'>;
+export type NewtonsPerMillimetre = Quantified<'N/mm'>;
+/** A difference of temperature. */
+export type Kelvins = Quantified<'K'>;
+/** Linear expansion for each kelvin. */
+export type PerKelvin = Quantified<'1/K'>;
 /** A pure number: a ratio, a share, a count of anything. */
 export type Ratio = Quantified<'1'>;
 
@@ -38,5 +53,23 @@ export const celsius = (value: number): Celsius => value as Celsius;
 export const percent = (value: number): Percent => value as Percent;
 /** Marks a number as gram-millimetres. */
 export const gramMillimetres = (value: number): GramMillimetres => value as GramMillimetres;
+/** Marks a number as megapascals. */
+export const megapascals = (value: number): Megapascals => value as Megapascals;
+/** Marks a number as gigapascals. */
+export const gigapascals = (value: number): Gigapascals => value as Gigapascals;
+/** Marks a number as grams a metre. */
+export const gramsPerMetre = (value: number): GramsPerMetre => value as GramsPerMetre;
+/** Marks a number as kilograms a cubic metre. */
+export const kilogramsPerCubicMetre = (value: number): KilogramsPerCubicMetre => value as KilogramsPerCubicMetre;
+/** Marks a number as kilograms a second. */
+export const kilogramsPerSecond = (value: number): KilogramsPerSecond => value as KilogramsPerSecond;
+/** Marks a number as newton square metres. */
+export const newtonSquareMetres = (value: number): NewtonSquareMetres => value as NewtonSquareMetres;
+/** Marks a number as newtons a millimetre. */
+export const newtonsPerMillimetre = (value: number): NewtonsPerMillimetre => value as NewtonsPerMillimetre;
+/** Marks a number as kelvins of difference. */
+export const kelvins = (value: number): Kelvins => value as Kelvins;
+/** Marks a number as expansion for each kelvin. */
+export const perKelvin = (value: number): PerKelvin => value as PerKelvin;
 /** Marks a number as a pure ratio. */
 export const ratio = (value: number): Ratio => value as Ratio;

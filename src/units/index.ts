@@ -1,5 +1,5 @@
-export { celsius, cents, degrees, gramMillimetres, grams, hertz, millimetres, newtons, percent, ratio, seconds } from './brands.ts';
-export type { Celsius, Cents, Degrees, GramMillimetres, Grams, Hertz, Millimetres, Newtons, Percent, Ratio, Seconds } from './brands.ts';
+export { celsius, cents, degrees, gigapascals, gramMillimetres, grams, gramsPerMetre, hertz, kelvins, kilogramsPerCubicMetre, kilogramsPerSecond, megapascals, millimetres, newtonSquareMetres, newtons, newtonsPerMillimetre, perKelvin, percent, ratio, seconds } from './brands.ts';
+export type { Celsius, Cents, Degrees, Gigapascals, GramMillimetres, Grams, GramsPerMetre, Hertz, Kelvins, KilogramsPerCubicMetre, KilogramsPerSecond, Megapascals, Millimetres, NewtonSquareMetres, Newtons, NewtonsPerMillimetre, PerKelvin, Percent, Ratio, Seconds } from './brands.ts';
 export { formatMeasure } from './format.ts';
 export type { FormatOptions } from './format.ts';
 export { parseMeasure } from './parse.ts';

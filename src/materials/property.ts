@@ -1,8 +1,7 @@
-import type { SourceKey } from '#sources';
-
 /** A constant of a material: how large, how sure (half-width of what is usual, same unit), and from where. */
 export interface MaterialProperty<Value extends number = number> {
   readonly value: Value;
   readonly uncertainty: Value;
-  readonly source: SourceKey;
+  /** A key of the bibliography. */
+  readonly source: string;
 }

@@ -1,4 +1,3 @@
-import type { SourceKey } from '#sources';
 import { type Millimetres, millimetres } from '#units';
 
 /** Two series give different wires under one gauge number, up to 2 % apart: 4 % of tension. */
@@ -9,12 +8,13 @@ export interface WireSize {
   readonly series: WireSeries;
   readonly gauge: number;
   readonly diameterMm: Millimetres;
-  readonly source: SourceKey;
+  /** A key of the bibliography. */
+  readonly source: string;
 }
 
 const MM_PER_THOUSANDTH_INCH = 0.0254;
 
-const inchSize = (gauge: number, thousandths: number, source: SourceKey): WireSize => ({
+const inchSize = (gauge: number, thousandths: number, source: string): WireSize => ({
   series: 'inch', gauge, diameterMm: millimetres(Number((thousandths * MM_PER_THOUSANDTH_INCH).toFixed(4))), source,
 });
 const metricSize = (gauge: number, diameter: number): WireSize => ({ series: 'metric', gauge, diameterMm: millimetres(diameter), source: 'TECH-LIST-2003' });

@@ -63,14 +63,23 @@ export function segmentStiffnessOf(segment: StiffSegment, tensionN: number, angu
   };
 }
 
-/** Below this half-phase the difference in D' is taken by its series: each loses what the other keeps. */
-const SHORT = 0.02;
+/** Up to this half-phase the difference in D' is taken by its series: there each loses what the other keeps. */
+const SHORT = 1;
 
-/** D' = b·s − a·t·c of a very short piece, where the difference would cancel; `undefined` for others. All terms of one sign lead. */
+/** D' = b·s − a·t·c of a short piece, where the difference would cancel; `undefined` for others. */
 function oddOf(a: number, b: number, halfLength: number): number | undefined {
   const [x, y] = [(a * halfLength) ** 2, (b * halfLength) ** 2];
-  if (Math.max(x, y) > SHORT ** 2) return undefined;
-  const sine = x * (1 / 3 - x * (1 / 30 - x * (1 / 840 - x / 45_360)));
-  const tangent = y * (1 / 3 - y * (2 / 15 - y * (17 / 315 - (62 * y) / 2835)));
-  return a * b * halfLength * (sine + Math.cos(a * halfLength) * tangent);
+  if (Math.max(x, y) > SHORT) return undefined;
+  return a * b * halfLength * (remainder(-x) + (Math.cos(a * halfLength) * -remainder(y)) / Math.cosh(b * halfLength));
+}
+
+/** sinh(z)/z − cosh(z) by its series in z², to the last place up to |z²| = 1; with z² below nought, sin and cos. */
+function remainder(square: number): number {
+  let term = 1;
+  let sum = 0;
+  for (let k = 1; k <= 9; k += 1) {
+    term *= square / (2 * k * (2 * k + 1));
+    sum -= 2 * k * term;
+  }
+  return sum;
 }

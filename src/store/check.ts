@@ -16,6 +16,11 @@ export function fitting<T>(schema: z.ZodType<T>, given: unknown, message: string
   return accepted(checkInput(schema, given), message);
 }
 
+/** What a change states: fields given as `undefined` are left as they are. */
+export function stated(change: object): Readonly<Record<string, unknown>> {
+  return Object.fromEntries(Object.entries(change as Record<string, unknown>).filter(([, value]) => value !== undefined));
+}
+
 /** Text the database could not give back as it was typed: the null character, and half characters. */
 function unkeepable(given: unknown, path: string): readonly Issue[] {
   if (typeof given === 'string') {

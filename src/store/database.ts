@@ -1,7 +1,7 @@
 import type { NodePgDatabase } from 'drizzle-orm/node-postgres';
 
 /** The database, embedded or on a server: both speak through the same client. */
-export type Database = NodePgDatabase<Record<string, never>>;
+export type Database = NodePgDatabase;
 export type Transaction = Parameters<Parameters<Database['transaction']>[0]>[0];
 
 /** What the store is given from outside: it has no clock and makes no names of its own. */

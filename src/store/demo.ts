@@ -9,6 +9,6 @@ export async function removeDemo({ db }: Bench): Promise<number> {
     await tx.select().from(chainHead).where(eq(chainHead.workshop, DEMO)).for('update');
     const [standing] = await tx.select({ count: count() }).from(card).where(and(eq(card.workshop, DEMO), eq(card.entity, 'instrument'), eq(card.standing, true)));
     for (const table of [send, reading, card, event, chainHead, person]) await tx.delete(table).where(eq(table.workshop, DEMO));
-    return Number(standing?.count ?? 0);
+    return standing?.count ?? 0;
   });
 }

@@ -41,10 +41,10 @@ async function openEmbedded(dataDir: string, surroundings: Surroundings): Promis
   mkdirSync(dataDir, { recursive: true });
   const letGo = await ownFolder(dataDir);
   try {
-    const { pool, stop } = await startEngine(await databaseFolder(dataDir));
-    await migrateTables(pool);
-    const store = benchStore({ kind: 'embedded', sayAway: sayEmbeddedAway, bench: { ...surroundings, db: drizzle(pool) }, close: () => stop().finally(letGo) });
-    return { store, pool };
+    const engine = await startEngine(await databaseFolder(dataDir));
+    await migrateTables(engine.pool);
+    const store = benchStore({ kind: 'embedded', sayAway: sayEmbeddedAway, bench: { ...surroundings, db: drizzle(engine.pool) }, close: () => engine.stop().finally(letGo) });
+    return { store, pool: engine.pool };
   } catch (error) {
     await letGo();
     throw error;

@@ -35,7 +35,10 @@ class Piles {
     const event = earlier?.event ?? seq;
     const lay = earlier !== undefined && !earlier.lay;
     const places = placesOf(this.#cells.get(event) ?? {});
-    for (const place of places) lay ? this.#pile(place).push(event) : this.#pile(place).pop();
+    for (const place of places) {
+      if (lay) this.#pile(place).push(event);
+      else this.#pile(place).pop();
+    }
     this.#undoes.set(by, seq);
     this.#undone.set(by, { event, lay, tops: new Map(places.map((place) => [place, this.#pile(place).at(-1)])) });
   }

@@ -1,7 +1,7 @@
 import { type Instrument, type InstrumentDraft, compassOf, instrumentDraftSchema, keyCountOf } from '#instrument';
 import { and, eq, max } from 'drizzle-orm';
 import { DEMO, StoreFailure } from '../bench-store.ts';
-import { fitting } from '../check.ts';
+import { fitting, stated } from '../check.ts';
 import type { Bench } from '../database.ts';
 import { beginChain } from '../log/chain.ts';
 import { ofChain } from '../readings/rows.ts';
@@ -27,8 +27,7 @@ export async function addPiano(bench: Bench, workshopId: string, draft: Instrume
 export async function changePiano(bench: Bench, id: string, change: Partial<InstrumentDraft>, by: string): Promise<Instrument> {
   return await writeAt(bench, id, by, async (sight) => {
     const { id: _id, workshopId: _workshop, cycle: _cycle, demo: _demo, ...draft } = sight.instrument;
-    const stated = Object.fromEntries(Object.entries(change).filter(([, value]) => value !== undefined));
-    const wanted = fitting(instrumentDraftSchema, { ...draft, ...stated }, 'The instrument cannot be kept as given.');
+    const wanted = fitting(instrumentDraftSchema, { ...draft, ...stated(change) }, 'The instrument cannot be kept as given.');
     await keepKeys(sight, { ...sight.instrument, ...wanted });
     const made = fieldChange('instrument', id, draft, wanted);
     return { kind: 'piano.changed', changes: made === undefined ? [] : [made], answer: () => ({ ...sight.instrument, ...wanted }) };

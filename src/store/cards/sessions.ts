@@ -1,7 +1,7 @@
 import { type SessionDraft, type WeighingSession, sessionDraftSchema } from '#instrument';
 import { and, eq } from 'drizzle-orm';
 import { StoreFailure } from '../bench-store.ts';
-import { fitting } from '../check.ts';
+import { fitting, stated } from '../check.ts';
 import type { Bench } from '../database.ts';
 import { cycleAspect } from '../log/aspects.ts';
 import { ofChain } from '../readings/rows.ts';
@@ -31,8 +31,7 @@ export async function changeSession(bench: Bench, id: string, sessionId: string,
   return await writeAt(bench, id, by, async (sight) => {
     const session = await cardThere<WeighingSession>(sight.tx, sight.chain, 'session', sessionId);
     const { id: _id, startedAt: _startedAt, ...draft } = session;
-    const stated = Object.fromEntries(Object.entries(change).filter(([, value]) => value !== undefined));
-    const wanted = fitting(sessionDraftSchema, { ...draft, ...stated }, REFUSED);
+    const wanted = fitting(sessionDraftSchema, { ...draft, ...stated(change) }, REFUSED);
     checkCycle(sight, wanted.cycle);
     await keepState(sight, session, wanted);
     const made = fieldChange('session', sessionId, draft, wanted);

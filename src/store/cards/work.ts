@@ -17,7 +17,7 @@ const changeSchema = z.strictObject({ status: workItemSchema.shape.status.option
 export async function addWork(bench: Bench, id: string, drafts: readonly WorkItemDraft[], by: string): Promise<readonly WorkItem[]> {
   const wanted = fitting(draftsSchema, drafts, REFUSED);
   return await writeAt(bench, id, by, (sight) => {
-    wanted.forEach(({ cycle }, index) => checkCycle(sight, cycle, `[${String(index)}].cycle`));
+    wanted.forEach(({ cycle }, index) => { checkCycle(sight, cycle, `[${String(index)}].cycle`); });
     const issues = wanted.flatMap((draft, index) => misplaced(draft, sight.instrument, `[${String(index)}]`));
     if (issues.length > 0) throw new StoreFailure('refused', REFUSED, issues);
     const items = wanted.map((draft): WorkItem => ({ ...draft, id: bench.newId(), status: 'open', doneAt: null }));

@@ -26,7 +26,7 @@ export async function startEngine(folder: string): Promise<Engine> {
   const worker = new Worker(new URL(workerFile, import.meta.url), { workerData: { folder, syncs } satisfies EngineStart });
   worker.setMaxListeners(0);
   await answered(worker, 'ready');
-  const pool = quietPool({ max: 1, idleTimeoutMillis: 0, user: 'postgres', database: 'postgres', ssl: false, stream: () => new WireSocket(worker) as never });
+  const pool = quietPool({ max: 1, idleTimeoutMillis: 0, user: 'postgres', database: 'postgres', ssl: false, stream: () => new WireSocket(worker) });
   return {
     pool,
     syncCount: () => Atomics.load(new Int32Array(syncs), 0),
@@ -48,13 +48,13 @@ function answered(worker: Worker, awaited: FromEngine['kind']): Promise<void> {
       worker.off('message', onMessage).off('error', onError).off('exit', onExit);
       end();
     };
-    const fail = (message: string): void => done(() => reject(new StoreFailure('unavailable', `The embedded database does not run: ${message}`)));
+    const fail = (message: string): void => { done(() => { reject(new StoreFailure('unavailable', `The embedded database does not run: ${message}`)); }); };
     const onMessage = (message: FromEngine): void => {
       if (message.kind === awaited) done(resolve);
       if (message.kind === 'broken') fail(message.message);
     };
-    const onError = (error: Error): void => fail(error.message);
-    const onExit = (): void => fail('its thread ended');
+    const onError = (error: Error): void => { fail(error.message); };
+    const onExit = (): void => { fail('its thread ended'); };
     worker.on('message', onMessage).on('error', onError).on('exit', onExit);
   });
 }

@@ -39,7 +39,7 @@ async function lane(dataDir: string): Promise<{ readonly acknowledged: ReadonlyM
 }
 
 describe('a process killed while it writes', () => {
-  it(`loses no acknowledged reading in ${String(LANES * KILLS_EACH)} kills, and leaves every chain whole`, { timeout: 300_000 }, async () => {
+  it(`loses no acknowledged reading in ${String(LANES * KILLS_EACH)} kills, and leaves every chain whole`, { timeout: 900_000 }, async () => {
     await makeTemplate();
     const folders = Array.from({ length: LANES }, testFolder);
     const results = await Promise.all(folders.map(lane));
@@ -60,7 +60,7 @@ describe('a process killed while it writes', () => {
       total += acknowledged.size;
       await store.close();
     }
-    folders.forEach((folder) => rmSync(folder, { recursive: true, force: true }));
+    folders.forEach((folder) => { rmSync(folder, { recursive: true, force: true }); });
     console.info(`${String(LANES * KILLS_EACH)} kills, ${String(total)} acknowledged readings, none lost`);
     expect(total).toBeGreaterThan(LANES * KILLS_EACH);
   });

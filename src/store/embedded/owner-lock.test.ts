@@ -14,7 +14,7 @@ const surroundings = { clock: () => new Date(), newId: randomUUID };
 describe('a data folder', () => {
   let dataDir: string;
   beforeEach(() => void (dataDir = testFolder()));
-  afterEach(() => rmSync(dataDir, { recursive: true, force: true }));
+  afterEach(() => { rmSync(dataDir, { recursive: true, force: true }); });
   const open = () => openStore({ ...surroundings, dataDir });
 
   it('belongs to one process: a second one is told so, and nothing is harmed', async () => {
@@ -65,7 +65,7 @@ describe('a data folder', () => {
   it('is kept by another machine while its count grows, and taken over once that stands still', async () => {
     const file = join(dataDir, 'owner.json');
     let beats = 0;
-    const beat = () => writeFileSync(file, JSON.stringify({ process: 4711, machine: 'elsewhere', token: 'theirs', beats: (beats += 1) }));
+    const beat = () => { writeFileSync(file, JSON.stringify({ process: 4711, machine: 'elsewhere', token: 'theirs', beats: (beats += 1) })); };
     mkdirSync(dataDir, { recursive: true });
     beat();
     const beating = setInterval(beat, 100);

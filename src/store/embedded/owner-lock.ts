@@ -101,8 +101,8 @@ async function listenAlone(realPath: string, token: string, refuse: () => StoreF
 function listen(path: string, token: string, refuse: () => StoreFailure): Promise<Server> {
   return new Promise((resolve, reject) => {
     const server = createServer((peer) => peer.on('error', () => undefined).end(token));
-    server.once('error', (error: NodeJS.ErrnoException) => reject(error.code === 'EADDRINUSE' ? refuse() : error));
-    server.listen(path, () => resolve(server.unref()));
+    server.once('error', (error: NodeJS.ErrnoException) => { reject(error.code === 'EADDRINUSE' ? refuse() : error); });
+    server.listen(path, () => { resolve(server.unref()); });
   });
 }
 
@@ -123,7 +123,7 @@ function tokenAt(path: string): Promise<string | undefined> {
     let heard = '';
     connect(path)
       .on('data', (bytes) => (heard += bytes.toString()))
-      .on('error', () => resolve(undefined))
-      .on('end', () => resolve(heard));
+      .on('error', () => { resolve(undefined); })
+      .on('end', () => { resolve(heard); });
   });
 }

@@ -24,7 +24,7 @@ function queryMessage(text: string): Uint8Array {
 }
 
 async function serve(port: MessagePort, { folder, syncs }: EngineStart): Promise<void> {
-  const say = (message: FromEngine): void => port.postMessage(message);
+  const say = (message: FromEngine): void => { port.postMessage(message); };
   const counter = new Int32Array(syncs);
   const watch: Watch = {
     synced: () => void Atomics.add(counter, 0, 1),
@@ -63,7 +63,7 @@ async function serve(port: MessagePort, { folder, syncs }: EngineStart): Promise
 
   let last = Promise.resolve();
   port.on('message', (message: ToEngine) => {
-    last = last.then(() => act(message)).catch((error: unknown) => say({ kind: 'broken', message: String(error) }));
+    last = last.then(() => act(message)).catch((error: unknown) => { say({ kind: 'broken', message: String(error) }); });
   });
   say({ kind: 'ready' });
 }

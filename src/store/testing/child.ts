@@ -29,13 +29,15 @@ export function startChild(...given: readonly string[]): Child {
     };
     check();
     reader.on('line', check);
-    void ended.then(() => reject(new Error(`it ended without saying ${what}, but: ${lines.slice(0, 3).join(' | ')}`)));
+    void ended.then(() => { reject(new Error(`it ended without saying ${what}, but: ${lines.slice(0, 3).join(' | ')}`)); });
   });
   return {
     process: child,
     lines,
     said: (start) => once(() => lines.find((line) => line.startsWith(start)), start),
-    wrote: async (count) => void (await once(() => (lines.filter((line) => line.startsWith('wrote ')).length >= count ? count : undefined), `${String(count)} readings`)),
+    wrote: async (count) => {
+      await once(() => (lines.filter((line) => line.startsWith('wrote ')).length >= count ? count : undefined), `${String(count)} readings`);
+    },
     kill: async () => {
       child.kill('SIGKILL');
       await ended;

@@ -1,9 +1,10 @@
 import { randomUUID } from 'node:crypto';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { makeTemplate } from '../embedded/template.ts';
-import type { BenchStore } from '../index.ts';
+import type { BenchStore } from '../bench-store.ts';
 import { type OpenBook, type StoreOptions, openBook } from '../open.ts';
 import { startServer } from './server.ts';
 
@@ -50,12 +51,12 @@ async function bookAt(place: Pick<StoreOptions, 'dataDir' | 'databaseUrl'>, remo
 async function embeddedBook(): Promise<TestBook> {
   await makeTemplate();
   const dataDir = testFolder();
-  return await bookAt({ dataDir }, () => Promise.resolve(rmSync(dataDir, { recursive: true, force: true })));
+  return await bookAt({ dataDir }, () => rm(dataDir, { recursive: true, force: true }));
 }
 
 async function serverBook(): Promise<TestBook> {
-  const { databaseUrl, stop } = await startServer();
-  return await bookAt({ databaseUrl }, stop);
+  const server = await startServer();
+  return await bookAt({ databaseUrl: server.databaseUrl }, () => server.stop());
 }
 
 /** A folder of its own for a test. */

@@ -1,4 +1,4 @@
-import { StoreFailure } from '../index.ts';
+import { StoreFailure } from '../bench-store.ts';
 
 /** What a promise was refused with. @throws Error when it was not refused, or with something else. */
 export async function failureOf(promise: Promise<unknown>): Promise<StoreFailure> {

@@ -1,6 +1,6 @@
 import { type State, states } from '#instrument';
 import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
+import { memo, useCallback, useState, useSyncExternalStore } from 'react';
 import { usePiano } from '../api/piano.tsx';
 import { readingsQuery } from '../api/queries.ts';
 import { useSay } from '../language/use-say.ts';
@@ -17,7 +17,6 @@ import { ExportLinks } from './import/export-links.tsx';
 import { ImportDialog } from './import/import-dialog.tsx';
 import { useKept } from './kept.ts';
 import { SessionBar } from './session/session-bar.tsx';
-import { useRows } from './sheet/use-sheet.ts';
 import { WalkView } from './walk/walk-view.tsx';
 import './readings.css';
 
@@ -31,8 +30,9 @@ export function ReadingsPage() {
   const say = useSay();
   const { id, cycle, isCurrent } = usePiano();
   const [state, setState] = useKept<State>(`wrestplank.state.${id}`, 'found');
-  const { data, error, refetch } = useQuery(readingsQuery(id, cycle));
-  if (data === undefined) {
+  // Whether they are there is all this page asks: the sheet follows the readings themselves.
+  const { data: isThere, error, refetch } = useQuery({ ...readingsQuery(id, cycle), select: isFetched });
+  if (isThere !== true) {
     return <section className="page">{error === null ? <p className="soft">{say('shell.loading')}</p> : <ProblemNote problem={error} onRetry={() => void refetch()} />}</section>;
   }
   return (
@@ -46,15 +46,16 @@ export function ReadingsPage() {
   );
 }
 
+const isFetched = (): true => true;
+
 /** The ways to take figures down; where the screen is narrow, or nothing is measured yet, the walk comes first. */
-function Bench({ onState }: { readonly onState: (state: State) => void }) {
+const Bench = memo(function Bench({ onState }: { readonly onState: (state: State) => void }) {
   const say = useSay();
   const { id } = usePiano();
   const { sheet, state, canWrite } = useDesk();
-  const rows = useRows(sheet, state);
+  const isEmpty = useSyncExternalStore(sheet.subscribe, useCallback(() => sheet.rows(state).every(({ cells }) => cells.size === 0), [sheet, state]));
   const [mode, setMode] = useKept<Mode>(`wrestplank.mode.${id}`, window.matchMedia(NARROW).matches ? 'walk' : 'grid');
   const [isImporting, setImporting] = useState(false);
-  const isEmpty = rows.every(({ cells }) => cells.size === 0);
   const shown = canWrite ? mode : mode === 'walk' ? 'grid' : mode;
   return (
     <>
@@ -77,4 +78,4 @@ function Bench({ onState }: { readonly onState: (state: State) => void }) {
       {isImporting && <ImportDialog onClose={() => { setImporting(false); }} />}
     </>
   );
-}
+});

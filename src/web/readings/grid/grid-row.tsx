@@ -35,7 +35,7 @@ export const GridRow = memo(function GridRow({ rowIndex, keyNumber, columns, she
   const isPointed = useIsPointedKey(keyNumber);
   const colour = colourOf(compass, keyNumber);
   return (
-    <tr aria-rowindex={rowIndex + 2} className={`key-${colour}${isPointed ? ' is-pointed' : ''}`} data-row={rowIndex}>
+    <tr role="row" aria-rowindex={rowIndex + 2} className={`key-${colour}${isPointed ? ' is-pointed' : ''}`} data-row={rowIndex}>
       <th scope="row" role="rowheader">
         <span className="key-number">{keyNumber}</span> {noteNameOf(compass, keyNumber)}
       </th>

@@ -1,6 +1,6 @@
 import { keyCountOf, quantityOf } from '#instrument';
 import { unitSign } from '#units';
-import { useCallback, useId, useMemo, useState } from 'react';
+import { type CSSProperties, memo, useCallback, useId, useMemo, useState } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { useSay } from '../../language/use-say.ts';
 import { Note } from '../../ui/note.tsx';
@@ -19,7 +19,7 @@ import { useGridEvents } from './use-grid-events.ts';
 import './grid.css';
 
 /** Every key a row: typed, pasted and filled as in a spreadsheet, with the plots beside following each figure. */
-export function GridView() {
+export const GridView = memo(function GridView() {
   const say = useSay();
   const id = useId();
   const { compass } = usePiano();
@@ -50,7 +50,7 @@ export function GridView() {
             ref={grid.table}
             role="grid"
             className="grid"
-            style={{ minWidth: `${String(5.4 + columns.length * 5.6)}rem` }}
+            style={{ minWidth: `${String(5.4 + columns.length * 5.6)}rem`, '--columns': columns.length } as CSSProperties}
             aria-label={say('readings.grid.label', { state: say(`state.${state}`), count: keyCountOf(compass) })}
             aria-describedby={`${id}-keys`}
             aria-rowcount={keyCountOf(compass) + 1}
@@ -59,8 +59,8 @@ export function GridView() {
             {...(canWrite ? {} : { 'aria-readonly': true })}
             {...events}
           >
-            <thead>
-              <tr aria-rowindex={1}>
+            <thead role="rowgroup">
+              <tr role="row" aria-rowindex={1}>
                 <th scope="col" role="columnheader" className="grid-corner">{say('readings.grid.key')}</th>
                 {columns.map((column) => (
                   <th key={column.id} scope="col" role="columnheader" className={column.kind === 'derived' ? 'is-derived' : undefined} title={column.kind === 'derived' ? say('readings.derived.hint') : words.column(column)}>
@@ -69,7 +69,7 @@ export function GridView() {
                 ))}
               </tr>
             </thead>
-            <tbody>
+            <tbody role="rowgroup">
               {grid.keys.map((key, index) => (
                 <GridRow key={key} rowIndex={index} keyNumber={key} columns={columns} sheet={sheet} state={state} cursor={cursor} words={words} statusId={statusId} />
               ))}
@@ -86,4 +86,4 @@ export function GridView() {
       {menu && <CellDialog grid={grid} onClose={() => { setMenu(false); }} />}
     </section>
   );
-}
+});

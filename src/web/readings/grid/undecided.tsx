@@ -1,6 +1,6 @@
 import { type Reading, isQuantityName, noteNameOf } from '#instrument';
 import { useQueryClient } from '@tanstack/react-query';
-import { useEffect, useSyncExternalStore } from 'react';
+import { memo, useEffect, useSyncExternalStore } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { readingsQuery } from '../../api/queries.ts';
 import { useSay } from '../../language/use-say.ts';
@@ -15,7 +15,12 @@ import { useWords } from '../use-words.ts';
 const SHOWN = 6;
 
 /** Figures the server did not take as they were sent: what was typed here, what stands, and the choice between them. */
-export function Undecided() {
+export const Undecided = memo(function Undecided() {
+  const stuck = useSyncExternalStore(outbox.subscribe, () => outbox.state().stuck);
+  return stuck === 0 ? null : <UndecidedParcels />;
+});
+
+function UndecidedParcels() {
   const { id, cycle } = usePiano();
   const { sheet, state } = useDesk();
   const client = useQueryClient();

@@ -1,5 +1,5 @@
 import type { WeighingSession } from '#instrument';
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { useMoments, useSay } from '../../language/use-say.ts';
 import { AppDialog } from '../../ui/app-dialog.tsx';
 import { useDesk } from '../desk.tsx';
@@ -7,7 +7,7 @@ import { SessionForm } from './session-form.tsx';
 import { SessionLine, SessionSummary } from './session-summary.tsx';
 
 /** The session new figures belong to: how it is weighed, and the ways to change it or open another. */
-export function SessionBar() {
+export const SessionBar = memo(function SessionBar() {
   const say = useSay();
   const moment = useMoments();
   const { session: { sessions, current, decided, choose }, canWrite, held } = useDesk();
@@ -50,4 +50,4 @@ export function SessionBar() {
       )}
     </section>
   );
-}
+});

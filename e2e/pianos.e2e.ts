@@ -49,7 +49,7 @@ describe('pianos', () => {
     await dialog.getByLabel('Name').fill('Half written');
     await dialog.getByLabel('Length').fill('long');
     await dialog.getByRole('button', { name: 'Take it in' }).click();
-    await dialog.getByText('“long” cannot be read here').waitFor();
+    await dialog.getByText('“long” cannot be read as a figure').waitFor();
     await expect.poll(() => page.evaluate(() => (document.activeElement as HTMLInputElement).value)).toBe('long');
     expect(await dialog.getByLabel('Name').inputValue()).toBe('Half written');
     expect(await instruments()).toHaveLength(1);

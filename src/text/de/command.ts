@@ -23,4 +23,12 @@ export const command: Readonly<Record<keyof typeof english, string>> = {
   'command.theme.system': 'Darstellung wie auf dem Gerät eingestellt',
   'command.language.en': 'English (Englisch)',
   'command.language.de': 'Deutsch',
+  'command.group.action': 'Mechanik',
+  'command.action.next': 'Nächste Taste mit Befund',
+  'command.action.previous': 'Vorige Taste mit Befund',
+  'command.action.choose': 'Taste nach Nummer oder Ton wählen',
+  'command.action.intent': 'Ändern, was gleichmäßig sein soll',
+  'command.action.show.found': 'Tasten zeigen, wie vorgefunden',
+  'command.action.show.planned': 'Tasten zeigen, wie geplant',
+  'command.action.show.finished': 'Tasten zeigen, wie fertiggestellt',
 };

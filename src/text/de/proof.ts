@@ -56,6 +56,7 @@ export const proof: Readonly<Record<keyof typeof english, string>> = {
   'proof.sign.heavy': '{count} zu schwer (Keil nach unten)',
   'proof.sign.light': '{count} zu leicht (Keil nach oben)',
   'proof.sign.slow': '{count} innerhalb, kehrt aber träge zurück (Haken)',
+  'proof.sign.work': '{count} mit Befund (Plus)',
   'proof.sign.outcome': '{count} nicht wägbar (Kreuz)',
   'proof.sign.unmeasured': '{count} nicht gemessen (Strich)',
 

@@ -67,7 +67,7 @@ export const shell: Readonly<Record<keyof typeof english, string>> = {
   'shell.key.doubtful': 'zu nah an der Grenze, um es zu sagen',
   'shell.key.slow': 'zu wenig Aufgewicht',
   'shell.key.outcome': 'ohne Zahl',
-  'shell.key.work': 'auf der Arbeitsliste',
+  'shell.key.work': 'mit Befund',
   'shell.key.unmeasured': 'nicht gemessen',
   'shell.figure.open': 'Wie dieser Wert entstand',
   'shell.figure.in': 'Was hineinging',

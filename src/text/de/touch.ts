@@ -147,7 +147,7 @@ export const touch = {
 
   'touch.balanceWeight': 'Balancegewicht',
   'touch.friction': 'Reibung',
-  'touch.correctedFriction': 'Reibung, um die Stufung der Gewichte berichtigt',
+  'touch.correctedFriction': 'Reibung, berichtigt',
   'touch.weightRatio': 'Übersetzung nach Gewichten',
   'touch.leverRatio': 'Übersetzung nach Wegen',
   'touch.keyRatio': 'Tastenverhältnis',

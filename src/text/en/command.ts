@@ -21,4 +21,12 @@ export const command = {
   'command.theme.system': 'Theme as the device has it',
   'command.language.en': 'English',
   'command.language.de': 'Deutsch (German)',
+  'command.group.action': 'Action',
+  'command.action.next': 'Next key with a finding',
+  'command.action.previous': 'Previous key with a finding',
+  'command.action.choose': 'Choose a key by number or note',
+  'command.action.intent': 'Change what is to be even',
+  'command.action.show.found': 'Show the keys as found',
+  'command.action.show.planned': 'Show the keys as planned',
+  'command.action.show.finished': 'Show the keys as finished',
 } as const;

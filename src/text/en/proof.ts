@@ -55,6 +55,7 @@ export const proof = {
   'proof.sign.heavy': '{count} too heavy (wedge down)',
   'proof.sign.light': '{count} too light (wedge up)',
   'proof.sign.slow': '{count} inside, but slow to return (hook)',
+  'proof.sign.work': '{count} with a finding (plus)',
   'proof.sign.outcome': '{count} could not be weighed (cross)',
   'proof.sign.unmeasured': '{count} not measured (dash)',
 

@@ -65,7 +65,7 @@ export const shell = {
   'shell.key.doubtful': 'too near the limit to tell',
   'shell.key.slow': 'too little up weight',
   'shell.key.outcome': 'without a number',
-  'shell.key.work': 'on the work list',
+  'shell.key.work': 'with a finding',
   'shell.key.unmeasured': 'not measured',
   'shell.figure.open': 'How this figure was made',
   'shell.figure.in': 'What went in',

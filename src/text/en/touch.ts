@@ -147,7 +147,7 @@ export const touch = {
 
   'touch.balanceWeight': 'Balance weight',
   'touch.friction': 'Friction',
-  'touch.correctedFriction': 'Friction, corrected for the step of the weights',
+  'touch.correctedFriction': 'Friction, corrected',
   'touch.weightRatio': 'Action ratio by weights',
   'touch.leverRatio': 'Action ratio by distance',
   'touch.keyRatio': 'Key ratio',

@@ -7,7 +7,7 @@ export function FindingItem({ finding }: { readonly finding: Finding }) {
   const figure = useFigures();
   const { cause, amountG, uncertaintyG, evidence, supportedBy, withinUncertainty, remedies } = finding;
   return (
-    <li className="finding">
+    <li className={withinUncertainty ? 'finding finding-within' : 'finding'}>
       <p>
         <strong>{say(`cause.${cause}`)}</strong>
         {amountG !== undefined && (

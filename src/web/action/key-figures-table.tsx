@@ -7,7 +7,7 @@ import { Figure } from '../figure/figure.tsx';
 import { useFigures, useSay } from '../language/use-say.ts';
 import { StateMark } from '../leaves/state-mark.tsx';
 import { type Behind, touchWeightStory, weightRatioStory } from './stories.ts';
-import type { StateAnalysis } from './touch-series.ts';
+import type { StateAnalysis } from './state-analysis.ts';
 
 const keyQuantities = quantityNames.filter((name) => quantityOf(name).scope === 'key');
 
@@ -47,7 +47,7 @@ export function KeyFiguresTable({ keyNumber, analyses }: { readonly keyNumber: n
       return (
         <>
           <Figure value={value} decimals={1} unit="g" story={() => touchWeightStory(title(name), output, behind)} />
-          {doubt && touch.standardUncertaintyG !== undefined && <span className="soft"> ± {figure(2 * touch.standardUncertaintyG, 1)}</span>}
+          {doubt && touch.standardUncertaintyG !== undefined && <span className="soft figure-doubt"> ± {figure(2 * touch.standardUncertaintyG, 1)}</span>}
         </>
       );
     }));

@@ -1,10 +1,13 @@
 import type { KeyTouch } from '#action';
 import { type State, keyCountOf, noteNameOf } from '#instrument';
 import { usePiano } from '../api/piano.tsx';
+import { useReadings } from '../api/use-readings.ts';
 import { useFigures, useSay } from '../language/use-say.ts';
 import { FindingItem } from './finding-item.tsx';
 import { KeyFiguresTable } from './key-figures-table.tsx';
-import type { StateAnalysis } from './touch-series.ts';
+import { KeySplit } from './key-split.tsx';
+import { NextList } from './next-list.tsx';
+import type { StateAnalysis } from './state-analysis.ts';
 
 interface KeyPanelProps {
   readonly keyNumber: number;
@@ -13,11 +16,12 @@ interface KeyPanelProps {
   readonly onKey: (key: number) => void;
 }
 
-/** One key: verdict, figures of every state and how each was made, causes, remedies, what to measure next. */
+/** One key: verdict, causes and remedies, where its weight comes from, figures of every state, what to measure next. */
 export function KeyPanel({ keyNumber, analyses, state, onKey }: KeyPanelProps) {
   const say = useSay();
   const { compass } = usePiano();
   const touch = analyses.find((one) => one.state === state)?.analysis.keys.find(({ key }) => key === keyNumber);
+  const readings = useReadings(state);
   const last = keyCountOf(compass);
   return (
     <section className="panel key-panel" aria-label={say('action.key', { note: noteNameOf(compass, keyNumber), key: keyNumber })}>
@@ -29,7 +33,6 @@ export function KeyPanel({ keyNumber, analyses, state, onKey }: KeyPanelProps) {
         </div>
       </header>
       {touch !== undefined && <Verdict touch={touch} />}
-      <KeyFiguresTable keyNumber={keyNumber} analyses={analyses} />
       {touch !== undefined && touch.findings.length > 0 && (
         <>
           <h3>{say('action.findings')}</h3>
@@ -39,6 +42,8 @@ export function KeyPanel({ keyNumber, analyses, state, onKey }: KeyPanelProps) {
         </>
       )}
       {touch !== undefined && touch.findings.length === 0 && touch.verdict !== 'unmeasured' && <p className="soft">{say('action.findings.none')}</p>}
+      <KeyFiguresTable keyNumber={keyNumber} analyses={analyses} />
+      {touch !== undefined && <KeySplit behind={{ touch, readings: readings.values() }} />}
       {touch !== undefined && touch.next.length > 0 && <NextList next={touch.next} />}
     </section>
   );
@@ -56,22 +61,5 @@ function Verdict({ touch }: { readonly touch: KeyTouch }) {
       {doubtful && ` · ${say('verdict.doubtful')}`}
       {upWeightLow && ` · ${say('verdict.upWeightLow')}`}
     </p>
-  );
-}
-
-/** Measurements worth taking next, most telling first, each with its reason. */
-export function NextList({ next }: { readonly next: KeyTouch['next'] }) {
-  const say = useSay();
-  return (
-    <div>
-      <h3>{say('action.next')}</h3>
-      <ul className="next-list">
-        {next.map((measurement) => (
-          <li key={measurement}>
-            <strong>{say(`next.${measurement}`)}</strong> <span className="soft">{say(`next.${measurement}.why`)}</span>
-          </li>
-        ))}
-      </ul>
-    </div>
   );
 }

@@ -3,7 +3,7 @@ import { type State, noteNameOf } from '#instrument';
 import { usePiano } from '../api/piano.tsx';
 import { useFigures, useSay } from '../language/use-say.ts';
 import { StateMark } from '../leaves/state-mark.tsx';
-import type { StateAnalysis } from './touch-series.ts';
+import type { StateAnalysis } from './state-analysis.ts';
 
 interface StateSummaryProps {
   readonly analyses: readonly StateAnalysis[];

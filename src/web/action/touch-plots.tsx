@@ -1,10 +1,10 @@
 import type { KeyNumber } from '#instrument';
-import { keyPlot } from '#plot';
+import { type TouchFigure, touchFigures, touchPlot } from '#plot';
 import { memo, useMemo } from 'react';
 import { usePiano } from '../api/piano.tsx';
 import { useLocale, useSay } from '../language/use-say.ts';
 import { SceneView } from '../leaves/scene-view.tsx';
-import { type StateAnalysis, type TouchFigure, boundsOf, pointsOf, touchFigures } from './touch-series.ts';
+import type { StateAnalysis } from './state-analysis.ts';
 
 interface TouchPlotsProps {
   readonly analyses: readonly StateAnalysis[];
@@ -24,20 +24,17 @@ export function TouchPlots({ analyses, ...rest }: TouchPlotsProps) {
   );
 }
 
+/** One plot; the chosen key is laid over it, so that choosing draws nothing anew. */
 const TouchPlot = memo(function TouchPlot({ figure, analyses, widthPx, selected, onSelect }: TouchPlotsProps & { readonly figure: TouchFigure }) {
   const say = useSay();
   const locale = useLocale();
   const { compass, intent, instrument } = usePiano();
-  const isUpright = instrument.kind === 'upright';
+  const usualFriction = instrument.kind === 'grand' && !analyses.some(({ analysis }) => analysis.caveats.includes('dampersResting'));
   const scene = useMemo(() => {
-    const latest = analyses.at(-1)?.analysis.keys ?? [];
-    const series = analyses.map(({ state, analysis }) => ({ state, label: say(`state.${state}`), points: pointsOf(figure, analysis) }));
+    const touches = analyses.map(({ state, analysis }) => ({ state, label: say(`state.${state}`), touch: analysis }));
     const name = say(`action.figure.${figure}`);
-    return keyPlot({
-      compass, series, locale, widthPx, heightPx: 210, title: name, yLabel: name, unitSign: 'g', highlightKey: selected,
-      description: say('action.plots.described', { what: name, states: series.map(({ label }) => label).join(', ') }),
-      ...boundsOf(figure, { compass, intent, targets: latest.map(({ targetG }) => targetG), isUpright }),
-    });
-  }, [analyses, compass, figure, intent, isUpright, locale, say, selected, widthPx]);
-  return <SceneView scene={scene} onKey={onSelect} />;
+    const description = say('action.plots.described', { what: name, states: touches.map(({ label }) => label).join(', ') });
+    return touchPlot({ figure, touches, compass, intent, usualFriction, locale, widthPx, heightPx: 210, title: name, description, yLabel: name });
+  }, [analyses, compass, figure, intent, usualFriction, locale, say, widthPx]);
+  return <SceneView scene={scene} selected={selected} onKey={onSelect} />;
 });

@@ -1,18 +1,20 @@
 import type { KeyNumber } from '#instrument';
 import { type Scene, keyUnder } from '#plot';
-import type { PointerEvent } from 'react';
+import { type PointerEvent, memo } from 'react';
 import { MarkView } from './mark-view.tsx';
 import { pointAtKey, usePointedKey } from './pointed-key.ts';
 import './leaves.css';
 
 interface SceneViewProps {
   readonly scene: Scene;
+  /** The key chosen: its strip is laid over the drawing. */
+  readonly selected?: KeyNumber | undefined;
   /** Called with the key that was pressed. The same must be reachable without a pointer elsewhere on the page. */
   readonly onKey?: (key: KeyNumber) => void;
 }
 
 /** A drawing on screen: its marks in the tokens' inks, the key pointed at anywhere lit in it too. */
-export function SceneView({ scene, onKey }: SceneViewProps) {
+export function SceneView({ scene, selected, onKey }: SceneViewProps) {
   const keyAt = (event: PointerEvent<SVGSVGElement>): KeyNumber | undefined => {
     const box = event.currentTarget.getBoundingClientRect();
     return keyUnder(scene, ((event.clientX - box.left) * scene.widthPx) / box.width);
@@ -37,18 +39,25 @@ export function SceneView({ scene, onKey }: SceneViewProps) {
         if (key !== undefined) onKey?.(key);
       }}
     >
-      {scene.marks.map((mark, index) => (
-        <MarkView key={`${String(index)} ${mark.type}`} mark={mark} />
-      ))}
+      <Marks scene={scene} />
+      <Strip scene={scene} keyNumber={selected} className="scene-chosen" />
       <PointedStrip scene={scene} />
     </svg>
   );
 }
 
+/** The marks of a drawing; drawn anew only for another drawing. */
+const Marks = memo(function Marks({ scene: { marks } }: { readonly scene: Scene }) {
+  return marks.map((mark, index) => <MarkView key={`${String(index)} ${mark.type}`} mark={mark} />);
+});
+
 /** The strip of the key pointed at; alone in following the pointer, so that the marks need not. */
 function PointedStrip({ scene }: { readonly scene: Scene }) {
-  const pointed = usePointedKey();
-  const column = pointed === undefined ? undefined : scene.columns.find(({ key }) => key === pointed);
+  return <Strip scene={scene} keyNumber={usePointedKey()} className="scene-strip" />;
+}
+
+function Strip({ scene, keyNumber, className }: { readonly scene: Scene; readonly keyNumber: KeyNumber | undefined; readonly className: string }) {
+  const column = keyNumber === undefined ? undefined : scene.columns.find(({ key }) => key === keyNumber);
   if (column === undefined) return null;
-  return <rect className="scene-strip" x={column.xPx} y={0} width={column.widthPx} height={scene.heightPx} />;
+  return <rect className={className} x={column.xPx} y={0} width={column.widthPx} height={scene.heightPx} />;
 }

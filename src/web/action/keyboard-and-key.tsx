@@ -1,0 +1,56 @@
+import type { KeyNumber } from '#instrument';
+import { signsOf } from '#plot';
+import { useMemo } from 'react';
+import { usePiano } from '../api/piano.tsx';
+import { useSay } from '../language/use-say.ts';
+import { KeyboardRow } from '../leaves/keyboard-row.tsx';
+import { useWidth } from '../leaves/use-width.ts';
+import { KeyPanel } from './key-panel.tsx';
+import { KeyboardFigures } from './keyboard-figures.tsx';
+import { NextList } from './next-list.tsx';
+import { SignLegend } from './sign-legend.tsx';
+import type { StateAnalysis } from './state-analysis.ts';
+import { TouchPlots } from './touch-plots.tsx';
+
+interface KeyboardAndKeyProps {
+  readonly analyses: readonly StateAnalysis[];
+  readonly shown: StateAnalysis;
+  readonly selected: KeyNumber | undefined;
+  readonly onKey: (key: KeyNumber) => void;
+}
+
+/** Below this width the keys of a whole keyboard are too narrow to point at. */
+const LEAST_KEYS_PX = 720;
+
+/** The row of keys marked by finding, the figures over the same keys, and beside them the key chosen or the whole keyboard. */
+export function KeyboardAndKey({ analyses, shown: { state, analysis }, selected, onKey }: KeyboardAndKeyProps) {
+  const say = useSay();
+  const { compass } = usePiano();
+  const [width, ref] = useWidth(960);
+  const drawn = Math.max(width, LEAST_KEYS_PX);
+  const signs = useMemo(() => signsOf(analysis.keys), [analysis]);
+  return (
+    <div className="keyboard-and-key">
+      <div className="keys-column" ref={ref}>
+        <SignLegend signs={signs} />
+        <div className="keys-scroll">
+          <KeyboardRow compass={compass} signs={signs} widthPx={drawn} keyHeightPx={Math.max(72, Math.round(drawn / 11))} align="plot" label={say('action.keyboard')} selected={selected} onSelect={onKey} />
+        </div>
+      </div>
+      <div className="plots-column keys-scroll">
+        <TouchPlots analyses={analyses} widthPx={drawn} selected={selected} onSelect={onKey} />
+      </div>
+      <div className="key-column">
+        {selected === undefined ? (
+          <section className="panel">
+            <p>{say('action.pick')}</p>
+            {analysis.next.length > 0 && <NextList next={analysis.next} />}
+          </section>
+        ) : (
+          <KeyPanel keyNumber={selected} analyses={analyses} state={state} onKey={onKey} />
+        )}
+        <KeyboardFigures state={state} analysis={analysis} />
+      </div>
+    </div>
+  );
+}

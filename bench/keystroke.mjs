@@ -34,7 +34,10 @@ async function post(url, body) {
   return response.json();
 }
 
-/** In the page: notes for every stroke how long the program worked in it, and when its frame was painted. */
+/**
+ * In the page: notes of every stroke when its frame was painted, and how much of that was work:
+ * the handlers up to the last listener, and the frame from its first callback to its end. The rest is waiting for the screen's next frame.
+ */
 function watch() {
   const noted = (window.noted = []);
   const drawn = () => [...document.querySelectorAll('.live-plots path')].map((line) => line.getAttribute('d')).join();
@@ -42,12 +45,16 @@ function watch() {
     const begun = performance.now();
     const before = drawn();
     const reading = performance.now() - begun;
-    const stroke = { key: event.key, waitedMs: begun - event.timeStamp };
+    const stroke = { key: event.key };
+    addEventListener('keydown', () => { stroke.handledMs = performance.now() - begun - reading; }, { once: true });
     requestAnimationFrame(() => {
+      const frame = performance.now();
       const { port1, port2 } = new MessageChannel();
       // The message comes after the frame's own callbacks, layout and paint.
       port1.onmessage = () => {
-        stroke.paintedMs = performance.now() - event.timeStamp - reading;
+        const end = performance.now();
+        stroke.paintedMs = end - event.timeStamp - reading;
+        stroke.workMs = (stroke.handledMs ?? 0) + end - frame;
         stroke.plotsMoved = drawn() !== before;
         noted.push(stroke);
       };
@@ -95,14 +102,15 @@ try {
 
   const commits = strokes.filter(({ key }) => key === 'Enter');
   const typing = strokes.filter(({ key }) => key.length === 1);
-  const painted = (some) => spreadOf(some.map(({ paintedMs }) => paintedMs));
-  const [taken, floor] = [painted(commits), painted(bare)];
+  const spreads = (some) => ({ painted: spreadOf(some.map(({ paintedMs }) => paintedMs)), work: spreadOf(some.map(({ workMs }) => workMs)) });
+  const [taken, floor] = [spreads(commits), spreads(bare)];
+  const within = ({ median, p95 }) => median <= 16 && p95 <= 50;
   report('keystroke', {
-    unit: 'ms from stroke to painted frame',
-    figureTaken: taken, characterTyped: painted(typing), bareInput: floor,
+    unit: 'ms; painted: from stroke to painted frame, the wait for the screen included; work: without that wait',
+    figureTaken: taken, characterTyped: spreads(typing), bareInput: floor,
     plotsMoved: `${String(commits.filter(({ plotsMoved }) => plotsMoved).length)} of ${String(commits.length)}`,
-    ratioToBareInput: taken.median / floor.median,
-    budget: { medianMs: 16, p95Ms: 50 }, within: taken.median <= 16 && taken.p95 <= 50,
+    paintedRatioToBareInput: taken.painted.median / floor.painted.median,
+    budget: { medianMs: 16, p95Ms: 50 }, paintedWithin: within(taken.painted), workWithin: within(taken.work), bareInputWithin: within(floor.painted),
   });
 } finally {
   await browser.close();

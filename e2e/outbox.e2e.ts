@@ -65,7 +65,7 @@ describe('figures on their way', () => {
     await page.reload();
     await page.getByRole('button', { name: /^1 entry needs you/u }).click();
     const dialog = page.getByRole('dialog', { name: 'What is on its way' });
-    await dialog.getByText('There now: 49,5', { exact: false }).waitFor();
+    await dialog.getByText(/There now: Down weight C4 .*49\.5.g/u).waitFor();
     await expectAccessible(page);
     expect(await typedAt(40)).toBe('49,5');
     await page.reload();

@@ -17,5 +17,6 @@ export async function ensureBuilt() {
   await must(tool('tsc'), ['-p', 'tsconfig.build.json']);
   for (const asset of ASSETS) await cp(path.join(root, asset), path.join(root, asset.replace(/^src/u, 'dist')), { recursive: true });
   await must(tool('vite'), ['build', '--logLevel', 'warn']);
+  await must(process.execPath, ['scripts/make-template.mjs'], { shell: false });
   await stamp(STAMP, hash);
 }

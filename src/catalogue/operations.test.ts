@@ -40,7 +40,7 @@ const pathsRefused = (operation: AnyOperation, raw: unknown): readonly string[] 
 /** Places of all leaves of an example, with what stands there. */
 function leavesOf(value: Json, path: readonly (string | number)[] = []): readonly { readonly path: readonly (string | number)[]; readonly value: Json }[] {
   if (Array.isArray(value)) return value.flatMap((inner: Json, index) => leavesOf(inner, [...path, index]));
-  if (typeof value === 'object' && value !== null) return Object.entries(value).flatMap(([key, inner]) => leavesOf(inner as Json, [...path, key]));
+  if (typeof value === 'object' && value !== null) return Object.entries(value).flatMap(([key, inner]) => leavesOf(inner, [...path, key]));
   return [{ path, value }];
 }
 
@@ -56,7 +56,7 @@ const textOf = (path: readonly (string | number)[]): string =>
 
 const listsOf = (value: Json, path: readonly (string | number)[] = []): readonly (readonly (string | number)[])[] => {
   if (typeof value !== 'object' || value === null) return [];
-  const inner = Array.isArray(value) ? value.flatMap((each: Json, index) => listsOf(each, [...path, index])) : Object.entries(value).flatMap(([key, each]) => listsOf(each as Json, [...path, key]));
+  const inner = Array.isArray(value) ? value.flatMap((each: Json, index) => listsOf(each, [...path, index])) : Object.entries(value).flatMap(([key, each]) => listsOf(each, [...path, key]));
   return Array.isArray(value) ? [path, ...inner] : inner;
 };
 

@@ -16,7 +16,7 @@ const THIRD_DIFFERENCE = [-1, 3, -3, 1] as const;
  */
 export function whittakerSmooth(values: readonly number[], weights: readonly number[], lambda: number): readonly number[] | undefined {
   const bands = THIRD_DIFFERENCE.map(() => new Float64Array(values.length));
-  weights.forEach((weight, index) => add(bands, 0, index, weight));
+  weights.forEach((weight, index) => { add(bands, 0, index, weight); });
   for (let row = 0; row + 3 < values.length; row += 1) addDifference(bands, row, lambda);
   const weighed = Float64Array.from(values, (value, index) => ((weights[index] ?? 0) === 0 ? 0 : (weights[index] ?? 0) * value));
   const smoothed = solveSymmetricBanded(bands, weighed);

@@ -9,7 +9,7 @@ const homeRoute = createRoute({
   getParentRoute: () => rootRoute,
   path: '/',
   beforeLoad: () => {
-    throw redirect({ to: '/pianos', replace: true });
+    redirect({ to: '/pianos', replace: true, throw: true });
   },
 });
 
@@ -44,7 +44,7 @@ const pianoHomeRoute = createRoute({
   getParentRoute: () => pianoRoute,
   path: '/',
   beforeLoad: ({ params }) => {
-    throw redirect({ to: '/pianos/$pianoId/story', params, replace: true });
+    redirect({ to: '/pianos/$pianoId/story', params, replace: true, throw: true });
   },
 });
 

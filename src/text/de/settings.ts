@@ -22,4 +22,6 @@ export const settings: Readonly<Record<keyof typeof english, string>> = {
   'settings.about': 'Über das Programm',
   'settings.about.text': 'Wrestplank ist ein rechnendes Werkbuch für alle, die Klaviere und Flügel restaurieren. Freie Software unter der MIT-Lizenz.',
   'settings.about.reference': 'Nachschlagewerk der Berechnungen und der Schnittstelle für Skripte',
+  'settings.language.en': 'English',
+  'settings.language.de': 'Deutsch',
 };

@@ -20,4 +20,6 @@ export const settings = {
   'settings.about': 'About',
   'settings.about.text': 'Wrestplank is a bench book that calculates, for people who restore pianos. Free software under the MIT licence.',
   'settings.about.reference': 'Reference of the calculations and the interface for scripts',
+  'settings.language.en': 'English',
+  'settings.language.de': 'Deutsch',
 } as const;

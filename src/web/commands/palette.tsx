@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Autocomplete, useFilter } from 'react-aria-components/Autocomplete';
 import { Input } from 'react-aria-components/Input';
 import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
@@ -16,7 +16,11 @@ const LAST: readonly string[] = ['command.group.everywhere', 'command.group.look
 export default function Palette({ onClose }: { readonly onClose: () => void }) {
   const say = useSay();
   const { contains } = useFilter({ sensitivity: 'base' });
+  const input = useRef<HTMLInputElement>(null);
   const [text, setText] = useState('');
+  useEffect(() => {
+    input.current?.focus();
+  }, []);
   const commands = useAllCommands()
     .filter((command) => command.id !== 'palette' && isAvailable(command))
     .sort((a, b) => LAST.indexOf(a.group) - LAST.indexOf(b.group));
@@ -28,8 +32,8 @@ export default function Palette({ onClose }: { readonly onClose: () => void }) {
   return (
     <AppDialog title={say('command.palette')} isOpen onClose={onClose}>
       <Autocomplete filter={contains} inputValue={text} onInputChange={setText}>
-        <SearchField className="palette-search" aria-label={say('command.search')} autoFocus>
-          <Input className="input" placeholder={say('command.search')} />
+        <SearchField className="palette-search" aria-label={say('command.search')}>
+          <Input ref={input} className="input" placeholder={say('command.search')} />
         </SearchField>
         <ListBox
           className="palette-list"

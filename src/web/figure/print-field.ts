@@ -8,7 +8,7 @@ export function printField(name: string, value: unknown, locale: string): string
   if (typeof value === 'object' && value !== null) {
     return Object.entries(value).map(([inner, item]) => `${inner} ${printField(inner, item, locale)}`).join(', ');
   }
-  return value === undefined || value === null ? '–' : String(value as string | boolean);
+  return typeof value === 'string' ? value : value === undefined || value === null ? '–' : JSON.stringify(value);
 }
 
 function printNumber(name: string, value: number, locale: string): string {

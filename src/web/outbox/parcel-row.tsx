@@ -5,6 +5,7 @@ import { IssueList } from '../shell/issue-list.tsx';
 import { type Telling, sayPlace } from '../story/say-event.ts';
 import type { Parcel, ParcelEntry } from './parcel.ts';
 import { placeKeyOf } from './parcel.ts';
+import { StandingNow } from './standing-now.tsx';
 import { outbox } from './the-outbox.ts';
 
 const SHOWN = 12;
@@ -31,7 +32,7 @@ export function ParcelRow({ parcel }: { readonly parcel: Parcel }) {
         ))}
         {entries.length > SHOWN && <li>{say('shell.outbox.more', { count: entries.length - SHOWN })}</li>}
       </ul>
-      {status === 'conflict' && problem?.errors.map((error) => <p key={error.path}>{say('shell.outbox.stands', { stands: String(error.params?.['stands'] ?? error.allowed) })}</p>)}
+      {status === 'conflict' && <StandingNow parcel={parcel} telling={telling} />}
       {status === 'refused' && (problem === undefined || problem.errors.length === 0 ? <p>{problem?.message}</p> : <IssueList issues={problem.errors} />)}
       {status !== 'sending' && (
         <div className="row">

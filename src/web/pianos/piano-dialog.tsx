@@ -1,6 +1,6 @@
 import type { Instrument, InstrumentDraft } from '#instrument';
 import type { Issue } from '#result';
-import { type FormEvent, useRef, useState } from 'react';
+import { type SyntheticEvent, useRef, useState } from 'react';
 import { ApiProblem } from '../api/problem.ts';
 import { useLocale, useSay } from '../language/use-say.ts';
 import { ProblemNote } from '../shell/problem-note.tsx';
@@ -42,7 +42,7 @@ export default function PianoDialog({ instrument, onClose, onSave }: PianoDialog
       setBusy(false);
     }
   };
-  const submit = (event: FormEvent): void => {
+  const submit = (event: SyntheticEvent): void => {
     event.preventDefault();
     const draft = pianoDraftOf(typed, locale);
     if (!draft.ok) {

@@ -21,7 +21,7 @@ export function SettingsPage() {
         <Choice<Preferences['language']>
           label={say('settings.language')}
           value={language}
-          options={[{ value: 'en', label: <span lang="en">English</span> }, { value: 'de', label: <span lang="de">Deutsch</span> }]}
+          options={[{ value: 'en', label: <span lang="en">{say('settings.language.en')}</span> }, { value: 'de', label: <span lang="de">{say('settings.language.de')}</span> }]}
           onChange={(value) => { setPreferences({ language: value }); }}
           hint={say('settings.language.hint', { figure: figure(49.5, 1, 'g') })}
         />

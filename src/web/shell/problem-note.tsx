@@ -1,4 +1,5 @@
 import { ApiProblem } from '../api/problem.ts';
+import { sayProblem } from '../api/say-problem.ts';
 import { useSay } from '../language/use-say.ts';
 import { Note } from '../ui/note.tsx';
 import { IssueList } from './issue-list.tsx';
@@ -7,10 +8,9 @@ import { IssueList } from './issue-list.tsx';
 export function ProblemNote({ problem, onRetry }: { readonly problem: unknown; readonly onRetry?: () => void }) {
   const say = useSay();
   const known = problem instanceof ApiProblem ? problem : null;
-  const text = known === null ? String(problem) : known.status === 0 ? say('shell.problem.noAnswer') : known.message;
   return (
     <Note tone="bad" role="alert">
-      {known !== null && known.errors.length > 0 ? <IssueList issues={known.errors} /> : <p>{text}</p>}
+      {known !== null && known.errors.length > 0 ? <IssueList issues={known.errors} /> : <p>{sayProblem(problem, say)}</p>}
       {onRetry !== undefined && (
         <div>
           <button type="button" className="button" onClick={onRetry}>

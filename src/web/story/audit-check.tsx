@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { usePiano } from '../api/piano.tsx';
 import { auditQuery } from '../api/queries.ts';
+import { sayProblem } from '../api/say-problem.ts';
 import { useSay } from '../language/use-say.ts';
 
 /** Reads the whole chain of events again and says whether anything in it was altered. */
@@ -13,7 +14,7 @@ export function AuditCheck() {
   const text =
     !asked ? ''
     : isFetching ? say('shell.loading')
-    : error !== null ? error.message
+    : error !== null ? sayProblem(error, say)
     : data === undefined ? ''
     : data.whole ? say('story.audit.whole', { events: data.events, hash: data.headHash.slice(0, 12) })
     : say('story.audit.broken', { seq: data.firstBrokenSeq ?? 0 });

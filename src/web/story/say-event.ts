@@ -126,8 +126,9 @@ function sayValue(area: string, field: string, value: unknown, { say, locale }: 
   if (value === null || value === undefined || value === '') return say('story.notStated');
   if (typeof value === 'object') return JSON.stringify(value);
   if (typeof value === 'number') return field.endsWith('Midi') ? noteNameOf({ firstMidi: 0, lastMidi: 127 }, value + 1) : printField(field, value, locale);
-  const word = `${area.replace('.field', '')}.${field}.${value === true ? 'yes' : value === false ? 'no' : String(value as string)}`;
-  return isMessageKey(word) ? say(word) : String(value as string);
+  const choice = typeof value === 'string' ? value : value === true ? 'yes' : 'no';
+  const word = `${area.replace('.field', '')}.${field}.${choice}`;
+  return isMessageKey(word) ? say(word) : choice;
 }
 
 function sayIntent(body: unknown, { say, locale, compass }: Telling): string {

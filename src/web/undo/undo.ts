@@ -1,6 +1,7 @@
 import type { LogEvent } from '#workshop';
 import { call } from '../api/client.ts';
 import { ApiProblem } from '../api/problem.ts';
+import { sayProblem } from '../api/say-problem.ts';
 import { refreshPiano } from '../api/queries.ts';
 import { sayNow } from '../language/use-say.ts';
 import { outbox } from '../outbox/the-outbox.ts';
@@ -22,8 +23,14 @@ export async function undoEvent(pianoId: string, seq: number, sayEvent: SayEvent
     });
   } catch (failure) {
     if (failure instanceof ApiProblem && !failure.passing) forgetSeq(pianoId, seq);
-    toast(say('shell.undo.refused', { why: failure instanceof Error ? failure.message : String(failure) }), { tone: 'bad' });
+    toast(say('shell.undo.refused', { why: whyNot(failure) }), { tone: 'bad' });
   }
+}
+
+/** The event that stands in the way by its number; anything else as the server says it. */
+function whyNot(failure: unknown): string {
+  const later = failure instanceof ApiProblem ? failure.errors[0]?.params?.['later'] : undefined;
+  return later === undefined ? sayProblem(failure, sayNow()) : sayNow()('shell.undo.blocked', { later });
 }
 
 /** Undoes the last step this window took at this piano: one still waiting is taken back, one acknowledged is undone in the log. */

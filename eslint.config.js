@@ -32,7 +32,7 @@ export default tseslint.config(
       '@typescript-eslint/restrict-template-expressions': 'error',
       '@typescript-eslint/switch-exhaustiveness-check': ['error', { considerDefaultExhaustiveForUnions: true }],
       '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_', ignoreRestSiblings: true }],
-      'eqeqeq': 'error',
+      'eqeqeq': ['error', 'always', { null: 'ignore' }],
       'no-console': 'error',
       'max-lines': ['error', { max: 400 }],
       'max-lines-per-function': ['error', { max: 80, skipBlankLines: true, skipComments: true }],

@@ -1,4 +1,5 @@
-import { type KeyNumber, type Reading, type State, type WeighingSession, keysOf, noteNameOf } from '#instrument';
+import type { keysOf} from '#instrument';
+import { type KeyNumber, type Reading, type State, type WeighingSession, noteNameOf } from '#instrument';
 import { type Say, explainIssue } from '#text';
 import type { Issue } from '#result';
 import type { FigureStory } from '../../figure/figure-store.ts';

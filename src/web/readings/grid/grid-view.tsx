@@ -45,7 +45,6 @@ export const GridView = memo(function GridView() {
         <GridStatus id={statusId} columns={columns} cursor={cursor} words={words} />
         <p className="visually-hidden" role="status">{grid.message}</p>
         <div className="grid-scroll">
-          {/* eslint-disable-next-line jsx-a11y/no-noninteractive-element-to-interactive-role -- a table in the ARIA grid pattern */}
           <table
             ref={grid.table}
             role="grid"
@@ -59,7 +58,7 @@ export const GridView = memo(function GridView() {
             {...(canWrite ? {} : { 'aria-readonly': true })}
             {...events}
           >
-            <thead role="rowgroup">
+            <thead>
               <tr role="row" aria-rowindex={1}>
                 <th scope="col" role="columnheader" className="grid-corner">{say('readings.grid.key')}</th>
                 {columns.map((column) => (
@@ -69,7 +68,7 @@ export const GridView = memo(function GridView() {
                 ))}
               </tr>
             </thead>
-            <tbody role="rowgroup">
+            <tbody>
               {grid.keys.map((key, index) => (
                 <GridRow key={key} rowIndex={index} keyNumber={key} columns={columns} sheet={sheet} state={state} cursor={cursor} words={words} statusId={statusId} />
               ))}

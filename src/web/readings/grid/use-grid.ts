@@ -46,14 +46,18 @@ export function useGrid(columns: readonly GridColumn[]) {
 
   const write = useCallback((writes: readonly CellWrite[]): void => { writeSheet(writes.map(onKey)); }, [writeSheet]);
   const select = useCallback(
-    (selection: GridSelection, focus = true): void => {
+    (selection: GridSelection): void => {
+      const { row, column } = selection.focus;
+      const cell = table.current?.rows[row + 1]?.cells[column + 1];
+      // The focus moves while nothing on the page is yet changed, and the scrolling waits for the frame: one layout a stroke, not three.
+      cell?.focus({ preventScroll: true });
       flushSync(() => {
         cursor.select(selection);
-        pointAtKey(keys[selection.focus.row]);
+        pointAtKey(keys[row]);
       });
-      if (focus) focusCell();
+      requestAnimationFrame(() => cell?.scrollIntoView({ block: 'nearest', inline: 'nearest' }));
     },
-    [cursor, focusCell, keys],
+    [cursor, keys],
   );
   const step = useCallback(
     (down: number, along: number): void => {

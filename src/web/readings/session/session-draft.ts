@@ -30,8 +30,7 @@ export const sessionChoices = {
 } as const;
 export type SessionChoiceName = keyof typeof sessionChoices;
 
-const texts = ['weightClass', 'equipment', 'remark'] as const;
-type TextName = SessionFigure['name'] | (typeof texts)[number] | 'repeats';
+type TextName = SessionFigure['name'] | 'weightClass' | 'equipment' | 'remark' | 'repeats';
 
 /** The session form as typed; empty means not stated. */
 export type SessionForm = Readonly<Record<TextName | SessionChoiceName, string>>;

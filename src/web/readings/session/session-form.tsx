@@ -1,6 +1,6 @@
 import type { WeighingSession } from '#instrument';
 import { explainIssue } from '#text';
-import { type FormEvent, useState } from 'react';
+import { type SyntheticEvent, useState } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { call } from '../../api/client.ts';
 import { refreshPiano } from '../../api/queries.ts';
@@ -37,7 +37,7 @@ export function SessionForm({ session, onDone, onCancel, cancelLabel }: SessionF
   const [isSaving, setSaving] = useState(false);
   const set = (name: keyof Form) => (value: string): void => { setForm((now) => ({ ...now, [name]: value })); };
 
-  const submit = async (event: FormEvent): Promise<void> => {
+  const submit = async (event: SyntheticEvent): Promise<void> => {
     event.preventDefault();
     const result = draftOf(form, { cycle, state, locale });
     setTried(result);

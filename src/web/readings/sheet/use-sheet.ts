@@ -21,7 +21,8 @@ export function useSheet(): Sheet {
     show();
     const leaveOutbox = outbox.subscribe(show);
     const leaveQueries = queryClient.getQueryCache().subscribe(({ type, query }) => {
-      if (type === 'updated' && query.queryKey[1] === id && query.queryKey[2] === 'readings') show();
+      const [, piano, part] = query.queryKey as readonly unknown[];
+      if (type === 'updated' && piano === id && part === 'readings') show();
     });
     return () => {
       leaveOutbox();

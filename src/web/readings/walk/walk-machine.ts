@@ -157,7 +157,7 @@ function advance(state: WalkState, context: WalkContext, slot: number, writes: r
   const [first] = writes;
   const sameKey = state.echo !== null && first !== undefined && state.echo.key === first.key;
   const fresh = writes.map(({ slot: written, typed, outcome }, index) => ({ slot: written, typed: typed ?? null, value: values[index] ?? null, outcome: outcome ?? null }));
-  const earlier = sameKey ? (state.echo?.figures ?? []).filter(({ slot: old }) => !fresh.some(({ slot: now }) => sameSlot(old, now))) : [];
+  const earlier = sameKey ? state.echo.figures.filter(({ slot: old }) => !fresh.some(({ slot: now }) => sameSlot(old, now))) : [];
   const echo = first === undefined ? state.echo : { key: first.key, figures: [...earlier, ...fresh] };
   const cleared: WalkState = { ...calm(state), draft: '', remark: '', echo };
   const written = withWritten(context, writes);

@@ -1,27 +1,29 @@
 import type { Reading } from '#instrument';
 import { type Say, isMessageKey } from '#text';
-import { sayMaybe, useLocale, useMoments, useSay } from '../language/use-say.ts';
+import { useLocale, useSay } from '../language/use-say.ts';
 import { printField } from './print-field.ts';
+import { Provenance } from './provenance.tsx';
 
 interface FieldRowsProps {
   readonly fields: Readonly<Record<string, unknown>>;
   readonly readings?: Readonly<Record<string, readonly Reading[]>> | undefined;
-  /** The field to be told apart from the rest. */
+  /** The field to be told apart from the rest, here or in a group. */
   readonly strong?: string | undefined;
 }
 
-/** Fields of an operation by name, value and unit, each with the readings it came from. */
+/** Fields of an operation in words, with the name scripts know them by, each with the readings it came from. */
 export function FieldRows({ fields, readings = {}, strong }: FieldRowsProps) {
   const say = useSay();
-  const locale = useLocale();
   return (
     <table className="field-rows">
       <tbody>
-        {Object.entries(fields).map(([name, value]) => (
+        {Object.entries(fields).filter(([, value]) => value !== undefined).map(([name, value]) => (
           <tr key={name} className={name === strong ? 'field-rows-strong' : undefined}>
-            <th scope="row">{fieldName(name, say)}</th>
+            <th scope="row">
+              {fieldName(name, say)} <code className="field-raw">{name}</code>
+            </th>
             <td>
-              <Value name={name} value={value} locale={locale} />
+              <Value name={name} value={value} strong={strong} />
               {readings[name]?.map((reading) => <Provenance key={reading.id} reading={reading} />)}
             </td>
           </tr>
@@ -36,20 +38,19 @@ function fieldName(name: string, say: Say): string {
   return key === undefined ? name : say(key);
 }
 
-/** A figure, or for a group of fields the group's own rows. */
-function Value({ name, value, locale }: { readonly name: string; readonly value: unknown; readonly locale: string }) {
-  const isGroup = typeof value === 'object' && value !== null && !Array.isArray(value);
-  return isGroup ? <FieldRows fields={value as Readonly<Record<string, unknown>>} /> : printField(name, value, locale);
+/** A figure, or for a group of fields the group's own rows; for a list of groups the rows of each. */
+function Value({ name, value, strong }: { readonly name: string; readonly value: unknown; readonly strong: string | undefined }) {
+  const say = useSay();
+  const locale = useLocale();
+  if (isGroup(value)) return <FieldRows fields={value} strong={strong} />;
+  if (Array.isArray(value) && value.length > 0 && value.every(isGroup)) return value.map((group, index) => <FieldRows key={index} fields={group} strong={strong} />);
+  const wordOf = (text: string): string => {
+    const key = [`cause.${text}`, `remedy.${text}`].find(isMessageKey);
+    return key === undefined ? text : say(key);
+  };
+  return printField(name, value, locale, wordOf);
 }
 
-/** What was typed, when, and whether it was measured. */
-function Provenance({ reading }: { readonly reading: Reading }) {
-  const say = useSay();
-  const moment = useMoments();
-  return (
-    <div className="soft small">
-      {say('shell.figure.typed', { typed: reading.typed ?? '–', at: moment(reading.at), basis: sayMaybe(say, `basis.${reading.basis}`) })}
-      {reading.remark !== '' && ` · ${reading.remark}`}
-    </div>
-  );
+function isGroup(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

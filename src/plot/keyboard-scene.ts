@@ -43,7 +43,7 @@ export function keyboardScene(options: KeyboardSceneOptions): Scene {
     const isNatural = colour === 'natural';
     return [{
       type: 'symbol', shape: signShape[sign], key, radiusPx,
-      role: isNatural || key === highlightKey ? (CALM.has(sign) ? 'onNatural' : 'flag') : 'onSharp',
+      role: isNatural || key === highlightKey ? (CALM.has(sign) ? 'onNatural' : 'flagOnNatural') : 'onSharp',
       x: row.leftPx + (xMm + widthMm / 2) * row.pxPerMm,
       y: 1 + (isNatural ? heightPx : sharpPx) - radiusPx * 2.2,
     }];

@@ -15,5 +15,7 @@ export const printInks: Readonly<Record<Ink, string>> = {
   flag: '#9c2f26',
   natural: '#fffdf8',
   sharp: '#2f3236',
+  keyMark: '#22252a',
+  keyFlag: '#9c2f26',
   highlight: '#b9d9e3',
 };

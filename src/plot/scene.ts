@@ -7,7 +7,7 @@ export type Role =
   | 'found' | 'planned' | 'finished'
   | 'uncertainty' | 'outcome' | 'flag'
   | 'naturalKey' | 'sharpKey' | 'highlight' | 'highlightKey'
-  | 'onNatural' | 'onSharp'
+  | 'onNatural' | 'flagOnNatural' | 'onSharp'
   | 'label' | 'note';
 
 /** Shapes of the small marks. Ring, diamond and square belong to the three states and to nothing else, so that no one has to tell states by colour. */

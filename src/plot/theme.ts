@@ -1,7 +1,7 @@
 import type { Role } from './scene.ts';
 
 /** The inks a drawing is made with. */
-export const inks = ['paper', 'ink', 'soft', 'rule', 'band', 'accent', 'found', 'planned', 'finished', 'flag', 'natural', 'sharp', 'highlight'] as const;
+export const inks = ['paper', 'ink', 'soft', 'rule', 'band', 'accent', 'found', 'planned', 'finished', 'flag', 'natural', 'sharp', 'keyMark', 'keyFlag', 'highlight'] as const;
 export type Ink = (typeof inks)[number];
 
 /** How a role is inked. Absent fill or stroke: none. */
@@ -31,7 +31,8 @@ export const paintOf: Readonly<Record<Role, Paint>> = {
   sharpKey: { fill: 'sharp', stroke: 'sharp', strokeWidth: 0.6 },
   highlight: { fill: 'highlight', opacity: 0.35 },
   highlightKey: { fill: 'highlight', stroke: 'accent', strokeWidth: 1.2 },
-  onNatural: { fill: 'ink', stroke: 'ink', strokeWidth: 1.4 },
+  onNatural: { fill: 'keyMark', stroke: 'keyMark', strokeWidth: 1.4 },
+  flagOnNatural: { fill: 'keyFlag', stroke: 'keyFlag', strokeWidth: 1.3 },
   onSharp: { fill: 'natural', stroke: 'natural', strokeWidth: 1.4 },
   label: { fill: 'ink' },
   note: { fill: 'soft' },
@@ -41,7 +42,7 @@ export const paintOf: Readonly<Record<Role, Paint>> = {
 const tokens: Readonly<Record<Ink, string>> = {
   paper: '--paper-raised', ink: '--ink', soft: '--ink-soft', rule: '--line', band: '--good-wash', accent: '--accent',
   found: '--state-found', planned: '--state-planned', finished: '--state-finished', flag: '--bad',
-  natural: '--key-natural', sharp: '--key-sharp', highlight: '--key-pointed',
+  natural: '--key-natural', sharp: '--key-sharp', keyMark: '--key-mark', keyFlag: '--key-flag', highlight: '--key-pointed',
 };
 
 /** Name of the CSS variable of an ink. */

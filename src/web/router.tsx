@@ -1,4 +1,5 @@
 import { createRootRoute, createRoute, createRouter, lazyRouteComponent, redirect } from '@tanstack/react-router';
+import { walkSearchOf } from './readings/asked-walk.ts';
 import { PianoShell } from './shell/piano-shell.tsx';
 import { NotFound } from './shell/not-found.tsx';
 import { Shell } from './shell/shell.tsx';
@@ -57,6 +58,7 @@ const storyRoute = createRoute({
 const readingsRoute = createRoute({
   getParentRoute: () => pianoRoute,
   path: '/readings',
+  validateSearch: walkSearchOf,
   component: lazyRouteComponent(() => import('./readings/readings-page.tsx'), 'ReadingsPage'),
 });
 

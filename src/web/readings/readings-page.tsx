@@ -9,6 +9,7 @@ import { ProblemNote } from '../shell/problem-note.tsx';
 import { Choice } from '../ui/choice.tsx';
 import { Note } from '../ui/note.tsx';
 import { ArmsView } from './arms/arms-view.tsx';
+import { useAskedWalk } from './asked-walk.ts';
 import { DeskProvider, useDesk } from './desk.tsx';
 import { EmptyReadings } from './empty-readings.tsx';
 import { GridView } from './grid/grid-view.tsx';
@@ -29,6 +30,7 @@ const NARROW = '(max-width: 860px)';
 export function ReadingsPage() {
   const say = useSay();
   const { id, cycle, isCurrent } = usePiano();
+  useAskedWalk();
   const [state, setState] = useKept<State>(`wrestplank.state.${id}`, 'found');
   // Whether they are there is all this page asks: the sheet follows the readings themselves.
   const { data: isThere, error, refetch } = useQuery({ ...readingsQuery(id, cycle), select: isFetched });

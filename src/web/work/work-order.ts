@@ -11,11 +11,19 @@ export interface WorkStage {
   readonly groups: readonly WorkGroup[];
 }
 
-/** Items in the order of the bench: by stage, like jobs together, bass to treble; dropped ones left out. */
+/** Which jobs are looked at; `all` leaves out those dropped. */
+export const workFilters = ['open', 'done', 'all', 'dropped'] as const;
+export type WorkFilter = (typeof workFilters)[number];
+
+/** Jobs of a filter, and those just changed, which stay in view until another filter is chosen. */
+export function chooseWork(work: readonly WorkItem[], filter: WorkFilter, justChanged: ReadonlySet<string>): readonly WorkItem[] {
+  return work.filter(({ id, status }) => justChanged.has(id) || (filter === 'all' ? status !== 'dropped' : status === filter));
+}
+
+/** Items in the order of the bench: by stage, like jobs together, bass to treble. */
 export function stagesOf(work: readonly WorkItem[]): readonly WorkStage[] {
-  const kept = work.filter(({ status }) => status !== 'dropped');
   return [1, 2, 3, 4, 5].flatMap((stage): readonly WorkStage[] => {
-    const items = kept.filter((item) => item.stage === stage).sort((a, b) => (a.key ?? 0) - (b.key ?? 0));
+    const items = work.filter((item) => item.stage === stage).sort((a, b) => (a.key ?? 0) - (b.key ?? 0));
     if (items.length === 0) return [];
     const remedies = [...new Set(items.map(({ remedy }) => remedy))];
     return [{ stage, groups: remedies.map((remedy) => ({ remedy, items: items.filter((item) => item.remedy === remedy) })) }];

@@ -1,72 +1,62 @@
-import type { WorkItem } from '#workshop';
 import { remedyPlan } from '#workshop';
-import { useMutation } from '@tanstack/react-query';
-import { Link } from '@tanstack/react-router';
+import type { WorkItem } from '#workshop';
 import { useMemo, useState } from 'react';
-import { call } from '../api/client.ts';
 import { usePiano } from '../api/piano.tsx';
-import { refreshPiano } from '../api/queries.ts';
+import { useReadings } from '../api/use-readings.ts';
 import { useTouch } from '../api/use-touch.ts';
 import { useSay } from '../language/use-say.ts';
 import { ProblemNote } from '../shell/problem-note.tsx';
-import { Note } from '../ui/note.tsx';
+import { Choice } from '../ui/choice.tsx';
 import { AddWork } from './add-work.tsx';
+import { SheetHead } from './sheet-head.tsx';
+import { useWorkWriting } from './use-work-writing.ts';
+import { type WorkFilter, chooseWork, missingFrom, workFilters } from './work-order.ts';
 import { WorkSheet } from './work-sheet.tsx';
-import { missingFrom } from './work-order.ts';
 import './work.css';
 
-/** What is to be done at the bench, in its order: from the findings and by hand, printable, each done item asking for its re-measurement. */
+/** What is to be done at the bench, in its order: from the findings and by hand, printable, each done job asking to be weighed again. */
 export function WorkPage() {
   const say = useSay();
-  const { id, cycle, isCurrent, work, instrument } = usePiano();
+  const { cycle, isCurrent, work } = usePiano();
   const analysis = useTouch('found');
+  const finished = useReadings('finished');
   const fresh = useMemo(() => missingFrom(work, remedyPlan(analysis, cycle)), [work, analysis, cycle]);
-  const [justDone, setJustDone] = useState<WorkItem>();
-  const writing = useMutation({ mutationFn: (write: () => Promise<unknown>) => write(), onSuccess: () => refreshPiano(id) });
+  const [filter, setFilter] = useState<WorkFilter>(() => (work.some(({ status }) => status === 'open') ? 'open' : 'all'));
+  const [justChanged, setJustChanged] = useState<ReadonlySet<string>>(new Set());
+  const writing = useWorkWriting();
+  const shown = chooseWork(work, filter, justChanged);
   const change = (item: WorkItem, status: WorkItem['status']): void => {
-    setJustDone(status === 'done' ? item : undefined);
-    writing.mutate(() => call('changeWork', { params: { id, wid: item.id }, body: { status } }));
+    setJustChanged((before) => new Set([...before, item.id]));
+    writing.change(item, status);
   };
+  const countOf = (one: WorkFilter): number => chooseWork(work, one, new Set()).length;
   return (
-    <div className="page">
-      <header className="print-only">
-        <h1>{say('work.sheet', { piano: instrument.name })}</h1>
-      </header>
-      <div className="row no-print">
-        {isCurrent && fresh.length > 0 && (
-          <button type="button" className="button button-main" disabled={writing.isPending} onClick={() => { writing.mutate(() => call('addWork', { params: { id }, body: { items: [...fresh] } })); }}>
-            {say('work.fromFindings', { count: fresh.length })}
-          </button>
+    <div className="page work-page">
+      <SheetHead />
+      <div className="row work-bar no-print">
+        {work.length > 0 && (
+          <Choice
+            label={say('work.filter')}
+            value={filter}
+            options={workFilters.filter((one) => one !== 'dropped' || countOf(one) > 0 || filter === one).map((one) => ({ value: one, label: `${say(`work.filter.${one}`)} ${String(countOf(one))}` }))}
+            onChange={(next) => { setFilter(next); setJustChanged(new Set()); }}
+          />
         )}
-        {work.length > 0 && <button type="button" className="button" onClick={() => { window.print(); }}>{say('work.print')}</button>}
+        {isCurrent && fresh.length > 0 && (
+          <button type="button" className="button button-main" disabled={writing.isBusy} onClick={() => { setFilter('open'); writing.add(fresh); }}>{say('work.fromFindings', { count: fresh.length })}</button>
+        )}
+        {shown.length > 0 && <button type="button" className="button" onClick={() => { window.print(); }}>{say('work.print')}</button>}
       </div>
-      {writing.error !== null && <ProblemNote problem={writing.error} />}
-      {justDone !== undefined && justDone.remeasure.length > 0 && <Remeasure item={justDone} />}
+      {writing.problem !== null && <ProblemNote problem={writing.problem} />}
       {work.length === 0 && fresh.length === 0 && (
-        <section className="panel">
+        <section className="panel no-print">
           <h2>{say('work.empty.title')}</h2>
           <p>{say('work.empty.text')}</p>
         </section>
       )}
-      <WorkSheet work={work} onStatus={change} isReadOnly={!isCurrent} />
-      {isCurrent && <AddWork onAdd={(draft) => { writing.mutate(() => call('addWork', { params: { id }, body: { items: [{ ...draft, cycle }] } })); }} />}
-    </div>
-  );
-}
-
-/** Asks for the figures that tell whether the work has helped. */
-function Remeasure({ item }: { readonly item: WorkItem }) {
-  const say = useSay();
-  const { id } = usePiano();
-  const names = item.remeasure.map((quantity) => say(`quantity.${quantity}.name` as 'quantity.downWeightG.name')).join(', ');
-  return (
-    <div className="no-print">
-      <Note tone="accent" role="status">
-        <p>{item.key === null ? say('work.remeasure', { what: names }) : say('work.remeasure.key', { key: item.key, what: names })}</p>
-        <p>
-          <Link className="button" to="/pianos/$pianoId/readings" params={{ pianoId: id }} search={(search) => search}>{say('work.remeasure.go')}</Link>
-        </p>
-      </Note>
+      {work.length > 0 && shown.length === 0 && <p className="soft">{say(`work.none.${filter}`)}</p>}
+      <WorkSheet work={shown} finished={finished} onStatus={change} isReadOnly={!isCurrent} />
+      {isCurrent && <AddWork onAdd={(draft) => { setFilter('open'); writing.add([{ ...draft, cycle }]); }} />}
     </div>
   );
 }

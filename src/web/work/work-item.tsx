@@ -1,0 +1,66 @@
+import { type Reading, noteNameOf } from '#instrument';
+import { isMessageKey } from '#text';
+import type { WorkItem } from '#workshop';
+import { Link } from '@tanstack/react-router';
+import { usePiano } from '../api/piano.tsx';
+import { useSay } from '../language/use-say.ts';
+import { nameOfJob } from './name-of-job.ts';
+import { stillToWeigh } from './remeasure.ts';
+
+interface WorkItemRowProps {
+  readonly item: WorkItem;
+  /** Standing readings as finished: they tell whether a done job was weighed again. */
+  readonly finished: ReadonlyMap<string, Reading>;
+  readonly onStatus: (item: WorkItem, status: WorkItem['status']) => void;
+  readonly isReadOnly: boolean;
+}
+
+/** One job at one key: to be ticked, dropped or taken up again; done, it asks for the figures that prove it. */
+export function WorkItemRow({ item, finished, onStatus, isReadOnly }: WorkItemRowProps) {
+  const say = useSay();
+  const { compass } = usePiano();
+  const { key, cause, status, remedy } = item;
+  const causeKey = `cause.${cause ?? ''}`;
+  const where = key === null ? say('work.whole') : noteNameOf(compass, key);
+  const what = remedy === 'other' ? nameOfJob(say, item) : isMessageKey(causeKey) ? say(causeKey) : '';
+  const named = say('work.drop.of', { what: `${nameOfJob(say, item)}, ${where}` });
+  return (
+    <li className={`work-item work-${status}`}>
+      <label>
+        <input type="checkbox" checked={status === 'done'} disabled={isReadOnly || status === 'dropped'} onChange={(event) => { onStatus(item, event.target.checked ? 'done' : 'open'); }} />
+        <strong className="work-where">{where}</strong>
+        {key !== null && <span className="work-key">{key}</span>}
+        <span className="work-what">{what}</span>
+      </label>
+      {!isReadOnly && status === 'done' && <WeighAgain item={item} finished={finished} />}
+      {!isReadOnly && status === 'open' && (
+        <button type="button" className="button button-quiet no-print" aria-label={named} onClick={() => { onStatus(item, 'dropped'); }}>{say('work.drop')}</button>
+      )}
+      {!isReadOnly && status === 'dropped' && (
+        <button type="button" className="button no-print" aria-label={say('work.restore.of', { what: `${nameOfJob(say, item)}, ${where}` })} onClick={() => { onStatus(item, 'open'); }}>{say('work.restore')}</button>
+      )}
+    </li>
+  );
+}
+
+/** Leads to the walk at this key, as finished, for what is still to be weighed. */
+function WeighAgain({ item, finished }: Pick<WorkItemRowProps, 'item' | 'finished'>) {
+  const say = useSay();
+  const { id, compass } = usePiano();
+  const quantities = stillToWeigh(item, finished.values());
+  const { key } = item;
+  if (quantities.length === 0 || key === null) return null;
+  const what = quantities.map((quantity) => say(`quantity.${quantity}.short`)).join(', ');
+  const note = noteNameOf(compass, key);
+  return (
+    <Link
+      className="button work-again no-print"
+      to="/pianos/$pianoId/readings"
+      params={{ pianoId: id }}
+      search={(search) => ({ ...search, state: 'finished', key, weigh: quantities.join(',') })}
+      aria-label={say('work.remeasure.of', { note, what })}
+    >
+      {say('work.remeasure.go', { what })}
+    </Link>
+  );
+}

@@ -80,6 +80,7 @@ export const shell: Readonly<Record<keyof typeof english, string>> = {
   'shell.figure.step': 'Stufung {step}',
   'shell.figure.stepNotStated': 'Stufung nicht angegeben',
   'shell.figure.ruleNotStated': 'Regel nicht angegeben',
+  'shell.figure.entries': '{count, plural, one {# Eintrag} other {# Einträge}}',
   'shell.figure.access.read': 'an der Quelle gelesen',
   'shell.figure.access.second-hand': 'aus zweiter Hand',
   'shell.figure.access.memory': 'aus dem Gedächtnis',

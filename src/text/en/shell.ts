@@ -78,6 +78,7 @@ export const shell = {
   'shell.figure.step': 'step {step}',
   'shell.figure.stepNotStated': 'step not stated',
   'shell.figure.ruleNotStated': 'rule not stated',
+  'shell.figure.entries': '{count, plural, one {# entry} other {# entries}}',
   'shell.figure.access.read': 'read at the source',
   'shell.figure.access.second-hand': 'at second hand',
   'shell.figure.access.memory': 'from memory',

@@ -43,12 +43,27 @@ function Value({ name, value, strong }: { readonly name: string; readonly value:
   const say = useSay();
   const locale = useLocale();
   if (isGroup(value)) return <FieldRows fields={value} strong={strong} />;
-  if (Array.isArray(value) && value.length > 0 && value.every(isGroup)) return value.map((group, index) => <FieldRows key={index} fields={group} strong={strong} />);
+  if (Array.isArray(value) && value.length > 0 && value.every(isGroup)) return <Groups groups={value} strong={strong} />;
   const wordOf = (text: string): string => {
     const key = [`cause.${text}`, `remedy.${text}`].find(isMessageKey);
     return key === undefined ? text : say(key);
   };
   return printField(name, value, locale, wordOf);
+}
+
+const MOST_OPEN = 3;
+
+/** The rows of each group; many are folded away until asked for. */
+function Groups({ groups, strong }: { readonly groups: readonly Readonly<Record<string, unknown>>[]; readonly strong: string | undefined }) {
+  const say = useSay();
+  const rows = groups.map((group, index) => <FieldRows key={index} fields={group} strong={strong} />);
+  if (groups.length <= MOST_OPEN) return rows;
+  return (
+    <details>
+      <summary>{say('shell.figure.entries', { count: groups.length })}</summary>
+      {rows}
+    </details>
+  );
 }
 
 function isGroup(value: unknown): value is Readonly<Record<string, unknown>> {

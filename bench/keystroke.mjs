@@ -40,7 +40,8 @@ async function post(url, body) {
  */
 function watch() {
   const noted = (window.noted = []);
-  const drawn = () => [...document.querySelectorAll('.live-plots path')].map((line) => line.getAttribute('d')).join();
+  // A plot that is not in view counts as none.
+  const drawn = () => [...document.querySelectorAll('.live-plots svg')].filter((plot) => plot.clientHeight > 100).flatMap((plot) => [...plot.querySelectorAll('path')].map((line) => line.getAttribute('d'))).join();
   addEventListener('keydown', (event) => {
     const begun = performance.now();
     const before = drawn();

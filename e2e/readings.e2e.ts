@@ -55,6 +55,18 @@ const pasteInto = (page: Page, text: string): Promise<void> => page.evaluate((bl
   clipboardData.setData('text/plain', block);
   document.activeElement?.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
 }, text);
+/** Strokes as a scale sends them, five milliseconds apart by their own time stamps, however long this machine takes over them. */
+async function sendAsScale(page: Page, strokes: readonly string[]): Promise<void> {
+  const wire = await page.context().newCDPSession(page);
+  const begun = Date.now() / 1000;
+  for (const [index, key] of strokes.entries()) {
+    const timestamp = begun + index * 0.005;
+    const code = key === 'Tab' ? 9 : key === '.' ? 190 : key.charCodeAt(0);
+    await wire.send('Input.dispatchKeyEvent', { type: 'keyDown', key, windowsVirtualKeyCode: code, timestamp, ...(key === 'Tab' ? {} : { text: key }) });
+    await wire.send('Input.dispatchKeyEvent', { type: 'keyUp', key, windowsVirtualKeyCode: code, timestamp });
+  }
+  await wire.detach();
+}
 const saved = (page: Page): Promise<void> => page.getByRole('button', { name: /^Saved/u }).waitFor();
 
 const block88 = Array.from({ length: 88 }, (_, index) => `${String(45 + (index % 9))}\t${String(20 + (index % 7))}`);
@@ -92,7 +104,8 @@ describe('too rich for the bench, targets too small', () => {
   it('a scale that types and ends with Tab goes on by itself', async () => {
     const page = await openReadings('Walk the keys');
     await page.locator('.walk-input').focus();
-    for (const stroke of ['4', '9', '.', '5', 'Tab', '2', '6', '.', '0', 'Tab']) await page.keyboard.press(stroke);
+    await sendAsScale(page, ['4', '9', '.', '5', 'Tab']);
+    await sendAsScale(page, ['2', '6', '.', '0', 'Tab']);
     await page.locator('.walk-note', { hasText: 'A♯0' }).waitFor();
     await saved(page);
     expect(await figures()).toEqual(['1 downWeightG 49.5', '1 upWeightG 26.0']);
@@ -126,6 +139,10 @@ describe('no full keyboard path, Tab leaves the grid', () => {
     await page.keyboard.press('Enter');
     expect(await focusAt(page)).toBe('3 3');
     expect([await textOf(page, 1, 3), await textOf(page, 1, 4)]).toEqual(['37.5', '11.5']);
+    for (const plot of await page.locator('.live-plots svg').all()) {
+      const box = await plot.boundingBox();
+      expect(box !== null && box.height > 120 && box.width > 300).toBe(true);
+    }
     await page.keyboard.press('Control+Home');
     await page.keyboard.press('F2');
     await page.keyboard.type('7');

@@ -50,11 +50,13 @@ export function takeText(text: string, { key, column, standing, say, locale, wor
     case 'empty': return standing === undefined ? { kind: 'same' } : { kind: 'write', write: { ...place, clear: true } };
     case 'outcome': return standing?.outcome === cell.outcome ? { kind: 'same' } : { kind: 'write', write: { ...place, outcome: cell.outcome } };
     case 'figure': return standing?.typed === cell.typed ? { kind: 'same' } : { kind: 'write', write: { ...place, typed: cell.typed } };
-    case 'refused': return { kind: 'refused', why: cell.issues.map((issue) => sayRefusal(issue, column, { say, locale, words })).join(' ') };
+    case 'refused': return { kind: 'refused', why: cell.issues.map((issue) => (issue.code === 'range'
+      ? say('readings.walk.problem.range', { quantity: say(`quantity.${quantity}.name`), given: cell.typed, ...words.range(quantity, 'possible') })
+      : sayRefusal(issue, column, { say, locale, words }))).join(' ') };
   }
 }
 
-/** Why a cell was refused, with what is allowed. */
+/** Why a pasted cell was refused, with what is allowed; the text itself stands beside it. */
 export function sayRefusal(issue: Issue, { quantity }: FigureColumn, { say, locale, words }: Pick<TakeOptions, 'say' | 'locale' | 'words'>): string {
   return issue.code === 'range' ? say('readings.allowed', words.range(quantity, 'possible')) : explainIssue(say, issue, locale);
 }

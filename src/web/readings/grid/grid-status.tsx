@@ -33,7 +33,7 @@ export function GridStatus({ id, columns, cursor, words }: GridStatusProps) {
   if (column === undefined) return null;
   const cells = (box.bottom - box.top + 1) * (box.right - box.left + 1);
   const draft = drafts[draftIdOf(key, column.id)];
-  const refusal = error !== '' ? error : draft === undefined ? '' : `“${draft.text}” ${draft.why}`;
+  const refusal = error !== '' ? error : (draft?.why ?? '');
   return (
     <div className="grid-status">
       <p id={id}>

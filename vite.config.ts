@@ -36,5 +36,5 @@ export default defineConfig({
     // Floors 0 to 3 are pure: a page takes what it uses of them and leaves the rest of the door behind.
     rolldownOptions: { treeshake: { moduleSideEffects: [{ test: /[\\/]src[\\/](?!web[\\/])/u, sideEffects: false }] } },
   },
-  server: { proxy: { '/api': process.env['WRESTPLANK_API'] ?? 'http://127.0.0.1:4173' } },
+  server: { proxy: { '/api': process.env['WRESTPLANK_API'] ?? 'http://127.0.0.1:4949' } },
 });

@@ -2,8 +2,8 @@
 import path from 'node:path';
 import { ensureBuilt } from './lib/build.mjs';
 import { ensureInstalled } from './lib/install.mjs';
-import { root, run } from './lib/run.mjs';
+import { root, runUntilEnd } from './lib/run.mjs';
 
 await ensureInstalled();
 await ensureBuilt();
-process.exitCode = await run(process.execPath, [path.join(root, 'dist/cli/main.js'), 'serve', '--demo', '--open', ...process.argv.slice(2)], { shell: false });
+process.exitCode = await runUntilEnd(process.execPath, [path.join(root, 'dist/cli/main.js'), 'serve', '--demo', '--open', ...process.argv.slice(2)]);

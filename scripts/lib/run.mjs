@@ -14,6 +14,19 @@ export function run(command, args, options = {}) {
   });
 }
 
+/** Runs the program until it ends; a signal to stop goes to it alone, so that it can close its data folder in peace. */
+export function runUntilEnd(command, args) {
+  return new Promise((resolve, reject) => {
+    const child = spawn(command, args, { cwd: root, stdio: 'inherit' });
+    const pass = (signal) => child.kill(signal);
+    // At a terminal Ctrl-C reaches the child by itself; this process only waits for it.
+    process.on('SIGINT', () => {});
+    process.on('SIGTERM', pass);
+    child.on('error', reject);
+    child.on('close', (code, signal) => resolve(signal === null ? code : 1));
+  });
+}
+
 /** Runs a command and throws when it fails. */
 export async function must(command, args, options) {
   const code = await run(command, args, options);

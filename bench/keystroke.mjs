@@ -13,6 +13,8 @@ import { report, spreadOf } from './measure.mjs';
 
 const FIGURES = 200;
 const WARM = 12;
+/** Pause between strokes: some fifteen a second, faster than a hand, so that the store's own work on a figure is part of the load but not piled up. */
+const PAUSE_MS = 65;
 const dist = process.env.WRESTPLANK_DIST ?? path.resolve(import.meta.dirname, '../dist');
 
 /** Starts the built program on a folder of its own and waits until its store is open. */
@@ -69,7 +71,10 @@ async function typeFigures(page, count, keys, from = 44) {
   for (let typed = 0; typed < count; typed += 1) {
     if (typed % keys === 0 && typed > 0) await page.keyboard.press('Control+Home');
     const text = String(from + ((typed * 7 + Math.floor(typed / keys)) % 12));
-    for (const stroke of [...text, 'Enter']) await page.keyboard.press(stroke);
+    for (const stroke of [...text, 'Enter']) {
+      await page.keyboard.press(stroke);
+      await page.waitForTimeout(PAUSE_MS);
+    }
   }
   await page.waitForTimeout(300);
   return page.evaluate(() => window.noted.splice(0));

@@ -12,7 +12,7 @@ export function CellEditor({ cursor, label, statusId }: CellEditorProps) {
   const input = useRef<HTMLInputElement>(null);
   const error = useSyncExternalStore(cursor.subscribe, cursor.error);
   useLayoutEffect(() => {
-    input.current?.focus({ preventScroll: false });
+    input.current?.focus({ preventScroll: true });
     input.current?.select();
   }, []);
   return (

@@ -96,7 +96,8 @@ export function useGridEvents(grid: Grid, onMenu: () => void) {
         const place = placeOf(event.target);
         if (place === undefined) return;
         if (event.buttons === 1 && event.pointerType !== 'touch' && !grid.cursor.isEditing()) grid.select({ anchor: grid.cursor.selection().anchor, focus: place });
-        else pointAtKey(grid.keys[place.row]);
+        // A mouse at rest points at nothing, even where the browser reports it over a cell that has just changed.
+        else if (event.movementX !== 0 || event.movementY !== 0) pointAtKey(grid.keys[place.row]);
       },
       onClick: (event: MouseEvent<HTMLTableElement>): void => {
         const place = placeOf(event.target);

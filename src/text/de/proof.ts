@@ -185,6 +185,11 @@ export const proof: Readonly<Record<keyof typeof english, string>> = {
   'proof.open': 'PDF öffnen',
   'proof.page.notFinished': 'Noch ist keine Taste als fertiggestellt gewogen: Der Nachweis zeigt das Instrument nur, wie vorgefunden.',
   'proof.page.noIntent': 'Was gleichmäßig sein soll, ist auf der Seite Mechanik noch nicht gesagt: Nichts wird als innerhalb oder außerhalb beurteilt.',
+  'proof.missing': 'Was diesem Nachweis noch fehlt',
+  'proof.missing.waiting': '{count, plural, one {# hier eingegebener Wert ist noch nicht übernommen: Er steht auf dieser Seite und nicht im PDF.} other {# hier eingegebene Werte sind noch nicht übernommen: Sie stehen auf dieser Seite und nicht im PDF.}}',
+  'proof.missing.found': 'Keine Taste wurde wie vorgefunden gewogen: Es gibt nichts zu vergleichen.',
+  'proof.missing.keys': '{state}: {count} von {keys} Tasten ohne Nieder- und Aufgewicht.',
+  'proof.missing.facts': 'Auf der Karte nicht angegeben: {facts}.',
   'proof.empty.title': 'Noch nichts nachzuweisen',
   'proof.empty.text': 'Ein Nachweis vergleicht das Instrument, wie vorgefunden, mit dem fertiggestellten. Wiegen Sie Nieder- und Aufgewicht jeder Taste, wie vorgefunden; nach der Arbeit noch einmal, als fertiggestellt.',
 

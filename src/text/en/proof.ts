@@ -184,6 +184,11 @@ export const proof = {
   'proof.open': 'Open the PDF',
   'proof.page.notFinished': 'No key has been weighed as finished yet: the proof shows the piano as found alone.',
   'proof.page.noIntent': 'What is to be even has not been said on the Action page: nothing is judged inside or outside.',
+  'proof.missing': 'What this proof still lacks',
+  'proof.missing.waiting': '{count, plural, one {# figure typed here has not been taken yet: it is on this page and not in the PDF.} other {# figures typed here have not been taken yet: they are on this page and not in the PDF.}}',
+  'proof.missing.found': 'No key was weighed as found: there is nothing to compare with.',
+  'proof.missing.keys': '{state}: {count} of {keys} keys without down and up weight.',
+  'proof.missing.facts': 'Not stated on the card: {facts}.',
   'proof.empty.title': 'Nothing to prove yet',
   'proof.empty.text': 'A proof compares the piano as found with the piano as finished. Weigh down and up weight of every key as found; after the work, weigh them again as finished.',
 

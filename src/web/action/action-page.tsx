@@ -6,6 +6,7 @@ import { useReadingBook } from '../api/use-readings.ts';
 import { touchOf } from '../api/use-touch.ts';
 import { useSay } from '../language/use-say.ts';
 import { ProblemNote } from '../shell/problem-note.tsx';
+import { WhenReadings } from '../shell/when-readings.tsx';
 import { Note } from '../ui/note.tsx';
 import { useActionCommands } from './action-commands.ts';
 import { ChooseKey } from './choose-key.tsx';
@@ -20,6 +21,10 @@ import './action.css';
 
 /** The touch of a piano: what is asked of it, the states compared, and the keys with what is found on them. */
 export function ActionPage() {
+  return <WhenReadings><Action /></WhenReadings>;
+}
+
+function Action() {
   const say = useSay();
   const { isCurrent } = usePiano();
   const analyses = useAnalyses();

@@ -11,6 +11,7 @@ import { NextList } from './next-list.tsx';
 import { SignLegend } from './sign-legend.tsx';
 import type { StateAnalysis } from './state-analysis.ts';
 import { TouchPlots } from './touch-plots.tsx';
+import { useKeysInView } from './use-keys-in-view.ts';
 
 interface KeyboardAndKeyProps {
   readonly analyses: readonly StateAnalysis[];
@@ -28,16 +29,18 @@ export function KeyboardAndKey({ analyses, shown: { state, analysis }, selected,
   const { compass } = usePiano();
   const [width, ref] = useWidth(960);
   const drawn = Math.max(width, LEAST_KEYS_PX);
+  const inView = useKeysInView(selected);
   const signs = useMemo(() => signsOf(analysis.keys), [analysis]);
   return (
     <div className="keyboard-and-key">
       <div className="keys-column" ref={ref}>
         <SignLegend signs={signs} />
-        <div className="keys-scroll">
+        <div className="keys-scroll" ref={inView.keys} onScroll={inView.onScroll}>
           <KeyboardRow compass={compass} signs={signs} widthPx={drawn} keyHeightPx={Math.max(72, Math.round(drawn / 11))} align="plot" label={say('action.keyboard')} selected={selected} onSelect={onKey} />
         </div>
       </div>
-      <div className="plots-column keys-scroll">
+      {/* eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- what scrolls must be reachable by keyboard */}
+      <div className="plots-column keys-scroll" tabIndex={0} role="region" aria-label={say('action.plots')} ref={inView.plots} onScroll={inView.onScroll}>
         <TouchPlots analyses={analyses} widthPx={drawn} selected={selected} onSelect={onKey} />
       </div>
       <div className="key-column">

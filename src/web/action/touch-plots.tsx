@@ -15,12 +15,10 @@ interface TouchPlotsProps {
 
 /** Down, up, balance and friction weight over the same keys, states overlaid. */
 export function TouchPlots({ analyses, ...rest }: TouchPlotsProps) {
-  const say = useSay();
-  if (analyses.length === 0) return null;
   return (
-    <section className="touch-plots" aria-label={say('action.plots')}>
+    <div className="touch-plots">
       {touchFigures.map((figure) => <TouchPlot key={figure} figure={figure} analyses={analyses} {...rest} />)}
-    </section>
+    </div>
   );
 }
 

@@ -16,7 +16,7 @@ function strokeOf(event: KeyboardEvent): string {
 function isTyping(event: KeyboardEvent, stroke: string): boolean {
   const target = event.target;
   if (!(target instanceof HTMLElement)) return false;
-  if (!target.matches('input, textarea, select, [contenteditable="true"]')) return false;
+  if (!target.matches('input:not([type="checkbox"], [type="radio"]), textarea, select, [contenteditable="true"]')) return false;
   if (stroke === 'mod+z') return target.closest('[data-app-undo]') === null;
   return !stroke.startsWith('mod+') && !/^F\d/u.test(stroke);
 }

@@ -9,29 +9,35 @@ import { useReadingBook } from '../api/use-readings.ts';
 import { touchOf } from '../api/use-touch.ts';
 import { useLocale, useSay } from '../language/use-say.ts';
 import { ReportView } from '../report/report-view.tsx';
+import { WhenReadings } from '../shell/when-readings.tsx';
 import { Choice } from '../ui/choice.tsx';
-import { Note } from '../ui/note.tsx';
+import { ProofMissing } from './proof-missing.tsx';
+import './proof.css';
 
 type Paper = 'a4' | 'letter';
 
 /** The proof on screen as it will be printed, and the PDF of it. */
 export function ProofPage() {
+  return <WhenReadings><Proof /></WhenReadings>;
+}
+
+function Proof() {
   const say = useSay();
   const locale = useLocale();
   const piano = usePiano();
   const book = useReadingBook();
   const [paper, setPaper] = useState<Paper>(() => (/-(?:US|CA|MX)$/u.test(locale) ? 'letter' : 'a4'));
-  const report = useMemo(() => buildProof(inputOf(piano, book, locale, say)), [piano, book, locale, say]);
+  const input = useMemo(() => inputOf(piano, book, locale, say), [piano, book, locale, say]);
+  const report = useMemo(() => buildProof(input), [input]);
   if (book.found.size + book.finished.size === 0) return <NothingToProve />;
   const address = `/api/pianos/${encodeURIComponent(piano.id)}/proof.pdf?${new URLSearchParams({ paper, locale, cycle: String(piano.cycle) }).toString()}`;
   return (
-    <div className="page">
-      <div className="row no-print">
+    <div className="page proof-page">
+      <div className="row proof-bar no-print">
         <Choice<Paper> label={say('proof.paper')} value={paper} options={[{ value: 'a4', label: say('proof.paper.a4') }, { value: 'letter', label: say('proof.paper.letter') }]} onChange={setPaper} />
         <a className="button button-main" href={address} target="_blank" rel="noreferrer">{say('proof.open')}</a>
       </div>
-      {book.finished.size === 0 && <Note><p>{say('proof.page.notFinished')}</p></Note>}
-      {piano.intent === null && <Note><p>{say('proof.page.noIntent')}</p></Note>}
+      <ProofMissing input={input} />
       <ReportView report={report} />
     </div>
   );
@@ -62,7 +68,7 @@ function NothingToProve() {
   const say = useSay();
   const { id } = usePiano();
   return (
-    <div className="page">
+    <div className="page proof-page">
       <section className="panel">
         <h2>{say('proof.empty.title')}</h2>
         <p>{say('proof.empty.text')}</p>

@@ -69,29 +69,41 @@ function BlockView({ block }: { readonly block: Block }) {
   }
 }
 
-function TableView({ table: { caption, columns, rows, rowHeads } }: { readonly table: TableBlock }) {
+/** A table; one laid in several columns of rows on paper is laid so here, as far as there is room. */
+function TableView({ table }: { readonly table: TableBlock }) {
+  const { caption, rows, strips } = table;
+  const length = Math.ceil(rows.length / strips);
+  const parts = Array.from({ length: strips }, (_, index) => rows.slice(index * length, (index + 1) * length)).filter((part) => part.length > 0);
   return (
     // eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- what scrolls must be reachable by keyboard
     <div className="table-wrap" tabIndex={0} role="region" aria-label={caption}>
-      <table className="report-table">
-        <caption className="visually-hidden">{caption}</caption>
-        <thead>
-          <tr>{columns.map(({ label, align }, index) => <th key={`${String(index)} ${label}`} scope="col" className={`at-${align}`}>{label}</th>)}</tr>
-        </thead>
-        <tbody>
-          {rows.map((row, index) => (
-            <tr key={`${String(index)} ${row[0]?.text ?? ''}`}>
-              {row.map((cell, place) => {
-                const className = `at-${columns[place]?.align ?? 'start'}`;
-                return place === 0 && rowHeads
-                  ? <th key={columns[place]?.label} scope="row" className={className}><CellText cell={cell} /></th>
-                  : <td key={`${String(place)} ${columns[place]?.label ?? ''}`} className={className}><CellText cell={cell} /></td>;
-              })}
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <div className="report-strips">
+        {parts.map((part, index) => <Strip key={index} table={{ ...table, rows: part }} />)}
+      </div>
     </div>
+  );
+}
+
+function Strip({ table: { caption, columns, rows, rowHeads } }: { readonly table: TableBlock }) {
+  return (
+    <table className="report-table">
+      <caption className="visually-hidden">{caption}</caption>
+      <thead>
+        <tr>{columns.map(({ label, align }, index) => <th key={`${String(index)} ${label}`} scope="col" className={`at-${align}`}>{label}</th>)}</tr>
+      </thead>
+      <tbody>
+        {rows.map((row, index) => (
+          <tr key={`${String(index)} ${row[0]?.text ?? ''}`}>
+            {row.map((cell, place) => {
+              const className = `at-${columns[place]?.align ?? 'start'}`;
+              return place === 0 && rowHeads
+                ? <th key={columns[place]?.label} scope="row" className={className}><CellText cell={cell} /></th>
+                : <td key={`${String(place)} ${columns[place]?.label ?? ''}`} className={className}><CellText cell={cell} /></td>;
+            })}
+          </tr>
+        ))}
+      </tbody>
+    </table>
   );
 }
 

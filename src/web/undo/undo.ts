@@ -2,7 +2,7 @@ import type { LogEvent } from '#workshop';
 import { call } from '../api/client.ts';
 import { ApiProblem } from '../api/problem.ts';
 import { sayProblem } from '../api/say-problem.ts';
-import { refreshPiano } from '../api/queries.ts';
+import { queryClient, refreshPiano } from '../api/queries.ts';
 import { sayNow } from '../language/use-say.ts';
 import { outbox } from '../outbox/the-outbox.ts';
 import { toast } from '../toast/toasts.ts';
@@ -42,12 +42,27 @@ export function undoLast(pianoId: string, sayEvent: SayEvent): void {
     toast(say('shell.undo.withdrawn', { count: waiting.entries.length }));
     return;
   }
-  const seq = lastSeq(pianoId);
-  if (own.length > 0 || seq === undefined) {
-    toast(say(own.length > 0 ? 'shell.undo.later' : 'shell.undo.nothing'));
+  if (own.length > 0) {
+    toast(say('shell.undo.later'));
     return;
   }
-  void undoEvent(pianoId, seq, sayEvent);
+  void cardsWritten().then(() => {
+    const seq = lastSeq(pianoId);
+    if (seq === undefined) toast(say('shell.undo.nothing'));
+    else void undoEvent(pianoId, seq, sayEvent);
+  });
+}
+
+/** Waits for cards on their way to the server: the step just taken is the one to be undone, not the one before. */
+async function cardsWritten(): Promise<void> {
+  if (queryClient.isMutating() === 0) return;
+  await new Promise<void>((resolve) => {
+    const stop = queryClient.getMutationCache().subscribe(() => {
+      if (queryClient.isMutating() > 0) return;
+      stop();
+      resolve();
+    });
+  });
 }
 
 /** Notes the event a card was just written by, so that Ctrl+Z undoes it: the newest of the log that touched the card. */

@@ -1,22 +1,34 @@
 import type { Reading } from '#instrument';
 import type { WorkItem } from '#workshop';
 import { describe, expect, it } from 'vitest';
-import { stillToWeigh } from './remeasure.ts';
+import { stateToWeigh, stillToWeigh } from './remeasure.ts';
 
 const done: WorkItem = { id: 'a', cycle: 1, key: 40, remedy: 'repinCentres', cause: 'frictionHigh', remark: '', remeasure: ['downWeightG', 'upWeightG'], stage: 1, status: 'done', doneAt: '2026-03-02T10:00:00Z' };
 const weighed = (quantity: 'downWeightG' | 'upWeightG', at: string, index = 40): Reading => ({
   id: `${quantity} ${at}`, cycle: 1, state: 'finished', quantity, scope: 'key', index, repeat: 1, typed: '49', value: 49, outcome: null, uncertainty: null, basis: 'measured', remark: '', sessionId: null, at, by: 'bench',
 });
 
+const states = (state: 'found' | 'finished', ...readings: readonly Reading[]) =>
+  ({ found: new Map<string, Reading>(), finished: new Map<string, Reading>(), [state]: new Map(readings.map((reading) => [reading.id, reading])) });
+
 describe('what a done job asks to be weighed again', () => {
   it('is all it names until it was weighed after it was done', () => {
-    expect(stillToWeigh(done, [])).toEqual(['downWeightG', 'upWeightG']);
-    expect(stillToWeigh(done, [weighed('downWeightG', '2026-03-02T09:59:59Z'), weighed('upWeightG', '2026-03-02T11:00:00Z')])).toEqual(['downWeightG']);
-    expect(stillToWeigh(done, [weighed('downWeightG', '2026-03-02T11:00:00Z'), weighed('upWeightG', '2026-03-02T11:00:00Z')])).toEqual([]);
+    expect(stillToWeigh(done, states('finished'))).toEqual(['downWeightG', 'upWeightG']);
+    expect(stillToWeigh(done, states('finished', weighed('downWeightG', '2026-03-02T09:59:59Z'), weighed('upWeightG', '2026-03-02T11:00:00Z')))).toEqual(['downWeightG']);
+    expect(stillToWeigh(done, states('finished', weighed('downWeightG', '2026-03-02T11:00:00Z'), weighed('upWeightG', '2026-03-02T11:00:00Z')))).toEqual([]);
   });
 
-  it('is asked of its own key only, and of no job that is open', () => {
-    expect(stillToWeigh(done, [weighed('downWeightG', '2026-03-02T11:00:00Z', 41), weighed('upWeightG', '2026-03-02T11:00:00Z', 41)])).toHaveLength(2);
-    expect(stillToWeigh({ ...done, status: 'open', doneAt: null }, [])).toEqual([]);
+  it('is asked of its own key and state only, and of no job that is open', () => {
+    const both = (index: number) => [weighed('downWeightG', '2026-03-02T11:00:00Z', index), weighed('upWeightG', '2026-03-02T11:00:00Z', index)] as const;
+    expect(stillToWeigh(done, states('finished', ...both(41)))).toHaveLength(2);
+    expect(stillToWeigh(done, states('found', ...both(40)))).toHaveLength(2);
+    expect(stillToWeigh({ ...done, status: 'open', doneAt: null }, states('finished'))).toEqual([]);
+  });
+
+  it('belongs to the piano as found where the job only measures, whenever that was read', () => {
+    const measuring: WorkItem = { ...done, remedy: 'weighParts' };
+    expect(stateToWeigh(measuring)).toBe('found');
+    expect(stillToWeigh(measuring, states('found', weighed('downWeightG', '2026-03-01T08:00:00Z')))).toEqual(['upWeightG']);
+    expect(stillToWeigh({ ...measuring, remedy: 'weighAgain' }, states('found', weighed('downWeightG', '2026-03-01T08:00:00Z')))).toHaveLength(2);
   });
 });

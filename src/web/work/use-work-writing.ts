@@ -1,12 +1,15 @@
 import type { WorkItem, WorkItemDraft } from '#workshop';
 import { useMutation } from '@tanstack/react-query';
+import { startTransition, useOptimistic } from 'react';
 import { call } from '../api/client.ts';
 import { usePiano } from '../api/piano.tsx';
 import { refreshPiano } from '../api/queries.ts';
 import { noteWritten } from '../undo/undo.ts';
 
-/** Writes to the work list; every step can be undone. */
+/** The work list and what can be written to it; every step can be undone. */
 export interface WorkWriting {
+  /** The list with steps on their way shown as taken; one that is refused goes back. */
+  readonly work: readonly WorkItem[];
   readonly isBusy: boolean;
   readonly problem: Error | null;
   readonly add: (drafts: readonly WorkItemDraft[]) => void;
@@ -14,8 +17,11 @@ export interface WorkWriting {
 }
 
 export function useWorkWriting(): WorkWriting {
-  const { id } = usePiano();
-  const { mutate, isPending, error } = useMutation({
+  const { id, work } = usePiano();
+  const [shown, show] = useOptimistic(work, (standing, changed: WorkItem) => standing.map((item) => (item.id === changed.id ? changed : item)));
+  const { mutate, mutateAsync, isPending, error } = useMutation({
+    // One after the other, so that the log keeps the order of the hand.
+    scope: { id: `work ${id}` },
     mutationFn: async (write: () => Promise<string | undefined>) => {
       const written = await write();
       if (written !== undefined) await noteWritten(id, written);
@@ -23,9 +29,16 @@ export function useWorkWriting(): WorkWriting {
     onSettled: () => refreshPiano(id),
   });
   return {
+    work: shown,
     isBusy: isPending,
     problem: error,
     add: (drafts) => { mutate(async () => (await call('addWork', { params: { id }, body: { items: [...drafts] } })).work[0]?.id); },
-    change: (item, status) => { mutate(async () => (await call('changeWork', { params: { id, wid: item.id }, body: { status } })).id); },
+    change: (item, status) => {
+      startTransition(async () => {
+        show({ ...item, status, doneAt: status === 'done' ? new Date().toISOString() : null });
+        // What went wrong stands in `error`.
+        await mutateAsync(async () => (await call('changeWork', { params: { id, wid: item.id }, body: { status } })).id).catch(() => undefined);
+      });
+    },
   };
 }

@@ -2,10 +2,11 @@ import { remedyPlan } from '#workshop';
 import type { WorkItem } from '#workshop';
 import { useMemo, useState } from 'react';
 import { usePiano } from '../api/piano.tsx';
-import { useReadings } from '../api/use-readings.ts';
+import { useReadingBook } from '../api/use-readings.ts';
 import { useTouch } from '../api/use-touch.ts';
 import { useSay } from '../language/use-say.ts';
 import { ProblemNote } from '../shell/problem-note.tsx';
+import { WhenReadings } from '../shell/when-readings.tsx';
 import { Choice } from '../ui/choice.tsx';
 import { AddWork } from './add-work.tsx';
 import { SheetHead } from './sheet-head.tsx';
@@ -16,14 +17,18 @@ import './work.css';
 
 /** What is to be done at the bench, in its order: from the findings and by hand, printable, each done job asking to be weighed again. */
 export function WorkPage() {
+  return <WhenReadings><Work /></WhenReadings>;
+}
+
+function Work() {
   const say = useSay();
-  const { cycle, isCurrent, work } = usePiano();
+  const { cycle, isCurrent } = usePiano();
+  const { work, ...writing } = useWorkWriting();
   const analysis = useTouch('found');
-  const finished = useReadings('finished');
+  const weighed = useReadingBook();
   const fresh = useMemo(() => missingFrom(work, remedyPlan(analysis, cycle)), [work, analysis, cycle]);
   const [filter, setFilter] = useState<WorkFilter>(() => (work.some(({ status }) => status === 'open') ? 'open' : 'all'));
   const [justChanged, setJustChanged] = useState<ReadonlySet<string>>(new Set());
-  const writing = useWorkWriting();
   const shown = chooseWork(work, filter, justChanged);
   const change = (item: WorkItem, status: WorkItem['status']): void => {
     setJustChanged((before) => new Set([...before, item.id]));
@@ -55,7 +60,7 @@ export function WorkPage() {
         </section>
       )}
       {work.length > 0 && shown.length === 0 && <p className="soft">{say(`work.none.${filter}`)}</p>}
-      <WorkSheet work={shown} finished={finished} onStatus={change} isReadOnly={!isCurrent} />
+      <WorkSheet work={shown} weighed={weighed} onStatus={change} isReadOnly={!isCurrent} />
       {isCurrent && <AddWork onAdd={(draft) => { setFilter('open'); writing.add([{ ...draft, cycle }]); }} />}
     </div>
   );

@@ -1,14 +1,14 @@
-import type { Reading } from '#instrument';
 import { isMessageKey } from '#text';
 import type { WorkItem } from '#workshop';
 import { useSay } from '../language/use-say.ts';
 import { nameOfJob } from './name-of-job.ts';
+import type { WeighedStates } from './remeasure.ts';
 import { WorkItemRow } from './work-item.tsx';
 import { type WorkGroup, stagesOf } from './work-order.ts';
 
 interface WorkSheetProps {
   readonly work: readonly WorkItem[];
-  readonly finished: ReadonlyMap<string, Reading>;
+  readonly weighed: WeighedStates;
   readonly onStatus: (item: WorkItem, status: WorkItem['status']) => void;
   readonly isReadOnly: boolean;
 }

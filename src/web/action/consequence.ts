@@ -1,5 +1,5 @@
 import type { TouchAnalysis } from '#action';
-import { registerOf } from '#action';
+import { registerOf, targetOf } from '#action';
 import type { Compass, TouchIntent } from '#instrument';
 import { medianOf } from '#numerics';
 
@@ -22,15 +22,7 @@ export function consequencesOf(intent: TouchIntent, analysis: TouchAnalysis, com
     const middle = keys[keys.length >> 1];
     if (middle === undefined) return [];
     const frictionG = medianOf(keys.flatMap((key) => key.frictionG ?? []));
-    const downWeightG = intent.even === 'balanceWeight' ? intent.targetG + frictionG : intent.even === 'downWeight' ? intent.targetG : curveAt(intent.anchors, middle.key);
+    const downWeightG = targetOf(intent, middle.key) + (intent.even === 'balanceWeight' ? frictionG : 0);
     return [{ register, keys: keys.length, frictionG, downWeightG, upWeightG: downWeightG - 2 * frictionG }];
   });
-}
-
-/** Straight between anchors, level outside them. */
-function curveAt(anchors: readonly { readonly key: number; readonly downWeightG: number }[], key: number): number {
-  const above = anchors.findIndex((anchor) => anchor.key >= key);
-  const [from, to] = above <= 0 ? [anchors[above === 0 ? 0 : anchors.length - 1], undefined] : [anchors[above - 1], anchors[above]];
-  if (from === undefined) return Number.NaN;
-  return to === undefined ? from.downWeightG : from.downWeightG + ((to.downWeightG - from.downWeightG) * (key - from.key)) / (to.key - from.key);
 }

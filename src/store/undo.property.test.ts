@@ -10,7 +10,7 @@ type Cells = Readonly<Record<number, string>>;
 /**
  * What a book should be, thought of in another way than the store does it: each place is a pile of events.
  * Undo takes an event off every pile it lies on, and must find it on top; undoing an undo lays it back,
- * and must find the piles as the undo left them.
+ * and must find the piles as the undo left them, with no later act that stands having reached back past it.
  */
 class Piles {
   readonly #piles = new Map<number, number[]>(PLACES.map((place) => [place, []]));
@@ -26,7 +26,7 @@ class Piles {
   mayUndo(seq: number): boolean {
     if (!this.#stands(seq)) return false;
     const undone = this.#undone.get(seq);
-    if (undone !== undefined) return [...undone.tops].every(([place, top]) => this.#pile(place).at(-1) === top);
+    if (undone !== undefined) return [...undone.tops].every(([place, top]) => this.#pile(place).at(-1) === top && !this.#reachedPast(seq, place));
     return placesOf(this.#cells.get(seq) ?? {}).every((place) => this.#pile(place).at(-1) === seq);
   }
 
@@ -46,6 +46,11 @@ class Piles {
   standing(): Cells {
     const now = PLACES.map((place) => [place, this.#cells.get(this.#pile(place).at(-1) ?? 0)?.[place] ?? ''] as const);
     return Object.fromEntries(now.filter(([, typed]) => typed !== ''));
+  }
+
+  /** A standing undo made later of something made earlier, at this place: the piles may look the same again, and are not. */
+  #reachedPast(seq: number, place: number): boolean {
+    return [...this.#undoes].some(([by, target]) => by > seq && target < seq && this.#stands(by) && this.#undone.get(by)?.tops.has(place) === true);
   }
 
   /** An event stands unless a standing one undoes it. */

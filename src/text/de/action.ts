@@ -70,5 +70,6 @@ export const action: Readonly<Record<keyof typeof english, string>> = {
   'action.even.beside': 'neben {inside} von {keys} innerhalb; nur aus den Tasten ohne Ausreißer',
   'action.even.outliers': 'Ausreißer',
   'action.choose': 'Taste wählen',
+  'action.first': 'Erste Taste mit Befund',
   'action.choose.do': 'Zeigen',
 };

@@ -68,5 +68,6 @@ export const action = {
   'action.even.beside': 'beside {inside} of {keys} inside; from the keys within the fence only',
   'action.even.outliers': 'Outliers',
   'action.choose': 'Choose a key',
+  'action.first': 'First key with a finding',
   'action.choose.do': 'Show it',
 } as const;

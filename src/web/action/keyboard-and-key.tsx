@@ -5,6 +5,7 @@ import { usePiano } from '../api/piano.tsx';
 import { useSay } from '../language/use-say.ts';
 import { KeyboardRow } from '../leaves/keyboard-row.tsx';
 import { useWidth } from '../leaves/use-width.ts';
+import { keyWithFinding } from './action-commands.ts';
 import { KeyPanel } from './key-panel.tsx';
 import { KeyboardFigures } from './keyboard-figures.tsx';
 import { NextList } from './next-list.tsx';
@@ -29,6 +30,7 @@ export function KeyboardAndKey({ analyses, shown: { state, analysis }, selected,
   const { compass } = usePiano();
   const [width, ref] = useWidth(960);
   const drawn = Math.max(width, LEAST_KEYS_PX);
+  const first = keyWithFinding(analysis, undefined, 1);
   const inView = useKeysInView(selected);
   const signs = useMemo(() => signsOf(analysis.keys), [analysis]);
   return (
@@ -46,7 +48,13 @@ export function KeyboardAndKey({ analyses, shown: { state, analysis }, selected,
       <div className="key-column">
         {selected === undefined ? (
           <section className="panel">
+            <h2>{say('action.choose')}</h2>
             <p>{say('action.pick')}</p>
+            {first !== undefined && (
+              <p>
+                <button type="button" className="button" onClick={() => { onKey(first); }}>{say('action.first')}</button>
+              </p>
+            )}
             {analysis.next.length > 0 && <NextList next={analysis.next} />}
           </section>
         ) : (

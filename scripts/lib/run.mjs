@@ -5,10 +5,17 @@ import { fileURLToPath } from 'node:url';
 /** The folder of the checkout. */
 export const root = path.resolve(fileURLToPath(import.meta.url), '../../..');
 
+let stdio = 'inherit';
+
+/** From now on what commands say goes to standard error: standard output is for data. */
+export function sayOnErrorOnly() {
+  stdio = ['inherit', process.stderr, process.stderr];
+}
+
 /** Runs a command in the checkout, output passed through; resolves to its exit code. */
 export function run(command, args, options = {}) {
   return new Promise((resolve, reject) => {
-    const child = spawn(command, args, { cwd: root, stdio: 'inherit', shell: process.platform === 'win32', ...options });
+    const child = spawn(command, args, { cwd: root, stdio, shell: process.platform === 'win32', ...options });
     child.on('error', reject);
     child.on('close', (code, signal) => resolve(signal === null ? code : 1));
   });

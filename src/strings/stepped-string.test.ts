@@ -10,6 +10,9 @@ const within = (range: readonly [number, number]) => fc.double({ min: range[0], 
 const wire = fc.record({ diameter: within([0.7, 1.6]), length: within([50, 2000]), pitch: within([27, 4200]) })
   .map(({ diameter, length, pitch }) => ({ diameterMm: millimetres(diameter), speakingLengthMm: millimetres(length), frequencyHz: hertz(pitch) }))
   .filter((string) => plainFiguresOf(string).exactTensionN > 20 && plainFiguresOf(string).exactInharmonicityB < 0.05);
+/** What rounding leaves of the digits: next to a piece of the share s the stiffness of the string is a small difference of terms of 12·B/(π²·s³). */
+const roundingOf = (inharmonicityB: number, parts: readonly number[]): number =>
+  10 * Number.EPSILON * (12 / Math.PI ** 2) * inharmonicityB * parts.reduce((sum, part) => sum + part ** -3, 0);
 const cuts = fc.array(within([0.01, 1]), { minLength: 1, maxLength: 6 }).map((parts) => parts.map((part) => part / parts.reduce((sum, each) => sum + each, 0)));
 
 const piecesOf = (string: { readonly diameterMm: ReturnType<typeof millimetres>; readonly speakingLengthMm: number; readonly frequencyHz: ReturnType<typeof hertz> }, parts: readonly number[]) => {
@@ -19,21 +22,22 @@ const piecesOf = (string: { readonly diameterMm: ReturnType<typeof millimetres>;
 };
 
 describe('exact partials', () => {
-  it('of a plain wire, however it is cut up in thought, are those of the analytic pinned stiff string to 1e-12', () => {
+  it('of a plain wire, however it is cut up in thought, are those of the analytic pinned stiff string to 1e-10 (2e-7 cent) and rounding', () => {
     fc.assert(fc.property(wire, cuts, (string, parts) => {
       const { exactTensionN, exactInharmonicityB } = plainFiguresOf(string);
       const found = steppedPartialsOf({ tensionN: exactTensionN, segments: piecesOf(string, parts) }, 20);
       const expected = partialsOf({ frequencyHz: string.frequencyHz, inharmonicityB: exactInharmonicityB });
-      for (const [index, partial] of expected.entries()) expect(Math.abs((found[index] ?? 0) / partial - 1)).toBeLessThan(1e-12);
+      const allowed = 1e-10 + roundingOf(exactInharmonicityB, parts);
+      for (const [index, partial] of expected.entries()) expect(Math.abs((found[index] ?? 0) / partial - 1)).toBeLessThan(allowed);
     }), { numRuns: 60 });
   });
 
   it('give the tension back that they came from', () => {
     fc.assert(fc.property(wire, cuts, (string, parts) => {
-      const { tensionN, exactTensionN } = plainFiguresOf(string);
+      const { tensionN, exactTensionN, exactInharmonicityB } = plainFiguresOf(string);
       const found = steppedTensionFor({ segments: piecesOf(string, parts), frequencyHz: string.frequencyHz, guessN: tensionN });
       // A string that is nearly a bar owes most of its pitch to stiffness: its tension is a small difference.
-      expect(Math.abs((found ?? 0) - exactTensionN)).toBeLessThan(1e-12 * tensionN);
+      expect(Math.abs((found ?? 0) - exactTensionN)).toBeLessThan((1e-13 + roundingOf(exactInharmonicityB, parts)) * tensionN);
     }), { numRuns: 60 });
   });
 

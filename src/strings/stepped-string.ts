@@ -22,7 +22,7 @@ const LEAST_STIFFNESS = 1e-13;
  * The first partials of a string of uniform pieces, in Hz: exact for each piece, by the count of modes, none missed.
  * Deflection is small and sideways; shear, turning inertia and the give of the ends are left out; a wrap adds mass, and
  * stiffness only where the piece says so. Pieces above nought in length and mass, tension above nought.
- * Against the analytic stiff string 1e-13 of the frequency. @source WITTRICK-WILLIAMS-1971
+ * Against the analytic stiff string 1e-10 of the frequency, and 1e-15·B/s³ more for a piece of the share s. @source WITTRICK-WILLIAMS-1971
  * @throws Error when a mode is not found: a broken invariant.
  */
 export function steppedPartialsOf({ tensionN, segments, endStiffnessNm = 0 }: SteppedString, partials: number): readonly Hertz[] {

@@ -11,6 +11,7 @@ import { readings } from './de/readings.ts';
 import { settings } from './de/settings.ts';
 import { shell } from './de/shell.ts';
 import { story } from './de/story.ts';
+import { stringOperations } from './de/string-operations.ts';
 import { touch } from './de/touch.ts';
 import { work } from './de/work.ts';
 
@@ -21,6 +22,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...readings,
   ...quantities,
   ...operations,
+  ...stringOperations,
   ...issues,
   ...action,
   ...touch,

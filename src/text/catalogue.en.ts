@@ -10,6 +10,7 @@ import { readings } from './en/readings.ts';
 import { settings } from './en/settings.ts';
 import { shell } from './en/shell.ts';
 import { story } from './en/story.ts';
+import { stringOperations } from './en/string-operations.ts';
 import { touch } from './en/touch.ts';
 import { work } from './en/work.ts';
 
@@ -20,6 +21,7 @@ export const en = {
   ...readings,
   ...quantities,
   ...operations,
+  ...stringOperations,
   ...issues,
   ...action,
   ...touch,

@@ -17,6 +17,8 @@ const DIMENSIONLESS = new Set([
   'count', 'measured', 'inside', 'insideGuarded', 'largestStepIndex', 'outliers', 'keys', 'bad', 'sampled', 'sampleSize', 'maxBad',
   'values', 'target', 'tolerance', 'step', 'uncertainty', 'largestStep', 'medianStep', 'smoothed', 'sd', 'halfWidth',
   'inharmonicityB', 'exactInharmonicityB', 'coreOnlyInharmonicityB', 'firstOrderInharmonicityB', 'strain', 'packing', 'partials', 'fitPartials',
+  'key', 'strings', 'lockedCandidate', 'candidateIndex', 'objective', 'lowerBound',
+  'tensionSmoothness', 'inharmonicitySmoothness', 'impedanceSmoothness', 'sizeChange', 'tensionDeviation',
 ]);
 const ENDS_IN_UNIT = /(?:G|Mm|N|Deg|Hz|Ct|Cents|S|C|K|PerK|Pct|GMm|MPa|GPa|GPerM|KgM3|KgPerS|Nm2)$/u;
 

@@ -15,6 +15,7 @@ import type { AnyOperation } from '#operation';
 import {
   pinTurnOperation,
   plainStringOperation,
+  rescaleOperation,
   steppedStringOperation,
   stringDriftOperation,
   windingDensityOperation,
@@ -42,6 +43,7 @@ export const operations: readonly AnyOperation[] = [
   steppedStringOperation,
   stringDriftOperation,
   pinTurnOperation,
+  rescaleOperation,
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

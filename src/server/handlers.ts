@@ -41,6 +41,7 @@ export const storeHandlers = {
   readingHistory: async ({ store, params, query }) => ({ readings: await store.readingHistory(params.id, accepted(checkInput(placeQuery, query))) }),
   writeReadings: ({ store, params, body, by }) => store.writeReadings(params.id, body, by),
   setIntent: ({ store, params, body, by }) => store.setIntent(params.id, accepted(checkInput(cycleQuery.required(), params)).cycle, body, by),
+  setScale: ({ store, params, body, by }) => store.setScale(params.id, accepted(checkInput(cycleQuery.required(), params)).cycle, body, by),
   listEvents: async ({ store, params, query }) => ({ events: [...(await store.listEvents(params.id, accepted(checkInput(eventsQuery, query))))] }),
   undo: ({ store, params, body, by }) => store.undo(params.id, body.seq, by),
   audit: ({ store, params }) => store.audit(params.id),

@@ -1,4 +1,4 @@
-import type { Instrument, InstrumentDraft, Reading, SessionDraft, State, TouchIntent, WeighingSession } from '#instrument';
+import type { Instrument, InstrumentDraft, Reading, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, WeighingSession } from '#instrument';
 import type { Issue } from '#result';
 import type { Answer, LogEvent, ReadingBatch, ReadingBatchAnswer, WorkItem, WorkItemDraft } from '#workshop';
 
@@ -26,7 +26,7 @@ export class StoreFailure extends Error {
 }
 
 /**
- * Everything kept: instruments, sessions, readings, intents, work, and the log they are written by.
+ * Everything kept: instruments, sessions, readings, what is asked of each stay, work, and the log they are written by.
  * Every method that writes appends one event and changes what it projects to in one transaction,
  * and resolves only when that is on the disk. Failures are `StoreFailure`.
  */
@@ -44,6 +44,7 @@ export interface BenchStore {
   readingHistory(id: string, place: { cycle: number; state: State; quantity: string; index: number }): Promise<Answer<'readingHistory'>['readings']>;
   writeReadings(id: string, batch: ReadingBatch, by: string): Promise<ReadingBatchAnswer>;
   setIntent(id: string, cycle: number, intent: TouchIntent, by: string): Promise<TouchIntent>;
+  setScale(id: string, cycle: number, terms: ScaleTermsDraft, by: string): Promise<ScaleTerms>;
   addWork(id: string, items: readonly WorkItemDraft[], by: string): Promise<readonly WorkItem[]>;
   changeWork(id: string, workId: string, change: { status?: WorkItem['status']; remark?: string }, by: string): Promise<WorkItem>;
   listEvents(id: string, options?: { before?: number; limit?: number }): Promise<readonly LogEvent[]>;

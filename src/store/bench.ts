@@ -1,6 +1,6 @@
 import type { BenchStore } from './bench-store.ts';
 import { getPiano, listPianos } from './cards/files.ts';
-import { setIntent } from './cards/intents.ts';
+import { setIntent, setScale } from './cards/intents.ts';
 import { addPiano, changePiano, openCycle } from './cards/pianos.ts';
 import { addSession, changeSession } from './cards/sessions.ts';
 import { addWork, changeWork } from './cards/work.ts';
@@ -39,6 +39,7 @@ export function benchStore({ kind, sayAway, bench, close }: Parts): BenchStore {
     readingHistory: on(readingHistory),
     writeReadings: on(writeReadings),
     setIntent: on(setIntent),
+    setScale: on(setScale),
     addWork: on(addWork),
     changeWork: on(changeWork),
     listEvents: on(listEvents),

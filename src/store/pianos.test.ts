@@ -63,6 +63,18 @@ describe.each(engines)('instruments, sessions, intents and work ($name)', ({ ope
     expect((await store().getPiano(piano.id)).intents).toEqual({ 1: curve });
   });
 
+  it('keeps what is known and asked of strings and bearing as it was given, and refuses by field what cannot be', async () => {
+    const piano = await store().addPiano(SHOP, grand, 'p1');
+    const coil = { name: 'Coil 3', use: 'core', metal: 'steel', shape: 'hex', diameterMm: 1.2, certificateMPa: 2210, testBreakN: null } as const;
+    const kept = await store().setScale(piano.id, 1, { mostBreakingPct: 65, wires: [coil] }, 'p1');
+    expect(kept).toMatchObject({ mostBreakingPct: 65, leastBreakingPct: null, strengthModel: null, wires: [coil] });
+    expect((await store().getPiano(piano.id)).scales).toEqual({ 1: kept });
+    expect(await failureOf(store().setScale(piano.id, 1, { leastBreakingPct: 70, mostBreakingPct: 60 }, 'p1'))).toMatchObject({ reason: 'refused', issues: [{ path: 'mostBreakingPct' }] });
+    expect(await failureOf(store().setScale(piano.id, 1, { wires: [{ ...coil, diameterMm: 0 }] }, 'p1'))).toMatchObject({ issues: [{ path: 'wires[0].diameterMm', given: 0 }] });
+    await store().undo(piano.id, 2, 'p1');
+    expect((await store().getPiano(piano.id)).scales).toEqual({});
+  });
+
   it('changes how a session is said to have been weighed, but not where it belongs once readings do', async () => {
     const piano = await store().addPiano(SHOP, grand, 'p1');
     const session = await store().addSession(piano.id, { cycle: 1, state: 'found', stepG: 1 }, 'p1');

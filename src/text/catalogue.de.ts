@@ -8,6 +8,7 @@ import { pianos } from './de/pianos.ts';
 import { proof } from './de/proof.ts';
 import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
+import { scale } from './de/scale.ts';
 import { settings } from './de/settings.ts';
 import { shell } from './de/shell.ts';
 import { story } from './de/story.ts';
@@ -20,6 +21,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...pianos,
   ...readings,
   ...quantities,
+  ...scale,
   ...operations,
   ...issues,
   ...action,

@@ -7,6 +7,7 @@ import { pianos } from './en/pianos.ts';
 import { proof } from './en/proof.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
+import { scale } from './en/scale.ts';
 import { settings } from './en/settings.ts';
 import { shell } from './en/shell.ts';
 import { story } from './en/story.ts';
@@ -19,6 +20,7 @@ export const en = {
   ...pianos,
   ...readings,
   ...quantities,
+  ...scale,
   ...operations,
   ...issues,
   ...action,

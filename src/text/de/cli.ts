@@ -45,6 +45,7 @@ export const cli: Readonly<Record<keyof typeof english, string>> = {
   'route.listReadings': 'Die geltenden Messwerte eines Aufenthalts.',
   'route.readingHistory': 'Jeder Messwert, der an einer Stelle je stand, der neueste zuerst.',
   'route.writeReadings': 'Schreibt einen Satz Messwerte als ein Ereignis, oder keinen davon.',
+  'route.setScale': 'Hält fest, was zu Saiten und Stegdruck bekannt und verlangt ist.',
   'route.setIntent': 'Hält fest, was gleichmäßig sein soll, und wie genau.',
   'route.listEvents': 'Das Protokoll eines Instruments, das Neueste zuerst.',
   'route.undo': 'Nimmt ein Ereignis als Ganzes zurück, durch ein neues Ereignis.',

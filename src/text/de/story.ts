@@ -16,6 +16,8 @@ export const story: Readonly<Record<keyof typeof english, string>> = {
   'story.event.sessionGone': 'Wägung zurückgezogen',
   'story.event.sessionChanged': 'Wägung geändert: {what}',
   'story.event.intentSet': 'Was gleichmäßig werden soll: {what}',
+  'story.event.scaleSet': 'Vorgaben zu Saiten und Stegdruck: {what}',
+  'story.event.scaleGone': 'Vorgaben zu Saiten und Stegdruck: zurückgezogen',
   'story.event.intentGone': 'Was gleichmäßig werden soll: zurückgezogen',
   'story.event.jobGone': 'Arbeit von der Liste zurückgezogen',
   'story.event.jobChanged': '{status, select, done {Erledigt: {what}} dropped {Nicht nötig: {what}} open {Wieder aufgenommen: {what}} other {Bemerkung zu {what}: {remark}}}',

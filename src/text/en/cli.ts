@@ -43,6 +43,7 @@ export const cli = {
   'route.listReadings': 'The standing readings of one cycle.',
   'route.readingHistory': 'Every reading ever kept at one place, newest first.',
   'route.writeReadings': 'Writes a batch of readings as one event, or none of them.',
+  'route.setScale': 'States what is known and asked of strings and bearing.',
   'route.setIntent': 'States what is to be even, and how even.',
   'route.listEvents': 'The log of a piano, newest first.',
   'route.undo': 'Undoes one event as a whole, by a new event.',

@@ -14,6 +14,8 @@ export const story = {
   'story.event.sessionGone': 'Weighing session withdrawn',
   'story.event.sessionChanged': 'Weighing session changed: {what}',
   'story.event.intentSet': 'What is to be even: {what}',
+  'story.event.scaleSet': 'Terms of strings and bearing: {what}',
+  'story.event.scaleGone': 'Terms of strings and bearing: withdrawn',
   'story.event.intentGone': 'What is to be even: withdrawn',
   'story.event.jobGone': 'Job withdrawn from the work list',
   'story.event.jobChanged': '{status, select, done {Done: {what}} dropped {Not needed: {what}} open {Taken up again: {what}} other {Remark on {what}: {remark}}}',

@@ -13,6 +13,7 @@ export const paths: { readonly [N in RouteName]: Pick<Routes[N], 'method' | 'pat
   readingHistory: { method: 'GET', path: '/api/pianos/:id/history' },
   writeReadings: { method: 'POST', path: '/api/pianos/:id/readings' },
   setIntent: { method: 'PUT', path: '/api/pianos/:id/intents/:cycle' },
+  setScale: { method: 'PUT', path: '/api/pianos/:id/scales/:cycle' },
   listEvents: { method: 'GET', path: '/api/pianos/:id/events' },
   undo: { method: 'POST', path: '/api/pianos/:id/undo' },
   audit: { method: 'GET', path: '/api/pianos/:id/audit' },

@@ -1,4 +1,4 @@
-import type { Instrument, ScaleTerms, TouchIntent, WeighingSession } from '#instrument';
+import type { Instrument, Observation, ScaleTerms, TouchIntent, WeighingSession } from '#instrument';
 import type { Answer, WorkItem } from '#workshop';
 import { and, desc, eq, sql } from 'drizzle-orm';
 import type { Bench } from '../database.ts';
@@ -40,6 +40,7 @@ export async function getPiano({ db }: Bench, id: string): Promise<Answer<'getPi
     sessions: [...(await cardsOf<WeighingSession>(db, chain, 'session'))],
     intents: await byCycle<TouchIntent>(db, chain, 'intent'),
     scales: await byCycle<ScaleTerms>(db, chain, 'scale'),
+    observations: [...(await cardsOf<Observation>(db, chain, 'observation'))],
     work: [...(await cardsOf<WorkItem>(db, chain, 'work'))],
     head: { seq: chain.seq, hash: chain.hash },
   };

@@ -29,6 +29,8 @@ function sayChanges(changes: readonly Change[], telling: Telling): string {
   const { say } = telling;
   const [first] = changes;
   if (first === undefined) return say('story.event.nothing');
+  const moved = changes.find(isOfSessionAlone);
+  if (moved !== undefined) return say('story.event.assigned', { count: changes.length, state: placeParts(moved.place).state, into: String(sessionOf(moved.after) !== null) });
   if (changes.length === 1) return sayChange(first, telling);
   if (first.entity === 'work') return say('story.event.jobs', { count: changes.length });
   if (first.entity !== 'reading') return changes.map((change) => sayChange(change, telling)).join('; ');
@@ -37,9 +39,20 @@ function sayChanges(changes: readonly Change[], telling: Telling): string {
   return say('story.event.figures', { count: changes.length, state: places[0]?.state ?? 'found', what: names.join(', ') });
 }
 
+const sessionOf = (body: unknown): string | null => (body as Reading).sessionId;
+
+/** True where a figure stays and only the session it belongs to becomes another. */
+function isOfSessionAlone({ entity, before, after }: Change): boolean {
+  if (entity !== 'reading' || before === null || after === null) return false;
+  const [was, is] = [before as Reading, after as Reading];
+  return was.at === is.at && was.typed === is.typed && was.outcome === is.outcome && was.sessionId !== is.sessionId;
+}
+
 /** One change in words. */
-export function sayChange({ entity, place, before, after }: Change, telling: Telling): string {
+export function sayChange(change: Change, telling: Telling): string {
+  const { entity, place, before, after } = change;
   const { say } = telling;
+  if (isOfSessionAlone(change)) return `${sayPlace(place, telling)}: ${sayReading(after, telling)}`;
   switch (entity) {
     case 'reading':
       return say('story.event.figure', { where: sayPlace(place, telling), before: sayReading(before, telling), after: sayReading(after, telling) });

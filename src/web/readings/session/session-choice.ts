@@ -9,8 +9,9 @@ export interface SessionChoice {
   readonly sessions: readonly WeighingSession[];
   /** Null when figures go without: how they were weighed is then not stated. */
   readonly current: WeighingSession | null;
-  /** False until a session was opened, chosen or declined: then the first figure asks. */
+  /** False until a session was opened, chosen or declined: until then weights are held. */
   readonly decided: boolean;
+  /** Takes the answer; figures held for it go out with it. */
   readonly choose: (id: string | null) => void;
 }
 

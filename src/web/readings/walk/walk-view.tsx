@@ -2,7 +2,6 @@ import { colourOf, noteNameOf, outcomes } from '#instrument';
 import { type KeyboardEvent, useCallback, useEffect, useMemo, useRef } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { useLocale, useSay } from '../../language/use-say.ts';
-import { useDesk } from '../desk.tsx';
 import { wholeNumber } from '../grid/grid-block.ts';
 import { NumberPad } from './number-pad.tsx';
 import { RemarkField, standingRemark } from './remark-field.tsx';
@@ -22,7 +21,6 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
   const say = useSay();
   const locale = useLocale();
   const { compass } = usePiano();
-  const { held } = useDesk();
   const walk = useWalk();
   const { state, plan, context, send, done } = walk;
   const key = keyAt(state, plan);
@@ -34,8 +32,8 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
 
   const isAsked = key !== undefined;
   useEffect(() => {
-    if (held.length === 0) input.current?.focus({ preventScroll: true });
-  }, [key, isAsked, held.length]);
+    input.current?.focus({ preventScroll: true });
+  }, [key, isAsked]);
 
   const section = useRef<HTMLElement>(null);
   useEffect(() => {

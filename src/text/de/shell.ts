@@ -20,6 +20,7 @@ export const shell: Readonly<Record<keyof typeof english, string>> = {
   'shell.notFound.back': 'Zu den Instrumenten',
   'shell.problem.noAnswer': 'Wrestplank antwortet nicht. Läuft es noch auf diesem Rechner?',
   'shell.problem.retry': 'Noch einmal versuchen',
+  'shell.draft.takenUp': 'Früher eingegeben und nicht gespeichert: auf diesem Gerät aufbewahrt.',
   'shell.outbox.saved': 'Gespeichert',
   'shell.outbox.saving': 'Wird gespeichert …',
   'shell.outbox.waiting': '{count, plural, one {# Wert wartet} other {# Werte warten}}',

@@ -18,6 +18,7 @@ export const shell = {
   'shell.notFound.back': 'To the pianos',
   'shell.problem.noAnswer': 'Wrestplank does not answer. Is it still running on this machine?',
   'shell.problem.retry': 'Try again',
+  'shell.draft.takenUp': 'Typed earlier and not saved: it was kept on this device.',
   'shell.outbox.saved': 'Saved',
   'shell.outbox.saving': 'Saving …',
   'shell.outbox.waiting': '{count, plural, one {# figure waits} other {# figures wait}}',

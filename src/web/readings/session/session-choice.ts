@@ -1,7 +1,7 @@
 import type { State, WeighingSession } from '#instrument';
 import { useCallback, useMemo, useState } from 'react';
 import { usePiano } from '../../api/piano.tsx';
-import { readKept, writeKept } from '../kept.ts';
+import { readKept, writeKept } from '../../kept/kept.ts';
 
 /** Which weighing session new figures of a state belong to. */
 export interface SessionChoice {

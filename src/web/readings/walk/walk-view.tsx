@@ -2,6 +2,7 @@ import { colourOf, noteNameOf, outcomes } from '#instrument';
 import { type KeyboardEvent, useCallback, useEffect, useMemo, useRef } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { useLocale, useSay } from '../../language/use-say.ts';
+import { useDesk } from '../desk.tsx';
 import { wholeNumber } from '../grid/grid-block.ts';
 import { NumberPad } from './number-pad.tsx';
 import { RemarkField, standingRemark } from './remark-field.tsx';
@@ -20,7 +21,8 @@ import './walk.css';
 export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
   const say = useSay();
   const locale = useLocale();
-  const { compass } = usePiano();
+  const { id, compass, cycle } = usePiano();
+  const { state: of } = useDesk();
   const walk = useWalk();
   const { state, plan, context, send, done } = walk;
   const key = keyAt(state, plan);
@@ -115,7 +117,7 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
               {outcomes.map((outcome) => <button key={outcome} type="button" className="pad-key" onClick={() => { send({ type: 'outcome', outcome }); }}>{say(`readings.walk.outcome.${outcome}`)}</button>)}
             </div>
           </fieldset>
-          <RemarkField key={key} kept={state.remark} standing={standingRemark(context, key)} onRemark={(remark) => { send({ type: 'remark', remark }); }} />
+          <RemarkField key={key} name={`remark.${id}.${String(cycle)}.${of}.${String(key)}`} kept={state.remark} standing={standingRemark(context, key)} onRemark={(remark) => { send({ type: 'remark', remark }); }} />
         </div>
       )}
     </section>

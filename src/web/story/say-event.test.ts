@@ -43,6 +43,7 @@ describe('an event in words', () => {
     expect(sayEvent(card({ lastMidi: 105, lengthMm: null }, { lastMidi: 108, lengthMm: 2095.5 }), english)).toBe(
       'Card of the piano changed: Highest note A7 → C8, Length not stated → 2095.5\u00A0mm',
     );
+    expect(sayEvent(card({ sections: [] }, { sections: [{ name: 'Bass', firstKey: 1, lastKey: 20 }] }), english)).toBe('Card of the piano changed: Sections not stated → Bass 1–20');
     expect(sayEvent(card({ kind: 'grand' }, { kind: 'upright' }), german)).toBe('Karte des Instruments geändert: Bauart Flügel → Klavier');
   });
 

@@ -1,4 +1,4 @@
-import { type Compass, type Reading, type WeighingSession, isQuantityName, noteNameOf, quantityOf } from '#instrument';
+import { type Compass, type Instrument, type Reading, type WeighingSession, isQuantityName, noteNameOf, quantityOf } from '#instrument';
 import { type Say, isMessageKey } from '#text';
 import { formatMeasure } from '#units';
 import type { Change, LogEvent, WorkItem } from '#workshop';
@@ -137,11 +137,18 @@ function sayFields(area: string, before: unknown, after: unknown, telling: Telli
 /** A value of a card: a note by its name, a choice by its word, a figure with the unit its field's name ends in. */
 function sayValue(area: string, field: string, value: unknown, { say, locale }: Telling): string {
   if (value === null || value === undefined || value === '') return say('story.notStated');
+  if (field === 'sections') return saySections(value, say);
   if (typeof value === 'object') return JSON.stringify(value);
   if (typeof value === 'number') return field.endsWith('Midi') ? noteNameOf({ firstMidi: 0, lastMidi: 127 }, value + 1) : printField(field, value, locale);
   const choice = typeof value === 'string' ? value : value === true ? 'yes' : 'no';
   const word = `${area.replace('.field', '')}.${field}.${choice}`;
   return isMessageKey(word) ? say(word) : choice;
+}
+
+/** `Bass 1–20, Tenor 21–51`. */
+function saySections(value: unknown, say: Say): string {
+  const sections = value as Instrument['sections'];
+  return sections.length === 0 ? say('story.notStated') : sections.map(({ name, firstKey, lastKey }) => `${name} ${String(firstKey)}–${String(lastKey)}`).join(', ');
 }
 
 function sayIntent(body: unknown, { say, locale, compass }: Telling): string {

@@ -156,6 +156,8 @@ export const readings: Readonly<Record<keyof typeof english, string>> = {
   'readings.grid.menu.typed': 'getippt {typed}',
   'readings.grid.menu.empty': 'Eine Bemerkung braucht einen Wert oder einen Grund in der Zelle.',
   'readings.grid.keys': 'Pfeile bewegen, Tippen ersetzt, F2 ändert, Enter übernimmt und geht nach unten, Esc stellt wieder her, Strg+D füllt nach unten, Entf leert. Tab verlässt die Tabelle.',
+  'readings.grid.left': 'Zu den Spalten links',
+  'readings.grid.right': 'Zu den Spalten rechts',
   'readings.grid.status': '{place}: {text}',
   'readings.grid.status.empty': 'noch nichts',
   'readings.grid.status.kept': 'gespeichert',

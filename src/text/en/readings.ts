@@ -154,6 +154,8 @@ export const readings = {
   'readings.grid.menu.typed': 'typed {typed}',
   'readings.grid.menu.empty': 'A remark needs a figure or a reason in the cell.',
   'readings.grid.keys': 'Arrows move, type to replace, F2 edits, Enter takes and goes down, Esc restores, Ctrl+D fills down, Delete clears. Tab leaves the grid.',
+  'readings.grid.left': 'To the columns on the left',
+  'readings.grid.right': 'To the columns on the right',
   'readings.grid.status': '{place}: {text}',
   'readings.grid.status.empty': 'nothing yet',
   'readings.grid.status.kept': 'saved',

@@ -32,6 +32,7 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
   const draft = useRef(state.draft);
   draft.current = state.draft;
 
+  const isStopped = state.problem !== null || state.warnings.length > 0;
   const isAsked = key !== undefined;
   useEffect(() => {
     input.current?.focus({ preventScroll: true });
@@ -40,7 +41,9 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
   const section = useRef<HTMLElement>(null);
   useEffect(() => {
     const walkEnd = section.current?.querySelector('.pad')?.getBoundingClientRect().bottom ?? 0;
-    if (walkEnd > window.innerHeight) section.current?.scrollIntoView({ block: 'start' });
+    if (walkEnd <= window.innerHeight) return;
+    const asking = document.querySelector('.session-bar:has(.session-ask)');
+    (asking ?? section.current)?.scrollIntoView({ block: 'start' });
   }, []);
 
   const type = useCallback((text: string) => { send({ type: 'typed', draft: draft.current + text }); }, [send]);
@@ -94,17 +97,21 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
               autoComplete="off"
               spellCheck={false}
               aria-label={say('readings.walk.asked', { quantity: say(`quantity.${plan.slots[state.slot]?.quantity ?? 'downWeightG'}.name`), note: noteNameOf(compass, key) })}
-              aria-describedby="walk-hint walk-told"
+              aria-describedby="walk-told"
               aria-invalid={state.problem !== null || undefined}
               value={state.draft}
               onChange={(event) => { send({ type: 'typed', draft: event.target.value }); }}
               onKeyDown={onKeyDown}
             />
-            <p id="walk-hint" className="soft small">{plan.slots.length > 1 ? say('readings.walk.hint', { pair: '49/26' }) : say('readings.walk.hintOne')}</p>
-            <div id="walk-told">
+            <div id="walk-told" className="walk-told">
               <WalkMessage state={state} />
+              {!isStopped && (
+                <>
+                  <p className="soft small">{plan.slots.length > 1 ? say('readings.walk.hint', { pair: '49/26' }) : say('readings.walk.hintOne')}</p>
+                  <WalkEcho echo={state.echo} />
+                </>
+              )}
             </div>
-            <WalkEcho echo={state.echo} />
           </div>
           <NumberPad decimal={decimal} pair={plan.slots.length > 1} onText={type} onErase={erase} onClear={clear} onEnter={enter} />
           <div className="walk-move">

@@ -21,8 +21,8 @@ import './walk.css';
 export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
   const say = useSay();
   const locale = useLocale();
-  const { compass } = usePiano();
-  const { held } = useDesk();
+  const { id, compass, cycle } = usePiano();
+  const { state: of } = useDesk();
   const walk = useWalk();
   const { state, plan, context, send, done } = walk;
   const key = keyAt(state, plan);
@@ -32,15 +32,18 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
   const draft = useRef(state.draft);
   draft.current = state.draft;
 
+  const isStopped = state.problem !== null || state.warnings.length > 0;
   const isAsked = key !== undefined;
   useEffect(() => {
-    if (held.length === 0) input.current?.focus({ preventScroll: true });
-  }, [key, isAsked, held.length]);
+    input.current?.focus({ preventScroll: true });
+  }, [key, isAsked]);
 
   const section = useRef<HTMLElement>(null);
   useEffect(() => {
     const walkEnd = section.current?.querySelector('.pad')?.getBoundingClientRect().bottom ?? 0;
-    if (walkEnd > window.innerHeight) section.current?.scrollIntoView({ block: 'start' });
+    if (walkEnd <= window.innerHeight) return;
+    const asking = document.querySelector('.session-bar:has(.session-ask)');
+    (asking ?? section.current)?.scrollIntoView({ block: 'start' });
   }, []);
 
   const type = useCallback((text: string) => { send({ type: 'typed', draft: draft.current + text }); }, [send]);
@@ -94,17 +97,21 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
               autoComplete="off"
               spellCheck={false}
               aria-label={say('readings.walk.asked', { quantity: say(`quantity.${plan.slots[state.slot]?.quantity ?? 'downWeightG'}.name`), note: noteNameOf(compass, key) })}
-              aria-describedby="walk-hint walk-told"
+              aria-describedby="walk-told"
               aria-invalid={state.problem !== null || undefined}
               value={state.draft}
               onChange={(event) => { send({ type: 'typed', draft: event.target.value }); }}
               onKeyDown={onKeyDown}
             />
-            <p id="walk-hint" className="soft small">{plan.slots.length > 1 ? say('readings.walk.hint', { pair: '49/26' }) : say('readings.walk.hintOne')}</p>
-            <div id="walk-told">
+            <div id="walk-told" className="walk-told">
               <WalkMessage state={state} />
+              {!isStopped && (
+                <>
+                  <p className="soft small">{plan.slots.length > 1 ? say('readings.walk.hint', { pair: '49/26' }) : say('readings.walk.hintOne')}</p>
+                  <WalkEcho echo={state.echo} />
+                </>
+              )}
             </div>
-            <WalkEcho echo={state.echo} />
           </div>
           <NumberPad decimal={decimal} pair={plan.slots.length > 1} onText={type} onErase={erase} onClear={clear} onEnter={enter} />
           <div className="walk-move">
@@ -117,7 +124,7 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
               {outcomes.map((outcome) => <button key={outcome} type="button" className="pad-key" onClick={() => { send({ type: 'outcome', outcome }); }}>{say(`readings.walk.outcome.${outcome}`)}</button>)}
             </div>
           </fieldset>
-          <RemarkField key={key} kept={state.remark} standing={standingRemark(context, key)} onRemark={(remark) => { send({ type: 'remark', remark }); }} />
+          <RemarkField key={key} name={`remark.${id}.${String(cycle)}.${of}.${String(key)}`} kept={state.remark} standing={standingRemark(context, key)} onRemark={(remark) => { send({ type: 'remark', remark }); }} />
         </div>
       )}
     </section>

@@ -11,6 +11,16 @@ import {
   touchWeightOperation,
   weightRatioOperation,
 } from '#action';
+import {
+  bearingGaugeOperation,
+  bearingLoadOperation,
+  bearingOperation,
+  bearingPlanOperation,
+  bearingRecapOperation,
+  bearingSettleOperation,
+  pushInfluenceOperation,
+  pushTestOperation,
+} from '#belly';
 import type { AnyOperation } from '#operation';
 
 /** Every calculation of the bench book, in the order lists show them. Adding one is a line here. */
@@ -26,6 +36,15 @@ export const operations: readonly AnyOperation[] = [
   frontWeightTargetOperation,
   touchDiagnosisOperation,
   frictionBudgetOperation,
+
+  bearingOperation,
+  bearingRecapOperation,
+  bearingSettleOperation,
+  bearingGaugeOperation,
+  bearingPlanOperation,
+  bearingLoadOperation,
+  pushTestOperation,
+  pushInfluenceOperation,
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

@@ -23,6 +23,7 @@ export interface Bearing {
   readonly stringStiffnessNPerMm: NewtonsPerMillimetre;
 }
 
+/** π/180. */
 export const RADIANS_PER_DEGREE = Math.PI / 180;
 
 /**
@@ -52,6 +53,7 @@ function sideOf(rise: number, length: number): { readonly angle: number; readonl
   return { angle: Math.atan2(rise, length), sine: rise / along, rate: (length / along) ** 2 / along };
 }
 
+/** Angles of a note: before the bridge, behind it, together. */
 export const bearingSides = ['front', 'rear', 'total'] as const;
 export type BearingSide = (typeof bearingSides)[number];
 

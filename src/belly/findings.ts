@@ -17,6 +17,7 @@ export interface AskedBearing {
   readonly mostStepDeg?: Degrees | undefined;
 }
 
+/** What can be found of bearing: a string lifts; below the least, above the most, or further from its neighbour than asked. */
 export const bearingFindingCodes = ['bearingNegative', 'bearingLost', 'bearingHigh', 'bearingUneven'] as const;
 export type BearingFindingCode = (typeof bearingFindingCodes)[number];
 

@@ -50,6 +50,7 @@ export const uncertaintyShape = {
   forceUncertaintyN: field.newtons({ describe: 'Standard uncertainty (k = 1)' }).optional(),
 } as const;
 
+/** Sides that lift, as answered. */
 export const negativeField = z.array(z.enum(bearingSides)).describe('Where the angle is below 0 and the string lifts');
 
 /** A target angle: beyond 170° no bridge is meant. */
@@ -65,6 +66,7 @@ const entry = field.newtonsPerMillimetre({ min: -STIFFNESS.max, max: STIFFNESS.m
 export const stiffnessNPerMm = z.union([stiffness, z.array(z.array(entry).min(1).max(MOST_NOTES)).min(1).max(MOST_NOTES)])
   .describe('Stiffness of the board: a number, the board going down as one; or a symmetric positive definite matrix, a row for each note or station');
 
+/** Stations of a list of influence: the inverse takes the fourth power of their number. */
 export const stationCount = field.count({ min: 1, max: 60, describe: 'How many stations the board was pushed at' });
 
 /** A push: the load and how far the board went down. */

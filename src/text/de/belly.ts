@@ -99,7 +99,7 @@ export const belly: Readonly<Record<keyof typeof english, string>> = {
   'belly.finding.bearingUneven.evidence': 'Der Gesamtwinkel weicht um {figure} vom Ton darunter ab; vorgegeben sind höchstens {limit}.',
   'belly.finding.bearingNegative.why': 'Eine Saite, die hebt, kann bei hartem Anschlag den Steg verlassen: Sie schnarrt, oder der Ton wird unrein und kurz. Stegstifte und Ausstich ansehen, ebenso einen gelösten oder verdrehten Steg und die Höhe der hinteren Auflage.',
   'belly.finding.bearingLost.why': 'Die Saite drückt nicht mehr, wie sie soll: ein flach gewordener Boden, ein abgenutzter oder zu weit abgenommener Steg, eine zu hoch liegende Platte. Mit der Wölbung des Bodens bei entspannten Saiten vergleichen.',
-  'belly.finding.bearingHigh.why': 'Zu viel Last drückt die Wölbung aus dem Boden und macht ihn steif. Die Last des Abschnitts vergleichen und prüfen, ob die Bezugslinie der Höhen eben war.',
+  'belly.finding.bearingHigh.why': 'Zu viel Last drückt die Wölbung aus dem Boden. Die Last des Abschnitts vergleichen und prüfen, ob die Bezugslinie der Höhen eben war.',
   'belly.finding.bearingUneven.why': 'Nachbarn belasten den Steg verschieden. Zuerst beide noch einmal messen: Ein Zehntelmillimeter macht bei kurzer hinterer Länge viel vom Unterschied aus.',
   'belly.finding.inDoubt': 'Innerhalb der doppelten Unsicherheit ({uncertainty}) von der Grenze: noch einmal messen, bevor etwas abgenommen wird.',
 

@@ -97,7 +97,7 @@ export const belly = {
   'belly.finding.bearingUneven.evidence': 'The total angle differs by {figure} from the note below; at most {limit} is asked.',
   'belly.finding.bearingNegative.why': 'A string that lifts may leave the bridge when it is struck hard: it buzzes, or its tone is false and short. Look at the bridge pins and the notch, at a bridge that has come loose or rolled, and at the height of the rear rest.',
   'belly.finding.bearingLost.why': 'The string no longer presses the bridge as it should: a board that has gone flat, a cap worn or planed too far, or a plate that stands too high. Compare with the crown of the board with the strings slack.',
-  'belly.finding.bearingHigh.why': 'Too much load presses the crown out of the board and stiffens it. Compare the load of the section, and check that the datum of the heights was level.',
+  'belly.finding.bearingHigh.why': 'Too much load presses the crown out of the board. Compare the load of the section, and check that the datum of the heights was level.',
   'belly.finding.bearingUneven.why': 'Neighbours load the bridge differently. Measure both again first: a tenth of a millimetre at a short back length is much of the difference.',
   'belly.finding.inDoubt': 'Within twice its uncertainty ({uncertainty}) of the limit: measure again before anything is cut.',
 

@@ -22,6 +22,15 @@ import {
   pushTestOperation,
 } from '#belly';
 import type { AnyOperation } from '#operation';
+import {
+  pinTurnOperation,
+  plainStringOperation,
+  steppedStringOperation,
+  stringDriftOperation,
+  windingDensityOperation,
+  wireStrengthOperation,
+  woundStringOperation,
+} from '#strings';
 
 /** Every calculation of the bench book, in the order lists show them. Adding one is a line here. */
 export const operations: readonly AnyOperation[] = [
@@ -36,7 +45,13 @@ export const operations: readonly AnyOperation[] = [
   frontWeightTargetOperation,
   touchDiagnosisOperation,
   frictionBudgetOperation,
-
+  wireStrengthOperation,
+  plainStringOperation,
+  windingDensityOperation,
+  woundStringOperation,
+  steppedStringOperation,
+  stringDriftOperation,
+  pinTurnOperation,
   bearingOperation,
   bearingRecapOperation,
   bearingSettleOperation,

@@ -17,13 +17,7 @@ export const belly = {
   'operation.push-influence.title': 'Stiffness matrix of the board',
   'operation.push-influence.help': 'Push at one station, read at every other, and so on: the stiffness of the board as a matrix. Pushing here and reading there must give the same as the other way round; how far it does not is answered as asymmetry and tells how good the readings are.',
 
-  'field.tensionN': 'Tension',
   'field.strings': 'Strings',
-  'field.speakingLengthMm': 'Speaking length',
-  'field.backLengthMm': 'Back length',
-  'field.frontHeightMm': 'Height of the front rest',
-  'field.bridgeHeightMm': 'Height of the bridge',
-  'field.rearHeightMm': 'Height of the rear rest',
   'field.heightUncertaintyMm': 'Uncertainty of each height',
   'field.speakingLengthUncertaintyMm': 'Uncertainty of the speaking length',
   'field.backLengthUncertaintyMm': 'Uncertainty of the back length',

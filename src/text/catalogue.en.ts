@@ -1,4 +1,5 @@
 import { action } from './en/action.ts';
+import { belly } from './en/belly.ts';
 import { cli } from './en/cli.ts';
 import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
@@ -24,6 +25,7 @@ export const en = {
   ...scale,
   ...operations,
   ...stringOperations,
+  ...belly,
   ...issues,
   ...action,
   ...touch,

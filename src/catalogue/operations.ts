@@ -25,6 +25,7 @@ import type { AnyOperation } from '#operation';
 import {
   pinTurnOperation,
   plainStringOperation,
+  rescaleOperation,
   steppedStringOperation,
   stringDriftOperation,
   windingDensityOperation,
@@ -52,6 +53,7 @@ export const operations: readonly AnyOperation[] = [
   steppedStringOperation,
   stringDriftOperation,
   pinTurnOperation,
+  rescaleOperation,
   bearingOperation,
   bearingRecapOperation,
   bearingSettleOperation,

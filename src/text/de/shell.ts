@@ -25,6 +25,8 @@ export const shell: Readonly<Record<keyof typeof english, string>> = {
   'shell.outbox.saving': 'Wird gespeichert …',
   'shell.outbox.waiting': '{count, plural, one {# Wert wartet} other {# Werte warten}}',
   'shell.outbox.held': '{count, plural, one {# Wert wartet auf Ihre Antwort} other {# Werte warten auf Ihre Antwort}}',
+  'shell.outbox.waiting.short': '{count, plural, one {# wartet} other {# warten}}',
+  'shell.outbox.stuck.short': '{count} offen',
   'shell.outbox.stuck': '{count, plural, one {# Eintrag braucht Sie} other {# Einträge brauchen Sie}}',
   'shell.close': 'Schließen',
   'shell.cancel': 'Abbrechen',

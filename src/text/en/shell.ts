@@ -23,6 +23,8 @@ export const shell = {
   'shell.outbox.saving': 'Saving …',
   'shell.outbox.waiting': '{count, plural, one {# figure waits} other {# figures wait}}',
   'shell.outbox.held': '{count, plural, one {# figure waits for your answer} other {# figures wait for your answer}}',
+  'shell.outbox.waiting.short': '{count, plural, one {# waits} other {# wait}}',
+  'shell.outbox.stuck.short': '{count, plural, one {# needs you} other {# need you}}',
   'shell.outbox.stuck': '{count, plural, one {# entry needs you} other {# entries need you}}',
   'shell.close': 'Close',
   'shell.cancel': 'Cancel',

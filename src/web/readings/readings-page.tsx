@@ -74,9 +74,10 @@ const Bench = memo(function Bench({ onState }: { readonly onState: (state: State
           <ExportLinks />
         </div>
       )}
-      <Undecided />
+      {shown !== 'walk' && <Undecided />}
       {isEmpty && canWrite && shown === 'grid' && <EmptyReadings onWalk={() => { setMode('walk'); }} onImport={() => { setImporting(true); }} />}
       {shown === 'walk' && <WalkView onGrid={() => { setMode('grid'); }} />}
+      {shown === 'walk' && <Undecided />}
       {shown === 'grid' && <GridView />}
       {shown === 'arms' && <ArmsView />}
       {isImporting && <ImportDialog importing={importing} onClose={() => { setImporting(false); }} />}

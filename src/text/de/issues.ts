@@ -28,6 +28,8 @@ export const issues: Readonly<Record<keyof typeof english, string>> = {
   'issue.choice.importBasis': '„{given}“ sagt nicht, woher der Wert kommt: gemessen, geschätzt oder abgeleitet.',
   'issue.conflict.importNote': 'Taste {key} ist {note}, in der Zeile steht aber „{given}“.',
   'issue.ambiguous.importNote': '„{given}“ kann H oder B♭ sein. Tastennummer schreiben, H3 für H oder Bb3 für B♭.',
+  'issue.duplicate.jsonName': 'Der Name „{given}“ steht hier zweimal, und nur eines von beiden könnte bleiben: eines weglassen.',
+  'issue.length.noCase': 'Die Liste enthält keinen Fall für {operation}: einen Fall angeben oder eine Liste mit mindestens einem.',
   'issue.duplicate.importRow': 'Zeile {other} nennt dieselbe Taste. Keine von beiden wird übernommen.',
   'issue.duplicate.importTarget': 'Spalte {other} enthält bereits {given}.',
   'issue.length.importWide': 'Diese Zeile ist länger als die Kopfzeile, „{given}“ bleibt übrig. Ein Dezimalkomma braucht Anführungszeichen oder Semikolons zwischen den Spalten.',

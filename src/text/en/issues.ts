@@ -26,6 +26,8 @@ export const issues = {
   'issue.choice.importBasis': '“{given}” does not say how the figure came about: measured, estimated or derived.',
   'issue.conflict.importNote': 'Key {key} is {note}, but the row says “{given}”.',
   'issue.ambiguous.importNote': '“{given}” can be B or B♭. Write the key number, H3 for B, Bb3 for B♭.',
+  'issue.duplicate.jsonName': 'The name “{given}” stands here twice, and only one of the two could be kept: leave one out.',
+  'issue.length.noCase': 'The list holds no case of {operation}: give one case, or a list of at least one.',
   'issue.duplicate.importRow': 'Row {other} names the same key. Neither is taken.',
   'issue.duplicate.importTarget': 'Column {other} already holds {given}.',
   'issue.length.importWide': 'This row is longer than the header, with “{given}” left over. A decimal comma needs quotes, or semicolons between the columns.',

@@ -65,7 +65,7 @@ export type SessionDraft = z.input<typeof sessionDraftSchema>;
 export const sessionSchema = z.strictObject({ ...sessionDraftSchema.shape, id: z.string(), startedAt: z.string() });
 export type WeighingSession = z.output<typeof sessionSchema>;
 
-/** What is to be even, and how even: asked, not assumed. One per instrument and cycle. */
+/** What is to be even, and how even: asked, not assumed. One per instrument and cycle. `upWeightMinG` 0 asks for no least up weight. */
 export const touchIntentSchema = z.discriminatedUnion('even', [
   z.strictObject({ even: z.literal('downWeight'), targetG: z.number().min(10).max(150), toleranceG: z.number().gt(0).max(50), upWeightMinG: z.number().min(0).max(100) }),
   z.strictObject({ even: z.literal('balanceWeight'), targetG: z.number().min(5).max(150), toleranceG: z.number().gt(0).max(50), upWeightMinG: z.number().min(0).max(100) }),

@@ -56,10 +56,10 @@ describe('prove from two tables', () => {
   it('prints a proof of the example tables and answers its counts', async () => {
     const { code, out } = await run('prove', '--found', examples('found.csv'), '--finished', examples('finished.csv'), '--out', file('proof.pdf'), ...STATED, '--step-g', '1', '--repeatability-g', '0,5', '--dampers', 'lifted', '--kind', 'grand', '--title', 'My *own* title', '--json');
     expect(code).toBe(0);
-    const answer = JSON.parse(out) as { readonly found: { readonly inside: number; readonly measured: number; readonly outcomes: number }; readonly finished: { readonly inside: number } };
+    const answer = JSON.parse(out) as { readonly found: { readonly inside: number; readonly judged: number }; readonly finished: { readonly inside: number } };
     const text = await textOf('proof.pdf');
     expect(text).toContain('My *own* title');
-    expect(text).toContain(`${String(answer.found.inside)} of ${String(answer.found.measured + answer.found.outcomes)}`);
+    expect(text).toContain(`${String(answer.found.inside)} of ${String(answer.found.judged)}`);
     expect(text).toContain(`${String(answer.finished.inside)} of 88`);
     expect(text).toContain('0.5 g');
     expect(text).toContain('lifted');
@@ -94,6 +94,19 @@ describe('prove from two tables', () => {
     const text = await textOf('klavier.pdf');
     for (const words of ['85 Tasten, A0 bis A7', 'Pianino', 'Balancegewicht und Reibung, mehr nicht', 'nicht angegeben', '50,5', 'DEMO']) expect(text).toContain(words);
     await rm(file('klavier.csv'));
+  });
+
+  it('names every key whose up weight stands above its down weight, leaves its balance open and proves the others', async () => {
+    await writeFile(file('swapped.csv'), 'key,downWeightG,upWeightG\n1,49,26\n40,40,43\n41,48,25\n');
+    const { code, out, err } = await run('prove', '--found', file('swapped.csv'), '--out', file('swapped.pdf'), ...STATED, '--json');
+    expect(code).toBe(0);
+    expect(err.trim()).toBe('As found, key 40 (C4): up weight 43 g given, at most the down weight, 40 g, allowed. Both are printed as typed; balance and friction of this key are left open.');
+    expect((JSON.parse(out) as { found: object }).found).toMatchObject({ inside: 2, judged: 3, measured: 3 });
+    const text = await textOf('swapped.pdf');
+    expect(text).toContain('2 of 3');
+    expect(text).toMatch(/40 C4 40\.0 43\.0 – –/u);
+    expect(text).not.toContain('−1.5');
+    await rm(file('swapped.csv'));
   });
 
   it('says which columns it did not read', async () => {

@@ -3,6 +3,7 @@ import type { Paper } from '#files';
 import type { ProofInput, ProofMaterial } from '#proof';
 import { createSay } from '#text';
 import type { CommandModule, InferredOptionTypes } from 'yargs';
+import { compassOf, noteNameOf } from '#instrument';
 import { refused } from '../failure.ts';
 import { locale as shellLocale, say } from '../language.ts';
 import { note, printJson } from '../output.ts';
@@ -38,6 +39,7 @@ export const prove: CommandModule<object, ProveArguments> = {
     const input = proofInputOf({ ...source, printedAt, locale, say: createSay(locale), title: given.title });
     const paper: Paper = given.paper ?? (/-(?:US|CA|MX)\b/u.test(locale) ? 'letter' : 'a4');
     const bytes = await renderPdf(buildProof(input), { paper });
+    noteContradictions(input);
     await writeWhole(given.out, bytes);
     await report(given, input, paper);
   },
@@ -82,6 +84,16 @@ async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
   } catch (error) {
     await rm(beside, { force: true });
     throw refused([{ code: 'format', path: '--out', given: file, allowed: say('cli.prove.cannotWrite', { reason: error instanceof Error && 'code' in error ? String(error.code) : String(error) }) }]);
+  }
+}
+
+/** Names every key whose up weight stands above its down weight: what was given, what is allowed. */
+function noteContradictions(input: ProofInput): void {
+  for (const state of ['found', 'finished'] as const) {
+    for (const { key, upAboveDown, figures: { downWeightG, upWeightG } } of input[state]?.keys ?? []) {
+      if (!upAboveDown || downWeightG === undefined || upWeightG === undefined) continue;
+      note(say('cli.prove.upAboveDown', { state: say(`proof.state.${state}`), key, note: noteNameOf(compassOf(input.instrument), key), up: upWeightG.value, down: downWeightG.value }));
+    }
   }
 }
 

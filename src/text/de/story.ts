@@ -40,7 +40,7 @@ export const story: Readonly<Record<keyof typeof english, string>> = {
   'story.row.outcomes': 'Ohne Zahl',
   'story.row.median': 'Median',
   'story.row.step': 'Größter Sprung zwischen Nachbarn',
-  'story.row.slow': 'Zu wenig Aufgewicht',
+  'story.row.slow': 'Aufgewicht unter der Vorgabe',
   'story.row.ratio': 'Übersetzung nach Gewichten, Untertasten',
   'story.sessions.none': 'Noch ist keine Wägung beschrieben. Wo auf der Taste, in welchen Schritten und nach welcher Regel gehört zu jedem Wert; die Seite Messwerte fragt danach.',
   'story.session.place': 'Gewicht hinter der Vorderkante',

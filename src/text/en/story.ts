@@ -38,7 +38,7 @@ export const story = {
   'story.row.outcomes': 'Without a number',
   'story.row.median': 'Median',
   'story.row.step': 'Largest step between neighbours',
-  'story.row.slow': 'Too little up weight',
+  'story.row.slow': 'Up weight below what was asked',
   'story.row.ratio': 'Ratio by weights, naturals',
   'story.sessions.none': 'No weighing is described yet. Where on the key, in what steps and by what rule belongs to every figure; the Readings page asks for it.',
   'story.session.place': 'Weight stands behind the front edge',

@@ -5,9 +5,9 @@ import type { Issue } from '#result';
 import { planImport, readingsOfTable } from '#workshop';
 import { refused } from './failure.ts';
 import { say } from './language.ts';
+import { readNamed } from './named-file.ts';
 import { note } from './output.ts';
 import type { Statements } from './prove-statements.ts';
-import { readNamed } from './read-input.ts';
 
 export interface TableProof {
   readonly found: string | undefined;
@@ -46,7 +46,9 @@ type StateReading = { readonly readings: readonly Reading[]; readonly issues: re
 async function readState(file: string, { state, statements, locale, at }: Pick<TableProof, 'statements' | 'locale' | 'at'> & { readonly state: State }): Promise<StateReading> {
   const { readTable } = await import('#files');
   const name = path.basename(file);
-  const read = await readTable({ bytes: await readNamed(file) });
+  const bytes = await readNamed(file);
+  if (!bytes.ok) return { readings: [], issues: bytes.issues };
+  const read = await readTable({ bytes: bytes.value });
   if (!read.ok) return { readings: [], issues: inFile(name, read.issues) };
   const request = { table: read.value, compass: compassOf(statements.instrument), state, locale };
   const { columns, rows } = planImport({ ...request, cycle: 1, standing: [] });

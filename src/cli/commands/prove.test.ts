@@ -1,4 +1,4 @@
-import { mkdtemp, readFile, readdir, rm, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readFile, readdir, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -133,7 +133,7 @@ describe('prove a piano of the store', () => {
     expect([cycle.code, (JSON.parse(cycle.err) as Problem).errors[0]?.path]).toEqual([2, '--cycle']);
     expect(await readdir(folder)).not.toContain('none.pdf');
     await rm(data, { recursive: true });
-  });
+  }, 240_000);
 });
 
 describe('prove refuses, writes nothing and names', () => {
@@ -174,6 +174,54 @@ describe('prove refuses, writes nothing and names', () => {
     expect(paths.some((each) => each.startsWith('bad-b.csv, row 2'))).toBe(true);
     await rm(file('bad-a.csv'));
     await rm(file('bad-b.csv'));
+  });
+
+  it.each([
+    ['a file that is not there', 'missing.csv', undefined, 'There is no such file.'],
+    ['a file below a file', 'plain.csv/found.csv', undefined, 'There is no such file.'],
+    ['a folder given for a file', '.', undefined, 'This is a folder, and a file is needed.'],
+    ['an empty file', 'empty.csv', '', 'The file is empty.'],
+    ['a file that is no table', 'picture.csv', Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13, 0xff, 0xfe, 0x80]), 'This file is no table that can be read'],
+    ['a letter, not a table', 'letter.csv', 'Dear customer,\nthe weights follow.\n', 'column'],
+    ['a huge file', 'huge.csv', new Uint8Array(20 * 1024 * 1024 + 1), 'The file is too large: 20.0 MB, at most 20 MB.'],
+  ])('%s, in one sentence that names it', async (_, name, content, words) => {
+    if (content !== undefined) await writeFile(file(name), content);
+    await writeFile(file('plain.csv'), 'key,downWeightG,upWeightG\n1,49,26\n');
+    const before = await readdir(folder);
+    const { code, out, err } = await run('prove', '--found', file(name), '--out', file('refused.pdf'));
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain(words);
+    expect(err).toContain(name === '.' ? folder : path.basename(name));
+    expect(err).not.toMatch(/^\s+at |Error:|E[A-Z]{4,}/mu);
+    expect(await readdir(folder)).toEqual(before);
+    if (content !== undefined) await rm(file(name));
+    await rm(file('plain.csv'));
+  });
+
+  it('both tables by name when neither is there', async () => {
+    const problem = await refusedOf('--found', file('one.csv'), '--finished', file('two.csv'));
+    expect(problem.errors.map((each) => each.path)).toEqual([file('one.csv'), file('two.csv')]);
+  });
+
+  it.each([
+    ['a folder that is not there', 'none/proof.pdf', 'because its folder does not exist. Nothing was written.'],
+    ['a folder for the document', 'some', 'is a folder, and a file is needed. Nothing was written.'],
+  ])('%s, naming the file that was to be written', async (_, name, words) => {
+    await mkdir(file('some'), { recursive: true });
+    const before = await readdir(folder);
+    const { code, err } = await run('prove', '--found', found, '--out', file(name));
+    expect([code, err]).toEqual([2, expect.stringContaining(file(name))]);
+    expect(err).toContain(words);
+    expect(await readdir(folder)).toEqual(before);
+    await rm(file('some'), { recursive: true });
+  });
+
+  it('to write the document over one of its tables', async () => {
+    await writeFile(file('mine.csv'), 'key,downWeightG,upWeightG\n1,49,26\n');
+    const { code, err } = await run('prove', '--found', file('mine.csv'), '--out', file('./mine.csv'));
+    expect([code, err]).toEqual([2, expect.stringContaining('is one of the tables')]);
+    expect(await readFile(file('mine.csv'), 'utf8')).toContain('49,26');
+    await rm(file('mine.csv'));
   });
 
   it('a place it cannot write to, and leaves what stood there', async () => {

@@ -241,5 +241,4 @@ export const proof: Readonly<Record<keyof typeof english, string>> = {
   'cli.prove.upAboveDown': '{state}, Taste {key} ({note}): Aufgewicht {up} g angegeben, erlaubt höchstens das Niedergewicht, {down} g. Beide stehen gedruckt wie eingegeben; Balance und Reibung dieser Taste bleiben offen.',
   'cli.prove.leftOut': '{file}: Spalte {letter} „{header}“ wird nicht gelesen.',
   'cli.prove.unlikely': '{path}: {given} ist übernommen, aber unwahrscheinlich; üblich ist {allowed}.',
-  'cli.prove.cannotWrite': 'Das Dokument lässt sich dort nicht schreiben ({reason}). Es wurde nichts geschrieben.',
 };

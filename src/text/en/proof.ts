@@ -240,5 +240,4 @@ export const proof = {
   'cli.prove.upAboveDown': '{state}, key {key} ({note}): up weight {up} g given, at most the down weight, {down} g, allowed. Both are printed as typed; balance and friction of this key are left open.',
   'cli.prove.leftOut': '{file}: column {letter} “{header}” is not read.',
   'cli.prove.unlikely': '{path}: {given} is taken, but unlikely; usual is {allowed}.',
-  'cli.prove.cannotWrite': 'The document cannot be written there ({reason}). Nothing was written.',
 } as const;

@@ -6,6 +6,7 @@ import { call } from '../../api/client.ts';
 import { refreshPiano } from '../../api/queries.ts';
 import { useLocale, useSay } from '../../language/use-say.ts';
 import { Choice } from '../../ui/choice.tsx';
+import { DayField } from '../../ui/day-field.tsx';
 import { Field } from '../../ui/field.tsx';
 import { Note } from '../../ui/note.tsx';
 import { noteWritten } from '../../undo/undo.ts';
@@ -39,6 +40,7 @@ export function SessionForm({ session, onDone, onCancel, cancelLabel }: SessionF
 
   const submit = async (event: SyntheticEvent): Promise<void> => {
     event.preventDefault();
+    if (!(event.currentTarget as HTMLFormElement).reportValidity()) return;
     const result = draftOf(form, { cycle, state, locale });
     setTried(result);
     if (!result.ok) return;
@@ -63,6 +65,7 @@ export function SessionForm({ session, onDone, onCancel, cancelLabel }: SessionF
     <form className="session-form" onSubmit={(event) => void submit(event)} noValidate>
       <p className="soft">{say('readings.session.intro')}</p>
       <div className="fields">
+        <DayField label={say('readings.session.weighedOn')} value={form.weighedOn} onChange={set('weighedOn')} hint={say('readings.session.weighedOn.help')} />
         {columns.map(([name, unit]) => (
           <Field
             key={name}

@@ -20,7 +20,7 @@ export interface TableProof {
 
 /** Reads one or two tables into what a proof is made of. Everything wrong in both is refused together; nothing is left out in silence. */
 export async function materialOfTables({ found, finished, statements, locale, at }: TableProof): Promise<Pick<ProofMaterial, 'instrument' | 'sessions' | 'readings' | 'intent' | 'cycle' | 'head'>> {
-  const { instrument, session, intent } = statements;
+  const { instrument, session, intent, weighedOn } = statements;
   const issues: Issue[] = [];
   const readings: Reading[] = [];
   const sessions: ProofMaterial['sessions'][number][] = [];
@@ -29,7 +29,7 @@ export async function materialOfTables({ found, finished, statements, locale, at
     const read = await readState(file, { state, statements, locale, at });
     issues.push(...read.issues);
     readings.push(...read.readings);
-    sessions.push({ ...blankSession, ...session, id: state, state, startedAt: null, repeats: Math.max(1, ...read.readings.map(({ repeat }) => repeat)) });
+    sessions.push({ ...blankSession, ...session, id: state, state, weighedOn: weighedOn[state], startedAt: null, repeats: Math.max(1, ...read.readings.map(({ repeat }) => repeat)) });
   }
   if (issues.length > 0) throw refused(issues);
   return { instrument, sessions, readings, intent, cycle: 1, head: null };
@@ -37,7 +37,7 @@ export async function materialOfTables({ found, finished, statements, locale, at
 
 /** A session of which nothing was stated. */
 const blankSession = {
-  cycle: 1, placeOnKeyMm: null, stepG: null, weightClass: null, repeatabilityG: null, rule: null, dampers: null, helperSprings: null,
+  cycle: 1, weighedOn: null, placeOnKeyMm: null, stepG: null, weightClass: null, repeatabilityG: null, rule: null, dampers: null, helperSprings: null,
   regulated: null, temperatureC: null, humidityPct: null, equipment: null, remark: '',
 } as const;
 

@@ -36,10 +36,15 @@ export function compassOf({ firstMidi, lastMidi }: Pick<Instrument, 'firstMidi' 
   return { firstMidi, lastMidi };
 }
 
+/** A day of the calendar, `YYYY-MM-DD` (ISO 8601). */
+export const daySchema = z.iso.date();
+
 /** How the weights of one sitting were taken; `null` means not stated and prints so. */
 export const sessionDraftSchema = z.strictObject({
   cycle: z.number().int().min(1),
   state: z.enum(['found', 'planned', 'finished']),
+  /** The day the weights were taken, which need not be the day they were written down. */
+  weighedOn: daySchema.nullable().default(null),
   /** Distance of the weight behind the front edge of the key. */
   placeOnKeyMm: z.number().min(0).max(100).nullable().default(null),
   stepG: z.number().gt(0).max(50).nullable().default(null),

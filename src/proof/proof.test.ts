@@ -78,7 +78,7 @@ describe('buildProof', () => {
 
   it('prints what was not stated as not stated, field by field', () => {
     const input = demoProof('en', { intent: null, head: null });
-    const sessions = input.sessions.map((session) => ({ ...session, startedAt: null, stepG: null, repeatabilityG: null, weightClass: null, rule: null, dampers: null, helperSprings: null, regulated: null, temperatureC: null, humidityPct: null, placeOnKeyMm: null, equipment: null }));
+    const sessions = input.sessions.map((session) => ({ ...session, weighedOn: null, stepG: null, repeatabilityG: null, weightClass: null, rule: null, dampers: null, helperSprings: null, regulated: null, temperatureC: null, humidityPct: null, placeOnKeyMm: null, equipment: null }));
     const method = tablesOf({ ...input, sessions }).find(({ columns }) => columns[0]?.label === 'Stated by those who weighed');
     const stated = method?.rows.filter((row) => row.slice(1).some(({ text }) => text !== 'not stated')).map(([label]) => label?.text);
     expect(stated).toEqual(['Weighings of each key', 'Remark']);
@@ -113,6 +113,13 @@ describe('buildProof', () => {
     expect(of(20)).toMatch(/slow to return[\s\S]*Up weight below 20\sg[\s\S]*the dashed line is the least, 20\sg/u);
     expect(of(0)).not.toMatch(/slow to return|Up weight below|the dashed line is the least|↓ \d/u);
     expect(of(0)).toContain('Up weight less than is usual: advice');
+  });
+
+  it('prints the day each state was weighed, and not the day it was written down', () => {
+    const row = (input: ProofInput) => tablesOf(input).flatMap(({ rows }) => rows).find(([label]) => label?.text === 'Day of weighing')?.map(({ text }) => text);
+    expect(row(demoProof())).toEqual(expect.arrayContaining(['February 9, 2026', 'April 17, 2026']));
+    const input = demoProof();
+    expect(row({ ...input, sessions: input.sessions.map((session) => ({ ...session, weighedOn: null })) })?.slice(1)).toEqual(input.sessions.map(() => 'not stated'));
   });
 
   it('carries the record of the store, and says when there is none', () => {

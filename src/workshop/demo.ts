@@ -47,8 +47,8 @@ const TOUCH_SESSION = {
 const PARTS_SESSION = {
   cycle: 1, placeOnKeyMm: 13, stepG: 0.1, repeatabilityG: 0.05, dampers: 'none', helperSprings: 'none', repeats: 1, equipment: 'Invented scale reading 0.1 g',
 } as const;
-const DAMP = { temperatureC: 17, humidityPct: 68 } as const;
-const SETTLED = { temperatureC: 20, humidityPct: 46 } as const;
+const DAMP = { weighedOn: '2026-02-09', temperatureC: 17, humidityPct: 68 } as const;
+const SETTLED = { weighedOn: '2026-04-17', temperatureC: 20, humidityPct: 46 } as const;
 
 /** Keys that gave no number as found. The others at these keys were read. */
 const OUTCOMES: Readonly<Record<number, Partial<Record<'downWeightG' | 'upWeightG', Outcome>>>> = {

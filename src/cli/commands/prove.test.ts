@@ -54,7 +54,7 @@ async function refusedOf(...words: readonly string[]): Promise<Problem> {
 
 describe('prove from two tables', () => {
   it('prints a proof of the example tables and answers its counts', async () => {
-    const { code, out } = await run('prove', '--found', examples('found.csv'), '--finished', examples('finished.csv'), '--out', file('proof.pdf'), ...STATED, '--step-g', '1', '--repeatability-g', '0,5', '--dampers', 'lifted', '--kind', 'grand', '--title', 'My *own* title', '--json');
+    const { code, out } = await run('prove', '--found', examples('found.csv'), '--finished', examples('finished.csv'), '--out', file('proof.pdf'), ...STATED, '--found-on', '2026-02-09', '--step-g', '1', '--repeatability-g', '0,5', '--dampers', 'lifted', '--kind', 'grand', '--title', 'My *own* title', '--json');
     expect(code).toBe(0);
     const answer = JSON.parse(out) as { readonly found: { readonly inside: number; readonly judged: number }; readonly finished: { readonly inside: number } };
     const text = await textOf('proof.pdf');
@@ -63,6 +63,7 @@ describe('prove from two tables', () => {
     expect(text).toContain(`${String(answer.finished.inside)} of 88`);
     expect(text).toContain('0.5 g');
     expect(text).toContain('lifted');
+    expect(text).toMatch(/Day of weighing 9 February 2026 not stated/u);
     expect(text).not.toContain('DEMO');
     expect(await readdir(folder)).toEqual(['proof.pdf']);
   });
@@ -149,6 +150,9 @@ describe('prove refuses, writes nothing and names', () => {
     ['notes the wrong way round', ['--found', found, '--first-note', 'C8', '--last-note', 'A0'], '--last-note'],
     ['a language that is none', ['--found', found, '--lang', '!'], '--lang'],
     ['a file that is not there', ['--found', '/nowhere/found.csv'], '/nowhere/found.csv'],
+    ['a day that is none', ['--found', found, '--found-on', '2026-02-30'], '--found-on'],
+    ['a day in another writing', ['--found', found, '--found-on', '9.2.2026'], '--found-on'],
+    ['a day of a table that is not given', ['--found', found, '--finished-on', '2026-02-09'], '--finished'],
   ])('%s', async (_, words, option) => {
     const problem = await refusedOf(...words);
     expect(problem.errors.map((each) => each.path)).toContain(option);

@@ -1,4 +1,4 @@
-import type { Instrument, TouchIntent, WeighingSession } from '#instrument';
+import { type Instrument, type TouchIntent, type WeighingSession, sessionSchema } from '#instrument';
 import type { Answer, WorkItem } from '#workshop';
 import { and, desc, eq, sql } from 'drizzle-orm';
 import type { Bench } from '../database.ts';
@@ -39,7 +39,8 @@ export async function getPiano({ db }: Bench, id: string): Promise<Answer<'getPi
     .where(and(eq(card.workshop, chain.workshop), eq(card.instrument, id), eq(card.entity, 'intent'), eq(card.standing, true)));
   return {
     instrument,
-    sessions: [...(await cardsOf<WeighingSession>(db, chain, 'session'))],
+    // A session kept by an earlier version does not state what could not be stated then.
+    sessions: (await cardsOf<WeighingSession>(db, chain, 'session')).map((session) => sessionSchema.parse(session)),
     intents: Object.fromEntries(intents.map(({ place, body }) => [place.slice(1), body as TouchIntent])),
     work: [...(await cardsOf<WorkItem>(db, chain, 'work'))],
     head: { seq: chain.seq, hash: chain.hash },

@@ -61,6 +61,7 @@ export const issues: Readonly<Record<keyof typeof english, string>> = {
   'issue.format.fileFull': '„{file}“ lässt sich nicht schreiben, weil kein Platz mehr ist. Es wurde nichts geschrieben.',
   'issue.format.fileTrouble': '{doing, select, read {Diese Datei lässt sich nicht lesen ({given}).} other {„{file}“ lässt sich nicht schreiben ({given}). Es wurde nichts geschrieben.}}',
   'issue.conflict.outIsTable': '„{given}“ ist eine der Tabellen, und das Dokument würde sie ersetzen. Eine andere Datei angeben.',
+  'issue.format.day': '„{given}“ ist kein Tag des Kalenders. Den Tag so schreiben: 2026-03-09.',
   'issue.format.importBinary': 'Diese Datei ist keine lesbare Tabelle ({given}). Bitte als CSV, TSV oder XLSX speichern.',
   'issue.format.importWorkbook': 'Diese Arbeitsmappe ist nicht lesbar ({given}). Bitte neu als XLSX speichern oder das Blatt als CSV.',
   'issue.format.importQuote': 'Eine Zelle beginnt mit einem Anführungszeichen, das nie geschlossen wird; gelesen bis Zeile {row}. Bitte schließen oder entfernen.',

@@ -51,6 +51,7 @@ export const story: Readonly<Record<keyof typeof english, string>> = {
   'story.session.springs': 'Hilfsfedern',
   'story.session.regulated': 'Reguliert',
   'story.session.climate': 'Raum',
+  'story.session.weighedOn': 'Tag der Wägung',
   'story.session.equipment': 'Geräte',
   'story.session.choice': '{area, select, rule {{value, select, firstMovesLastLifts {erstes, das bewegt; letztes, das gehoben wird} interpolated {zwischen Schritten abgelesen} other {{value}}}} dampers {{value, select, lifted {gehoben} resting {aufliegend} none {keine vorhanden} other {{value}}}} springs {{value, select, none {keine vorhanden} engaged {eingehängt} unhooked {ausgehängt} other {{value}}}} other {{value, select, true {ja} false {nein} other {{value}}}}}',
   'story.cycle.open': 'Wieder in der Werkstatt',

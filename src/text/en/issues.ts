@@ -59,6 +59,7 @@ export const issues = {
   'issue.format.fileFull': '“{file}” cannot be written, because there is no room left. Nothing was written.',
   'issue.format.fileTrouble': '{doing, select, read {This file cannot be read ({given}).} other {“{file}” cannot be written ({given}). Nothing was written.}}',
   'issue.conflict.outIsTable': '“{given}” is one of the tables, and the document would replace it. Name another file.',
+  'issue.format.day': '“{given}” is no day of the calendar. Write the day as in 2026-03-09.',
   'issue.format.importBinary': 'This file is no table that can be read ({given}). Save it as CSV, TSV or XLSX.',
   'issue.format.importWorkbook': 'This workbook cannot be read ({given}). Save it anew as XLSX, or the sheet as CSV.',
   'issue.format.importQuote': 'A cell is opened by a quote that never closes, read up to line {row}. Put a closing quote, or take the quote out.',

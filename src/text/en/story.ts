@@ -49,6 +49,7 @@ export const story = {
   'story.session.springs': 'Helper springs',
   'story.session.regulated': 'Regulated',
   'story.session.climate': 'Room',
+  'story.session.weighedOn': 'Day of weighing',
   'story.session.equipment': 'Equipment',
   'story.session.choice': '{area, select, rule {{value, select, firstMovesLastLifts {first that moves, last that lifts} interpolated {read between steps} other {{value}}}} dampers {{value, select, lifted {lifted} resting {resting} none {none fitted} other {{value}}}} springs {{value, select, none {none fitted} engaged {engaged} unhooked {unhooked} other {{value}}}} other {{value, select, true {yes} false {no} other {{value}}}}}',
   'story.cycle.open': 'Back in the shop',

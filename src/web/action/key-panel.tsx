@@ -43,7 +43,7 @@ export function KeyPanel({ keyNumber, analyses, state, onKey }: KeyPanelProps) {
       )}
       {touch !== undefined && touch.findings.length === 0 && touch.verdict !== 'unmeasured' && <p className="soft">{say('action.findings.none')}</p>}
       <KeyFiguresTable keyNumber={keyNumber} analyses={analyses} />
-      {touch !== undefined && <KeySplit behind={{ touch, readings: readings.values() }} />}
+      {touch !== undefined && <KeySplit behind={{ touch, readings: [...readings.values()] }} />}
       {touch !== undefined && touch.next.length > 0 && <NextList next={touch.next} />}
     </section>
   );

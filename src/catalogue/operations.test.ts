@@ -15,6 +15,7 @@ const DIMENSIONLESS = new Set([
   'shares.balanceWeight', 'shares.frontWeight', 'shares.hammerWeight', 'shares.wippenWeight', 'shares.keyRatio',
   'capstanFriction', 'rollerFriction', 'repeats', 'confidence', 'missProbability', 'lambda', 'weights', 'capability',
   'count', 'measured', 'inside', 'insideGuarded', 'largestStepIndex', 'outliers', 'keys', 'bad', 'sampled', 'sampleSize', 'maxBad',
+  'strings', 'station', 'stations', 'pushedStation', 'readStation', 'asymmetryStations', 'uncheckedPairs', 'notes', 'index',
   'values', 'target', 'tolerance', 'step', 'uncertainty', 'largestStep', 'medianStep', 'smoothed', 'sd', 'halfWidth',
   'inharmonicityB', 'exactInharmonicityB', 'coreOnlyInharmonicityB', 'firstOrderInharmonicityB', 'strain', 'packing', 'partials', 'fitPartials',
   'key', 'strings', 'lockedCandidate', 'candidateIndex', 'objective', 'lowerBound',

@@ -11,6 +11,16 @@ import {
   touchWeightOperation,
   weightRatioOperation,
 } from '#action';
+import {
+  bearingGaugeOperation,
+  bearingLoadOperation,
+  bearingOperation,
+  bearingPlanOperation,
+  bearingRecapOperation,
+  bearingSettleOperation,
+  pushInfluenceOperation,
+  pushTestOperation,
+} from '#belly';
 import type { AnyOperation } from '#operation';
 import {
   pinTurnOperation,
@@ -44,6 +54,14 @@ export const operations: readonly AnyOperation[] = [
   stringDriftOperation,
   pinTurnOperation,
   rescaleOperation,
+  bearingOperation,
+  bearingRecapOperation,
+  bearingSettleOperation,
+  bearingGaugeOperation,
+  bearingPlanOperation,
+  bearingLoadOperation,
+  pushTestOperation,
+  pushInfluenceOperation,
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

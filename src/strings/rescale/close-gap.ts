@@ -60,10 +60,9 @@ function longer(rows: readonly Row[], held: Held, label: Label, i: number, thres
   if (row === undefined || toGo === undefined) return found;
   const two = label.below?.place ?? 0;
   for (let place = 0; place < row.count; place += 1) {
-    const rest = (toGo[label.place * row.count + place] ?? 0) + label.cost;
-    if (rest >= threshold) continue;
-    const step = stepCost(rows, unaries, i, two, label.place, place);
-    if (rest + step < threshold) found.push({ place, below: label, cost: label.cost + step, loadN: label.loadN + (row.load[place] ?? 0), whole: rest + step });
+    const cost = label.cost + stepCost(rows, unaries, i, two, label.place, place);
+    const whole = cost + (toGo[label.place * row.count + place] ?? 0);
+    if (whole < threshold) found.push({ place, below: label, cost, loadN: label.loadN + (row.load[place] ?? 0), whole });
   }
   return found;
 }

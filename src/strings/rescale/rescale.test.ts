@@ -93,6 +93,44 @@ describe('a rescale', () => {
     }), { numRuns: 150 });
   });
 
+  it.each([0.1, 0.3, 0.4, 0.6, 0.8])('holds a total at %d of what can be reached, on nine notes, as an exhaustive search does', (share) => {
+    const wobbles = [0.3, -0.5, 0.1, 0.6, -0.2, -0.6, 0.4, 0.2, -0.3];
+    const row = wobbles.map((wobble, place): RescaleNote => ({
+      key: 40 + place, frequencyHz: hertz(440 * 2 ** ((40 + place - 49) / 12)), speakingLengthMm: millimetres(642 * 0.9474 ** place * (1 + wobble / 100)), targetTensionN: newtons(720),
+      candidates: [0.925, 0.95, 0.975, 1, 1.025].map((diameter) => ({ diameterMm: millimetres(diameter) })),
+    }));
+    const known = row.map((note) => note.candidates.map((candidate) => {
+      const { tensionN, inharmonicityB } = mustBe(candidateFiguresOf(note, candidate));
+      return { t: Math.log(tensionN), b: Math.log(inharmonicityB), loadN: 3 * tensionN, u: 0.05 * Math.log(tensionN / 720) ** 2 };
+    }));
+    const reach = (pick: (...loads: readonly number[]) => number) => known.reduce((sum, each) => sum + pick(...each.map(({ loadN }) => loadN)), 0);
+    const total = (1 - share) * reach(Math.min) + share * reach(Math.max);
+    let best = Infinity;
+    const chosen: number[] = [];
+    const enter = (i: number, cost: number, loadN: number): void => {
+      if (cost >= best) return;
+      if (i === row.length) {
+        if (Math.abs(loadN / total - 1) <= 1e-3) best = cost;
+        return;
+      }
+      for (const [m, here] of (known[i] ?? []).entries()) {
+        const [one, two] = [known[i - 1]?.[chosen[i - 1] ?? 0], known[i - 2]?.[chosen[i - 2] ?? 0]];
+        const change = one !== undefined && chosen[i - 1] !== m ? 0.001 : 0;
+        const bend = one === undefined || two === undefined ? 0 : (two.t - 2 * one.t + here.t) ** 2 + 0.3 * (two.b - 2 * one.b + here.b) ** 2;
+        chosen[i] = m;
+        enter(i + 1, cost + here.u + change + bend, loadN + here.loadN);
+      }
+    };
+    enter(0, 0, 0);
+    const result = rescale({ notes: row, weights: { tensionSmoothness: 1, inharmonicitySmoothness: 0.3, sizeChange: 0.001, tensionDeviation: 0.05 }, limits: { totalTensionN: newtons(total) } });
+    expect(result.ok).toBe(Number.isFinite(best));
+    if (!result.ok) return;
+    const found = result.value;
+    expect(found.lowerBound).toBeLessThanOrEqual(best * (1 + 1e-9));
+    expect(found.objective).toBeGreaterThanOrEqual(best * (1 - 1e-9));
+    if (found.proven) expect(found.objective).toBeLessThanOrEqual(best * 1.0011);
+  });
+
   it('is beaten by no random choice on long scales', () => {
     fc.assert(fc.property(problems(30, 12).filter(({ notes: row }) => row.length > 8), fc.array(fc.nat(), { minLength: 30, maxLength: 30 }), (problem, random) => {
       const { objective } = mustBe(rescale(problem));

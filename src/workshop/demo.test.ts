@@ -1,5 +1,5 @@
 import { type KeyTouch, analyseTouch } from '#action';
-import { compassOf, instrumentDraftSchema, keysOf, sessionDraftSchema, touchIntentSchema } from '#instrument';
+import { compassOf, instrumentDraftSchema, keysOf, scaleTermsSchema, sessionDraftSchema, touchIntentSchema } from '#instrument';
 import { describe, expect, it } from 'vitest';
 import { DEMO_ARMS, DEMO_FAULTS } from './demo-story.ts';
 import { standingOf } from './demo-work.ts';
@@ -49,6 +49,7 @@ describe('demo grand', () => {
         readingBatchSchema.parse(step.batch);
         expect(step.sessionRef === null || refs.has(step.sessionRef)).toBe(true);
       } else if (step.kind === 'intent') touchIntentSchema.parse(step.intent);
+      else if (step.kind === 'scale') scaleTermsSchema.parse(step.terms);
       else step.items.forEach((item) => workItemDraftSchema.parse(item));
     }
     expect(refs).toEqual(new Set(['found-touch', 'found-parts', 'finished-parts', 'finished-touch']));
@@ -88,6 +89,17 @@ describe('demo grand', () => {
     expect(finished.summary).toMatchObject({ inside: 88, upWeightLow: 0 });
     expect(finished.keys.flatMap(({ findings }) => findings)).toEqual([]);
     expect(Math.min(...finished.keys.map(({ figures }) => figures.upWeightG?.value ?? 0))).toBeGreaterThanOrEqual(20);
+  });
+
+  it('weighed the key alone wherever a done job asks for it, and never more than rubs in all', () => {
+    const items = grand.steps.flatMap((step) => (step.kind === 'work' ? step.items : []));
+    const asking = items.filter(({ remeasure = [] }) => remeasure.includes('keyFrictionG'));
+    expect(new Set(asking.map(({ remedy }) => remedy))).toEqual(new Set(['measureKeyFriction', 'cleanKeyPins']));
+    for (const { key, remedy } of asking) {
+      const { figures, frictionG } = (remedy === 'measureKeyFriction' ? found : finished).keys[(key ?? 0) - 1] ?? { figures: undefined };
+      expect(figures?.keyFrictionG?.value, `key ${String(key)}`).toBeGreaterThanOrEqual(0);
+      expect(figures?.keyFrictionG?.value, `key ${String(key)}`).toBeLessThan(frictionG ?? Number.POSITIVE_INFINITY);
+    }
   });
 
   it('lists the work in the order friction, ratio, hammer, lead, with the jobs its faults ask for', () => {

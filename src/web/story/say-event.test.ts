@@ -59,10 +59,15 @@ describe('an event in words', () => {
       { entity: 'session', place: 's', before: { rule: null, regulated: null }, after: { rule: 'interpolated', regulated: true } },
       { entity: 'intent', place: 'c1', before: null, after: { even: 'downWeight', targetG: 49, toleranceG: 2, upWeightMinG: 20 } },
       { entity: 'intent', place: 'c1', before: null, after: { even: 'curve', anchors: [{ key: 1, downWeightG: 50 }, { key: 88, downWeightG: 46 }], toleranceG: 2, upWeightMinG: 20 } },
+      { entity: 'observation', place: 'o', before: null, after: { part: 'soundboard', fault: 'crack', state: 'found', remark: 'third rib' } },
+      { entity: 'observation', place: 'o', before: { fault: 'crack', photos: [] }, after: { fault: 'repaired', photos: [{ hash: 'a', name: 'board.jpg' }] } },
+      { entity: 'observation', place: 'o', before: { part: 'soundboard', fault: 'crack', state: 'found', remark: '' }, after: null },
+      { entity: 'scale', place: 'c1', before: null, after: { strengthModel: 'power-law', lengthUncertaintyMm: 0.5, mostBreakingPct: null, wires: [{ name: 'Coil 3', use: 'core', metal: 'steel', shape: 'hex', diameterMm: 1.2 }] } },
+      { entity: 'scale', place: 'c1', before: { mostBreakingPct: 70 }, after: { mostBreakingPct: 65 } },
       { entity: 'instrument', place: 'p', before: { cycle: 1 }, after: { cycle: 2 } },
     ];
     const told = [english, german].flatMap((telling) => changes.map((change) => sayEvent(event([change]), telling)));
-    for (const line of told) expect(line).not.toMatch(/undefined|\{|rule|stepG|interpolated/u);
+    for (const line of told) expect(line).not.toMatch(/undefined|\{|rule|stepG|interpolated|Pct|power-law/u);
     expect(new Set(told).size).toBe(told.length);
   });
 });

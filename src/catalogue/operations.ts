@@ -11,7 +11,27 @@ import {
   touchWeightOperation,
   weightRatioOperation,
 } from '#action';
+import {
+  bearingGaugeOperation,
+  bearingLoadOperation,
+  bearingOperation,
+  bearingPlanOperation,
+  bearingRecapOperation,
+  bearingSettleOperation,
+  pushInfluenceOperation,
+  pushTestOperation,
+} from '#belly';
 import type { AnyOperation } from '#operation';
+import {
+  pinTurnOperation,
+  plainStringOperation,
+  rescaleOperation,
+  steppedStringOperation,
+  stringDriftOperation,
+  windingDensityOperation,
+  wireStrengthOperation,
+  woundStringOperation,
+} from '#strings';
 
 /** Every calculation of the bench book, in the order lists show them. Adding one is a line here. */
 export const operations: readonly AnyOperation[] = [
@@ -26,6 +46,22 @@ export const operations: readonly AnyOperation[] = [
   frontWeightTargetOperation,
   touchDiagnosisOperation,
   frictionBudgetOperation,
+  wireStrengthOperation,
+  plainStringOperation,
+  windingDensityOperation,
+  woundStringOperation,
+  steppedStringOperation,
+  stringDriftOperation,
+  pinTurnOperation,
+  rescaleOperation,
+  bearingOperation,
+  bearingRecapOperation,
+  bearingSettleOperation,
+  bearingGaugeOperation,
+  bearingPlanOperation,
+  bearingLoadOperation,
+  pushTestOperation,
+  pushInfluenceOperation,
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

@@ -16,13 +16,13 @@ const remark = fc.oneof(fc.constant(''), fc.string({ maxLength: 12 }), fc.consta
 const readings: fc.Arbitrary<readonly Reading[]> = fc
   .array(
     fc.constantFrom(...quantityNames).chain((quantity) => {
-      const { scope, possible } = quantityOf(quantity);
+      const { scope, possible, whole } = quantityOf(quantity);
       return fc.record({
         quantity: fc.constant(quantity),
         scope: fc.constant(scope),
-        index: scope === 'key' ? fc.constantFrom(...keysOf(compass85)) : fc.constantFrom(0, 1),
+        index: scope === 'key' ? fc.constantFrom(...keysOf(compass85)) : scope === 'colour' ? fc.constantFrom(0, 1) : fc.constant(0),
         repeat: fc.integer({ min: 1, max: 3 }),
-        content: fc.oneof({ weight: 4, arbitrary: figure(possible).map((value) => ({ value, outcome: null })) }, { weight: 1, arbitrary: fc.constantFrom(...outcomes).map((outcome: Outcome) => ({ value: null, outcome })) }),
+        content: fc.oneof({ weight: 4, arbitrary: (whole === true ? fc.integer({ min: possible[0], max: possible[1] }) : figure(possible)).map((value) => ({ value, outcome: null })) }, { weight: 1, arbitrary: fc.constantFrom(...outcomes).map((outcome: Outcome) => ({ value: null, outcome })) }),
         basis: fc.constantFrom('measured', 'measured', 'estimated', 'derived'),
         remark: remark.filter((text) => text === '' || text.trim() !== ''),
       });

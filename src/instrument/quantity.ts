@@ -3,6 +3,9 @@ import type { UnitId } from '#units';
 /** What a quantity is measured on: each key, each colour of key (naturals, sharps), or the whole instrument. */
 export type Scope = 'key' | 'colour' | 'instrument';
 
+/** The part of the instrument a quantity tells about: its page shows and takes it. */
+export type Part = 'touch' | 'strings' | 'belly';
+
 /**
  * One measured thing. Grid columns, CSV headers, validation, help, tolerance bands and plots all derive from its entry.
  * Its words stand in the message catalogue: `quantity.<name>.name`, `.short`, `.howTo`, `.mistakes`.
@@ -12,6 +15,7 @@ export interface Quantity {
   readonly name: string;
   readonly unit: UnitId;
   readonly scope: Scope;
+  readonly part: Part;
   /** Outside: kept, with a warning. */
   readonly plausible: readonly [number, number];
   /** Outside: refused. */
@@ -20,6 +24,8 @@ export interface Quantity {
   readonly decimals: number;
   /** Usual half-width of the tolerance band, if the trade has one. */
   readonly tolerance?: number;
+  /** True for a count: nothing between whole numbers can be. */
+  readonly whole?: boolean;
   /** True when a reading of it belongs to a weighing session. */
   readonly weighed: boolean;
   /** Where the plausible range and the tolerance come from. */
@@ -27,12 +33,18 @@ export interface Quantity {
 }
 
 const weight = (name: string, plausible: readonly [number, number], possible: readonly [number, number], rest: Partial<Quantity> = {}): Quantity => ({
-  name, unit: 'g', scope: 'key', plausible, possible, decimals: 1, weighed: true, source: 'PRACTICE', ...rest,
+  name, unit: 'g', scope: 'key', part: 'touch', plausible, possible, decimals: 1, weighed: true, source: 'PRACTICE', ...rest,
 });
 
 const arm = (name: string, plausible: readonly [number, number]): Quantity => ({
-  name, unit: 'mm', scope: 'colour', plausible, possible: [1, 1000], decimals: 1, weighed: false, source: 'PRACTICE',
+  name, unit: 'mm', scope: 'colour', part: 'touch', plausible, possible: [1, 1000], decimals: 1, weighed: false, source: 'PRACTICE',
 });
+
+const onNote = (part: 'strings' | 'belly') => (name: string, plausible: readonly [number, number], possible: readonly [number, number], rest: Partial<Quantity> = {}): Quantity => ({
+  name, unit: 'mm', scope: 'key', part, plausible, possible, decimals: 1, weighed: false, source: 'PRACTICE', ...rest,
+});
+const ofString = onNote('strings');
+const ofBelly = onNote('belly');
 
 /** The one registry of measured things. Adding a quantity is one entry here and its words in the catalogue. */
 export const quantities = {
@@ -49,12 +61,40 @@ export const quantities = {
   wippenJackMm: arm('wippenJackMm', [70, 120]),
   rollerMm: arm('rollerMm', [13, 22]),
   hammerMm: arm('hammerMm', [110, 150]),
+  speakingLengthMm: ofString('speakingLengthMm', [45, 2100], [10, 4000]),
+  stringCount: ofString('stringCount', [1, 3], [1, 4], { unit: '1', decimals: 0, whole: true }),
+  wireDiameterMm: ofString('wireDiameterMm', [0.7, 1.75], [0.2, 3], { decimals: 3 }),
+  hexCoreMm: ofString('hexCoreMm', [0.7, 1.75], [0.2, 3], { decimals: 3 }),
+  overallDiameterMm: ofString('overallDiameterMm', [1.2, 8], [0.4, 12], { decimals: 2 }),
+  innerWrapMm: ofString('innerWrapMm', [0.15, 1.5], [0.05, 4], { decimals: 3 }),
+  outerWrapMm: ofString('outerWrapMm', [0.15, 2.5], [0.05, 4], { decimals: 3 }),
+  bareFrontMm: ofString('bareFrontMm', [0, 40], [0, 500]),
+  bareRearMm: ofString('bareRearMm', [0, 40], [0, 500]),
+  stepFrontMm: ofString('stepFrontMm', [0, 30], [0, 500]),
+  stepRearMm: ofString('stepRearMm', [0, 30], [0, 500]),
+  pitchOffsetCt: ofString('pitchOffsetCt', [-60, 60], [-1300, 1300], { unit: 'ct', decimals: 1 }),
+  backLengthMm: ofBelly('backLengthMm', [20, 400], [3, 1500]),
+  frontHeightMm: ofBelly('frontHeightMm', [-60, 60], [-300, 300], { decimals: 2 }),
+  bridgeHeightMm: ofBelly('bridgeHeightMm', [-60, 60], [-300, 300], { decimals: 2 }),
+  bridgeHeightUnloadedMm: ofBelly('bridgeHeightUnloadedMm', [-60, 60], [-300, 300], { decimals: 2 }),
+  rearHeightMm: ofBelly('rearHeightMm', [-60, 60], [-300, 300], { decimals: 2 }),
+  frontBearingDeg: ofBelly('frontBearingDeg', [-1, 2], [-20, 20], { unit: 'deg', decimals: 2 }),
+  rearBearingDeg: ofBelly('rearBearingDeg', [-1, 3], [-20, 20], { unit: 'deg', decimals: 2 }),
+  bearingGaugeMm: ofBelly('bearingGaugeMm', [-1, 3], [-30, 30], { decimals: 2 }),
+  crownMm: ofBelly('crownMm', [-3, 12], [-40, 60], { scope: 'instrument' }),
+  roomTemperatureC: ofBelly('roomTemperatureC', [10, 32], [-20, 60], { unit: 'degC', scope: 'instrument' }),
+  roomHumidityPct: ofBelly('roomHumidityPct', [20, 80], [0, 100], { unit: 'pct', scope: 'instrument', decimals: 0 }),
 } as const satisfies Readonly<Record<string, Quantity>>;
 
 export type QuantityName = keyof typeof quantities;
 
 /** Every quantity, in the order screens and files show them. */
 export const quantityNames = Object.keys(quantities) as readonly QuantityName[];
+
+/** The quantities of one part, of one scope if it is named, in the registry's order. */
+export function quantitiesOf(part: Part, scope?: Scope): readonly QuantityName[] {
+  return quantityNames.filter((name) => quantities[name].part === part && (scope === undefined || quantities[name].scope === scope));
+}
 
 /** The entry of a quantity. */
 export function quantityOf(name: QuantityName): Quantity {

@@ -78,12 +78,13 @@ export interface UnderstoodFigure {
 export function understandFigure(quantity: string, typed: string, options: { readonly path: string; readonly locale?: string }): Result<UnderstoodFigure> {
   const { path } = options;
   if (!isQuantityName(quantity)) return refuse({ code: 'choice', path, given: quantity, allowed: `one of ${quantityNames.join(', ')}` });
-  const { unit, possible, plausible } = quantityOf(quantity);
+  const { unit, possible, plausible, whole = false } = quantityOf(quantity);
   const parsed = parseMeasure(typed, { unit, ...options });
   if (!parsed.ok) return parsed;
   const { value, converted } = parsed.value;
   const outside = ([min, max]: readonly [number, number]): Issue | undefined =>
     value < min || value > max ? { code: 'range', path, given: typed, allowed: `${String(min)} to ${String(max)} ${unit}`, params: { min, max, given: typed, unit: unitSign[unit] } } : undefined;
+  if (whole && !Number.isInteger(value)) return refuse({ code: 'type', path, given: typed, allowed: 'a whole number', params: { kind: 'int' } });
   const refusal = outside(possible);
   if (refusal !== undefined) return refuse(refusal);
   const warning = outside(plausible);

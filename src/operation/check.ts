@@ -23,13 +23,15 @@ function issuesOf(issue: z.core.$ZodIssue, raw: unknown): readonly Issue[] {
   return [{ code: given === undefined ? 'required' : codeOf(issue), path, given, allowed, ...(params === undefined ? {} : { params }) }];
 }
 
-/** Of several allowed shapes, the one that fits best speaks: fewest fields it does not know, then fewest issues, the first on a tie. */
+/** Of several allowed shapes, the one that fits best speaks: fewest fields it does not know, then of the kind given, then fewest issues, the first on a tie. */
 function unionIssues(issue: z.core.$ZodIssueInvalidUnion, raw: unknown): readonly Issue[] {
   const branches = issue.errors.map((branch) =>
     branch.flatMap((inner) => issuesOf({ ...inner, path: [...issue.path, ...inner.path] }, raw)),
   );
   const strangers = (branch: readonly Issue[]): number => branch.filter(({ code }) => code === 'unknown').length;
-  const best = branches.filter((branch) => branch.length > 0).sort((a, b) => strangers(a) - strangers(b) || a.length - b.length)[0];
+  const here = pathText(issue.path);
+  const otherKind = (branch: readonly Issue[]): number => branch.filter(({ code, path }) => code === 'type' && path === here).length;
+  const best = branches.filter((branch) => branch.length > 0).sort((a, b) => strangers(a) - strangers(b) || otherKind(a) - otherKind(b) || a.length - b.length)[0];
   return best ?? [noBranch(issue, raw)];
 }
 

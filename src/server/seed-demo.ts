@@ -37,6 +37,9 @@ async function writeStep(store: BenchStore, id: string, step: DemoStep, sessions
     case 'intent':
       await store.setIntent(id, step.cycle, step.intent, BY);
       break;
+    case 'scale':
+      await store.setScale(id, step.cycle, step.terms, BY);
+      break;
     case 'work': {
       const items = await store.addWork(id, step.items, BY);
       if (step.done) for (const { id: workId } of items) await store.changeWork(id, workId, { status: 'done' }, BY);

@@ -1,6 +1,7 @@
 import type { BenchStore } from './bench-store.ts';
 import { getPiano, listPianos } from './cards/files.ts';
-import { setIntent } from './cards/intents.ts';
+import { setIntent, setScale } from './cards/intents.ts';
+import { addObservation, changeObservation, withdrawObservation } from './cards/observations.ts';
 import { addPiano, changePiano, openCycle } from './cards/pianos.ts';
 import { addSession, changeSession } from './cards/sessions.ts';
 import { addWork, changeWork } from './cards/work.ts';
@@ -11,6 +12,7 @@ import { audit } from './log/audit.ts';
 import { listEvents } from './log/list.ts';
 import { undo } from './log/undo.ts';
 import { listPeople, namePerson } from './people.ts';
+import { assignReadings } from './readings/assign.ts';
 import { listReadings, readingHistory } from './readings/list.ts';
 import { writeReadings } from './readings/write.ts';
 
@@ -38,7 +40,14 @@ export function benchStore({ kind, sayAway, bench, close }: Parts): BenchStore {
     listReadings: on(listReadings),
     readingHistory: on(readingHistory),
     writeReadings: on(writeReadings),
+    assignReadings: on(assignReadings),
     setIntent: on(setIntent),
+    setScale: on(setScale),
+    addObservation: on(addObservation),
+    changeObservation: on(changeObservation),
+    withdrawObservation: on(withdrawObservation),
+    keepPhoto: on(({ photos }, bytes: Uint8Array) => Promise.resolve(photos.keep(bytes))),
+    readPhoto: on(({ photos }, hash: string) => Promise.resolve(photos.read(hash))),
     addWork: on(addWork),
     changeWork: on(changeWork),
     listEvents: on(listEvents),

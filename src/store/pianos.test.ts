@@ -63,6 +63,33 @@ describe.each(engines)('instruments, sessions, intents and work ($name)', ({ ope
     expect((await store().getPiano(piano.id)).intents).toEqual({ 1: curve });
   });
 
+  it('keeps what is known and asked of strings and bearing as it was given, and refuses by field what cannot be', async () => {
+    const piano = await store().addPiano(SHOP, grand, 'p1');
+    const coil = { name: 'Coil 3', use: 'core', metal: 'steel', shape: 'hex', diameterMm: 1.2, certificateMPa: 2210, testBreakN: null } as const;
+    const kept = await store().setScale(piano.id, 1, { mostBreakingPct: 65, wires: [coil] }, 'p1');
+    expect(kept).toMatchObject({ mostBreakingPct: 65, leastBreakingPct: null, strengthModel: null, wires: [coil] });
+    expect((await store().getPiano(piano.id)).scales).toEqual({ 1: kept });
+    expect(await failureOf(store().setScale(piano.id, 1, { leastBreakingPct: 70, mostBreakingPct: 60 }, 'p1'))).toMatchObject({ reason: 'refused', issues: [{ path: 'mostBreakingPct' }] });
+    expect(await failureOf(store().setScale(piano.id, 1, { wires: [{ ...coil, diameterMm: 0 }] }, 'p1'))).toMatchObject({ issues: [{ path: 'wires[0].diameterMm', given: 0 }] });
+    await store().undo(piano.id, 2, 'p1');
+    expect((await store().getPiano(piano.id)).scales).toEqual({});
+  });
+
+  it('keeps, corrects and withdraws what was seen, and refuses keys off the keyboard and photos that are not there', async () => {
+    const piano = await store().addPiano(SHOP, grand, 'p1');
+    const seen = await store().addObservation(piano.id, { cycle: 1, state: 'found', part: 'soundboard', fault: 'crack', fromKey: 40, toKey: 52, lengthMm: 310, remark: 'third rib' }, 'p1');
+    const changed = await store().changeObservation(piano.id, seen.id, { fault: 'repaired' }, 'p1');
+    expect(changed).toEqual({ ...seen, fault: 'repaired' });
+    const refused = async (change: object) => (await failureOf(store().changeObservation(piano.id, seen.id, change, 'p1'))).issues.map(({ code, path }) => `${code} ${path}`);
+    expect(await refused({ toKey: 89 })).toEqual(['range toKey']);
+    expect(await refused({ toKey: 39 })).toEqual(['order toKey']);
+    expect(await refused({ photos: [{ hash: 'b'.repeat(64), name: 'board.jpg' }] })).toEqual(['unknown photos[0].hash']);
+    await store().withdrawObservation(piano.id, seen.id, 'p1');
+    expect((await store().getPiano(piano.id)).observations).toEqual([]);
+    await store().undo(piano.id, 4, 'p1');
+    expect((await store().getPiano(piano.id)).observations).toEqual([changed]);
+  });
+
   it('changes how a session is said to have been weighed, but not where it belongs once readings do', async () => {
     const piano = await store().addPiano(SHOP, grand, 'p1');
     const session = await store().addSession(piano.id, { cycle: 1, state: 'found', stepG: 1 }, 'p1');

@@ -1,5 +1,6 @@
 import type { MessageKey } from './catalogue.en.ts';
 import { action } from './de/action.ts';
+import { belly } from './de/belly.ts';
 import { cli } from './de/cli.ts';
 import { command } from './de/command.ts';
 import { issues } from './de/issues.ts';
@@ -8,9 +9,11 @@ import { pianos } from './de/pianos.ts';
 import { proof } from './de/proof.ts';
 import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
+import { scale } from './de/scale.ts';
 import { settings } from './de/settings.ts';
 import { shell } from './de/shell.ts';
 import { story } from './de/story.ts';
+import { stringOperations } from './de/string-operations.ts';
 import { touch } from './de/touch.ts';
 import { work } from './de/work.ts';
 
@@ -20,7 +23,10 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...pianos,
   ...readings,
   ...quantities,
+  ...scale,
   ...operations,
+  ...stringOperations,
+  ...belly,
   ...issues,
   ...action,
   ...touch,

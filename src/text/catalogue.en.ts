@@ -1,4 +1,5 @@
 import { action } from './en/action.ts';
+import { belly } from './en/belly.ts';
 import { cli } from './en/cli.ts';
 import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
@@ -7,9 +8,11 @@ import { pianos } from './en/pianos.ts';
 import { proof } from './en/proof.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
+import { scale } from './en/scale.ts';
 import { settings } from './en/settings.ts';
 import { shell } from './en/shell.ts';
 import { story } from './en/story.ts';
+import { stringOperations } from './en/string-operations.ts';
 import { touch } from './en/touch.ts';
 import { work } from './en/work.ts';
 
@@ -19,7 +22,10 @@ export const en = {
   ...pianos,
   ...readings,
   ...quantities,
+  ...scale,
   ...operations,
+  ...stringOperations,
+  ...belly,
   ...issues,
   ...action,
   ...touch,

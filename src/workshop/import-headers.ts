@@ -33,6 +33,29 @@ const SPELLINGS: Readonly<Record<QuantityName, readonly string[]>> = {
   wippenJackMm: ['wippen jack'],
   rollerMm: ['roller'],
   hammerMm: ['hammer arm'],
+  speakingLengthMm: ['length', 'speaking', 'länge', 'klingende länge'],
+  stringCount: ['strings', 'strings per note', 'saiten', 'saiten je ton', 'chor'],
+  wireDiameterMm: ['wire', 'diameter', 'core', 'core diameter', 'draht', 'drahtdurchmesser', 'kern', 'kerndurchmesser'],
+  hexCoreMm: ['hex core', 'hex', 'sechskantkern', 'sechskant'],
+  overallDiameterMm: ['overall', 'overall diameter', 'gesamtdurchmesser', 'außendurchmesser'],
+  innerWrapMm: ['inner wrap', 'first wrap', 'innere umspinnung', 'unterspinnung'],
+  outerWrapMm: ['outer wrap', 'wrap', 'cover wrap', 'umspinnung', 'äußere umspinnung'],
+  bareFrontMm: ['bare front', 'blank vorn'],
+  bareRearMm: ['bare rear', 'blank hinten'],
+  stepFrontMm: ['step front', 'stufe vorn'],
+  stepRearMm: ['step rear', 'stufe hinten'],
+  pitchOffsetCt: ['offset', 'cents', 'abweichung'],
+  backLengthMm: ['back', 'back length', 'hinterlänge'],
+  frontHeightMm: ['front height', 'höhe vorn'],
+  bridgeHeightMm: ['bridge height', 'bridge', 'steghöhe', 'steg'],
+  bridgeHeightUnloadedMm: ['bridge unloaded', 'steg unbelastet'],
+  rearHeightMm: ['rear height', 'höhe hinten'],
+  frontBearingDeg: ['front bearing', 'stegdruck vorn'],
+  rearBearingDeg: ['rear bearing', 'stegdruck hinten'],
+  bearingGaugeMm: ['gauge', 'bearing gauge', 'messuhr'],
+  crownMm: ['crown', 'wölbung'],
+  roomTemperatureC: ['temperature', 'temperatur'],
+  roomHumidityPct: ['humidity', 'luftfeuchte'],
 };
 const KEY_WORDS = ['key', 'key no', 'key #', 'key number', 'keys', 'no', 'nr', '#', 'number', 'taste', 'tasten', 'tasten nr', 'tastennr', 'tastennummer', 'nummer'];
 const NOTE_WORDS = ['note', 'note name', 'ton', 'tonname'];
@@ -48,7 +71,7 @@ function knownHeaders(): ReadonlyMap<string, string> {
   const learn = (target: string, spellings: readonly string[]): void => {
     for (const spelling of spellings) if (!words.has(plainForm(spelling))) words.set(plainForm(spelling), target);
   };
-  for (const name of quantityNames) learn(name, [name, name.replace(/(?:G|Mm)$/u, ''), ...SPELLINGS[name]]);
+  for (const name of quantityNames) learn(name, [name, name.replace(/(?:G|Mm|Ct|Deg|C|Pct)$/u, ''), ...SPELLINGS[name]]);
   learn('key', KEY_WORDS);
   learn('note', NOTE_WORDS);
   learn('remark', REMARK_WORDS);

@@ -1,7 +1,7 @@
-import { instrumentDraftSchema, instrumentSchema, readingSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from '#instrument';
+import { instrumentDraftSchema, instrumentSchema, observationDraftSchema, observationSchema, readingSchema, scaleTermsSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from '#instrument';
 import { z } from 'zod';
 import { changeOf } from './change.ts';
-import { eventSchema, readingBatchAnswerSchema, readingBatchSchema, workItemDraftSchema, workItemSchema } from './records.ts';
+import { eventSchema, readingBatchAnswerSchema, readingBatchSchema, sessionReadingsAnswerSchema, sessionReadingsSchema, workItemDraftSchema, workItemSchema } from './records.ts';
 
 /** One door of the HTTP API: the server mounts it, the web client calls it, the OpenAPI page describes it. */
 export interface Route {
@@ -24,6 +24,9 @@ const file = z.strictObject({
   sessions: z.array(sessionSchema),
   /** Touch intents by cycle. */
   intents: z.record(z.string(), touchIntentSchema),
+  /** Terms of strings and bearing by cycle. */
+  scales: z.record(z.string(), scaleTermsSchema),
+  observations: z.array(observationSchema),
   work: z.array(workItemSchema),
   head: z.strictObject({ seq: z.number().int(), hash: z.string() }),
 });
@@ -77,6 +80,8 @@ export const routes = {
   openCycle: { method: 'POST', path: '/api/pianos/:id/cycles', answer: instrumentSchema },
   addSession: { method: 'POST', path: '/api/pianos/:id/sessions', body: sessionDraftSchema, answer: sessionSchema },
   changeSession: { method: 'PATCH', path: '/api/pianos/:id/sessions/:sid', body: changeOf(sessionDraftSchema.shape), answer: sessionSchema },
+  /** Puts standing readings that belong to no session into this one: one event, undone as one step. */
+  assignReadings: { method: 'POST', path: '/api/pianos/:id/sessions/:sid/readings', body: sessionReadingsSchema, answer: sessionReadingsAnswerSchema },
   listReadings: { method: 'GET', path: '/api/pianos/:id/readings', query: z.object({ cycle: z.string().optional() }), answer: z.strictObject({ readings: z.array(readingSchema) }) },
   /** Every reading ever kept at one place, newest first, the superseded and withdrawn ones too. */
   readingHistory: {
@@ -86,6 +91,10 @@ export const routes = {
   },
   writeReadings: { method: 'POST', path: '/api/pianos/:id/readings', body: readingBatchSchema, answer: readingBatchAnswerSchema },
   setIntent: { method: 'PUT', path: '/api/pianos/:id/intents/:cycle', body: touchIntentSchema, answer: touchIntentSchema },
+  setScale: { method: 'PUT', path: '/api/pianos/:id/scales/:cycle', body: scaleTermsSchema, answer: scaleTermsSchema },
+  addObservation: { method: 'POST', path: '/api/pianos/:id/observations', body: observationDraftSchema, answer: observationSchema },
+  changeObservation: { method: 'PATCH', path: '/api/pianos/:id/observations/:oid', body: changeOf(observationDraftSchema.shape), answer: observationSchema },
+  withdrawObservation: { method: 'DELETE', path: '/api/pianos/:id/observations/:oid', answer: observationSchema },
   listEvents: { method: 'GET', path: '/api/pianos/:id/events', query: z.object({ before: z.string().optional(), limit: z.string().optional() }), answer: z.strictObject({ events: z.array(eventSchema) }) },
   undo: { method: 'POST', path: '/api/pianos/:id/undo', body: z.strictObject({ seq: z.number().int().min(1) }), answer: eventSchema },
   audit: { method: 'GET', path: '/api/pianos/:id/audit', answer: z.strictObject({ whole: z.boolean(), events: z.number().int(), firstBrokenSeq: z.number().int().nullable(), headHash: z.string() }) },

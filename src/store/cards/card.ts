@@ -43,10 +43,10 @@ export async function projectCard(tx: Transaction, chain: Chain, change: Change,
     .onConflictDoUpdate({ target: [card.workshop, card.instrument, card.entity, card.place], set: { body, standing: true } });
 }
 
-/** A change of fields lands on the others; an intent and a new card come whole. */
+/** A change of fields lands on the others; what is asked of a stay and a new card come whole. */
 async function bodyAfter(tx: Transaction, chain: Chain, entity: CardKind, change: Change): Promise<Body> {
   const after = change.after as Body;
-  if (entity === 'intent' || change.before === null) return after;
+  if (entity === 'intent' || entity === 'scale' || change.before === null) return after;
   return { ...(await cardThere<Body>(tx, chain, entity, change.place)), ...after };
 }
 

@@ -1,8 +1,8 @@
-import { type Instrument, type TouchIntent, type WeighingSession, sessionSchema } from '#instrument';
+import { type Instrument, type Observation, type ScaleTerms, type TouchIntent, type WeighingSession, sessionSchema } from '#instrument';
 import type { Answer, WorkItem } from '#workshop';
 import { and, desc, eq, sql } from 'drizzle-orm';
 import type { Bench } from '../database.ts';
-import { chainOf } from '../log/chain.ts';
+import { type Chain, chainOf } from '../log/chain.ts';
 import { card, chainHead, event, reading } from '../schema.ts';
 import { cardThere, cardsOf } from './card.ts';
 
@@ -35,14 +35,21 @@ async function countReadings(db: Bench['db']): Promise<ReadonlyMap<string, Reado
 export async function getPiano({ db }: Bench, id: string): Promise<Answer<'getPiano'>> {
   const chain = await chainOf(db, id);
   const instrument = await cardThere<Instrument>(db, chain, 'instrument', id);
-  const intents = await db.select({ place: card.place, body: card.body }).from(card)
-    .where(and(eq(card.workshop, chain.workshop), eq(card.instrument, id), eq(card.entity, 'intent'), eq(card.standing, true)));
   return {
     instrument,
     // A session kept by an earlier version does not state what could not be stated then.
     sessions: (await cardsOf<WeighingSession>(db, chain, 'session')).map((session) => sessionSchema.parse(session)),
-    intents: Object.fromEntries(intents.map(({ place, body }) => [place.slice(1), body as TouchIntent])),
+    intents: await byCycle<TouchIntent>(db, chain, 'intent'),
+    scales: await byCycle<ScaleTerms>(db, chain, 'scale'),
+    observations: [...(await cardsOf<Observation>(db, chain, 'observation'))],
     work: [...(await cardsOf<WorkItem>(db, chain, 'work'))],
     head: { seq: chain.seq, hash: chain.hash },
   };
+}
+
+/** The one card of its kind that each cycle has, by the number of the cycle. */
+async function byCycle<T>(db: Bench['db'], chain: Chain, entity: 'intent' | 'scale'): Promise<Record<string, T>> {
+  const rows = await db.select({ place: card.place, body: card.body }).from(card)
+    .where(and(eq(card.workshop, chain.workshop), eq(card.instrument, chain.instrument), eq(card.entity, entity), eq(card.standing, true)));
+  return Object.fromEntries(rows.map(({ place, body }) => [place.slice(1), body as T]));
 }

@@ -1,5 +1,5 @@
 import type { KeyTouch } from '#action';
-import { type QuantityName, noteNameOf, quantityNames, quantityOf } from '#instrument';
+import { type QuantityName, noteNameOf, quantitiesOf, quantityOf } from '#instrument';
 import type { ReactNode } from 'react';
 import { usePiano } from '../api/piano.tsx';
 import { useReadingBook } from '../api/use-readings.ts';
@@ -9,7 +9,7 @@ import { StateMark } from '../leaves/state-mark.tsx';
 import { type Behind, touchWeightStory, weightRatioStory } from './stories.ts';
 import type { StateAnalysis } from './state-analysis.ts';
 
-const keyQuantities = quantityNames.filter((name) => quantityOf(name).scope === 'key');
+const keyQuantities = quantitiesOf('touch', 'key');
 
 interface Column {
   readonly state: StateAnalysis['state'];

@@ -1,4 +1,4 @@
-import { type Compass, type Instrument, type TouchIntent, type WeighingSession, compassOf } from '#instrument';
+import { type Compass, type Instrument, type Observation, type ScaleTerms, type TouchIntent, type WeighingSession, compassOf } from '#instrument';
 import type { WorkItem } from '#workshop';
 import { type ReactNode, createContext, useContext, useMemo } from 'react';
 import type { PianoFile } from './queries.ts';
@@ -15,6 +15,10 @@ export interface Piano {
   /** Sessions of the cycle looked at, oldest first. */
   readonly sessions: readonly WeighingSession[];
   readonly intent: TouchIntent | null;
+  /** What is stated and asked of strings and bearing in the cycle looked at. */
+  readonly scale: ScaleTerms | null;
+  /** What was seen by eye in the cycle looked at. */
+  readonly observations: readonly Observation[];
   /** Work of the cycle looked at. */
   readonly work: readonly WorkItem[];
   readonly file: PianoFile;
@@ -38,6 +42,8 @@ function pianoOf(file: PianoFile, cycle: number): Piano {
     isCurrent: cycle === instrument.cycle,
     sessions: file.sessions.filter((session) => session.cycle === cycle).sort((a, b) => a.startedAt.localeCompare(b.startedAt)),
     intent: file.intents[String(cycle)] ?? null,
+    scale: file.scales[String(cycle)] ?? null,
+    observations: file.observations.filter((seen) => seen.cycle === cycle),
     work: file.work.filter((item) => item.cycle === cycle),
     file,
   };

@@ -1,7 +1,7 @@
-import { type Compass, type Reading, type WeighingSession, isQuantityName, noteNameOf, quantityOf } from '#instrument';
+import { type Compass, type Instrument, type Observation, type Reading, type WeighingSession, isQuantityName, noteNameOf, quantityOf } from '#instrument';
 import { type Say, isMessageKey } from '#text';
 import { formatMeasure } from '#units';
-import type { Change, LogEvent, WorkItem } from '#workshop';
+import { type Change, type LogEvent, type WorkItem, canonicalJson } from '#workshop';
 import { printField } from '../figure/print-field.ts';
 import { sayMaybe } from '../language/say-maybe.ts';
 
@@ -29,6 +29,8 @@ function sayChanges(changes: readonly Change[], telling: Telling): string {
   const { say } = telling;
   const [first] = changes;
   if (first === undefined) return say('story.event.nothing');
+  const moved = changes.find(isOfSessionAlone);
+  if (moved !== undefined) return say('story.event.assigned', { count: changes.length, state: placeParts(moved.place).state, into: String(sessionOf(moved.after) !== null) });
   if (changes.length === 1) return sayChange(first, telling);
   if (first.entity === 'work') return say('story.event.jobs', { count: changes.length });
   if (first.entity !== 'reading') return changes.map((change) => sayChange(change, telling)).join('; ');
@@ -37,9 +39,20 @@ function sayChanges(changes: readonly Change[], telling: Telling): string {
   return say('story.event.figures', { count: changes.length, state: places[0]?.state ?? 'found', what: names.join(', ') });
 }
 
+const sessionOf = (body: unknown): string | null => (body as Reading).sessionId;
+
+/** True where a figure stays and only the session it belongs to becomes another. */
+function isOfSessionAlone({ entity, before, after }: Change): boolean {
+  if (entity !== 'reading' || before === null || after === null) return false;
+  const [was, is] = [before as Reading, after as Reading];
+  return was.at === is.at && was.typed === is.typed && was.outcome === is.outcome && was.sessionId !== is.sessionId;
+}
+
 /** One change in words. */
-export function sayChange({ entity, place, before, after }: Change, telling: Telling): string {
+export function sayChange(change: Change, telling: Telling): string {
+  const { entity, place, before, after } = change;
   const { say } = telling;
+  if (isOfSessionAlone(change)) return `${sayPlace(place, telling)}: ${sayReading(after, telling)}`;
   switch (entity) {
     case 'reading':
       return say('story.event.figure', { where: sayPlace(place, telling), before: sayReading(before, telling), after: sayReading(after, telling) });
@@ -52,6 +65,11 @@ export function sayChange({ entity, place, before, after }: Change, telling: Tel
       return after === null ? say('story.event.sessionGone') : say('story.event.sessionChanged', { what: sayFields('readings.session', before, after, telling) });
     case 'intent':
       return after === null ? say('story.event.intentGone') : say('story.event.intentSet', { what: sayIntent(after, telling) });
+    case 'scale':
+      return after === null ? say('story.event.scaleGone') : say('story.event.scaleSet', { what: sayFields('scale.field', before ?? {}, after, telling) });
+    case 'observation':
+      if (before === null) return say('story.event.seen', { what: saySeen(after, telling) });
+      return after === null ? say('story.event.seenGone', { what: saySeen(before, telling) }) : say('story.event.seenChanged', { what: sayFields('observation.field', before, after, telling) });
     case 'work':
       if (before === null) return say('story.event.jobAdded', { what: sayJob(after as WorkItem, telling) });
       return after === null ? say('story.event.jobGone') : sayJobChange(place, after, telling);
@@ -98,6 +116,13 @@ function sayStep(body: unknown, { say, locale }: Telling): string {
   return stepG === null ? say('story.notStated') : formatMeasure(stepG, { locale, decimals: decimalsFor(stepG, 2), unit: 'g' });
 }
 
+/** `Crack, Soundboard (as found): beside the third rib`. */
+function saySeen(body: unknown, { say }: Telling): string {
+  const { part, fault, state, remark } = body as Observation;
+  const what = `${say(`observation.fault.${fault}`)}, ${say(`observation.part.${part}`)} (${say(`state.${state}`)})`;
+  return remark === '' ? what : `${what}: ${remark}`;
+}
+
 /** `Ease the key bushing, C4`. */
 function sayJob({ remedy, remark, key }: WorkItem, { say, compass }: Telling): string {
   const what = remedy === 'other' ? remark : sayMaybe(say, `remedy.${remedy}`);
@@ -117,6 +142,7 @@ function sayFields(area: string, before: unknown, after: unknown, telling: Telli
   const was = (before ?? {}) as Record<string, unknown>;
   const is = (after ?? {}) as Record<string, unknown>;
   return Object.keys(is)
+    .filter((field) => canonicalJson(was[field] ?? null) !== canonicalJson(is[field] ?? null))
     .map((field) => say('story.event.field', { field: sayMaybe(say, `${area}.${field}`), before: sayValue(area, field, was[field], telling), after: sayValue(area, field, is[field], telling) }))
     .join(', ');
 }
@@ -124,11 +150,19 @@ function sayFields(area: string, before: unknown, after: unknown, telling: Telli
 /** A value of a card: a note by its name, a choice by its word, a figure with the unit its field's name ends in. */
 function sayValue(area: string, field: string, value: unknown, { say, locale }: Telling): string {
   if (value === null || value === undefined || value === '') return say('story.notStated');
+  if (field === 'sections') return saySections(value, say);
+  if (Array.isArray(value)) return value.length === 0 ? say('story.notStated') : value.map((one: { readonly name?: string }) => one.name ?? JSON.stringify(one)).join(', ');
   if (typeof value === 'object') return JSON.stringify(value);
   if (typeof value === 'number') return field.endsWith('Midi') ? noteNameOf({ firstMidi: 0, lastMidi: 127 }, value + 1) : printField(field, value, locale);
   const choice = typeof value === 'string' ? value : value === true ? 'yes' : 'no';
-  const word = `${area.replace('.field', '')}.${field}.${choice}`;
+  const word = field === 'state' ? `state.${choice}` : `${area.replace('.field', '')}.${field}.${choice}`;
   return isMessageKey(word) ? say(word) : choice;
+}
+
+/** `Bass 1–20, Tenor 21–51`. */
+function saySections(value: unknown, say: Say): string {
+  const sections = value as Instrument['sections'];
+  return sections.length === 0 ? say('story.notStated') : sections.map(({ name, firstKey, lastKey }) => `${name} ${String(firstKey)}–${String(lastKey)}`).join(', ');
 }
 
 function sayIntent(body: unknown, { say, locale, compass }: Telling): string {

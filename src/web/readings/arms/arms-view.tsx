@@ -1,5 +1,5 @@
 import { leverRatiosOf } from '#action';
-import { type QuantityName, quantityNames, quantityOf } from '#instrument';
+import { type QuantityName, quantitiesOf, quantityOf } from '#instrument';
 import { millimetres } from '#units';
 import { useMemo } from 'react';
 import { openFigure } from '../../figure/figure-store.ts';
@@ -12,8 +12,8 @@ import { ArmField } from './arm-field.tsx';
 import './arms.css';
 
 const colours = ['natural', 'sharp'] as const;
-const arms = quantityNames.filter((name) => quantityOf(name).scope === 'colour');
-const whole = quantityNames.filter((name) => quantityOf(name).scope === 'instrument');
+const arms = quantitiesOf('touch', 'colour');
+const whole = quantitiesOf('touch', 'instrument');
 
 /** Lever arms of naturals and of sharps, and what is measured of the instrument as a whole. */
 export function ArmsView() {

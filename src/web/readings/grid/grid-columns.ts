@@ -1,4 +1,4 @@
-import { type QuantityName, quantityNames, quantityOf } from '#instrument';
+import { type QuantityName, quantitiesOf } from '#instrument';
 
 /** A column of readings, or one worked out from them. */
 export type GridColumn =
@@ -7,8 +7,8 @@ export type GridColumn =
 
 export type DerivedName = 'balanceWeightG' | 'frictionG';
 
-/** Quantities read key by key, in the registry's order. */
-export const keyQuantities: readonly QuantityName[] = quantityNames.filter((name) => quantityOf(name).scope === 'key');
+/** Weights read key by key, in the registry's order. */
+export const keyQuantities: readonly QuantityName[] = quantitiesOf('touch', 'key');
 
 /** What stands in the grid until other columns are chosen. */
 export const usualColumns: readonly QuantityName[] = ['downWeightG', 'upWeightG'];

@@ -5,12 +5,13 @@ import { usePiano } from '../../api/piano.tsx';
 import { useSay } from '../../language/use-say.ts';
 import { Note } from '../../ui/note.tsx';
 import { useDesk } from '../desk.tsx';
-import { useKept } from '../kept.ts';
+import { useKept } from '../../kept/kept.ts';
 import { CellDialog } from './cell-dialog.tsx';
 import { ColumnChooser } from './column-chooser.tsx';
 import { columnsOf, usualColumns } from './grid-columns.ts';
 import { selectOne } from './grid-move.ts';
 import { GridRow } from './grid-row.tsx';
+import { GridSideways } from './grid-sideways.tsx';
 import { GridStatus } from './grid-status.tsx';
 import { LivePlots } from './live-plots.tsx';
 import { PasteDialog } from './paste-dialog.tsx';
@@ -41,6 +42,7 @@ export const GridView = memo(function GridView() {
         <div className="row">
           <ColumnChooser chosen={chosen} onChoose={choose} />
           <button type="button" className="button" onClick={openMenu}>{say('readings.grid.menu.open')}</button>
+          <GridSideways table={grid.table} columns={columns.length} />
         </div>
         <GridStatus id={statusId} columns={columns} cursor={cursor} words={words} />
         <p className="visually-hidden" role="status">{grid.message}</p>
@@ -49,7 +51,7 @@ export const GridView = memo(function GridView() {
             ref={grid.table}
             role="grid"
             className="grid"
-            style={{ minWidth: `${String(5.4 + columns.length * 5.6)}rem`, '--columns': columns.length } as CSSProperties}
+            style={{ '--columns': columns.length } as CSSProperties}
             aria-label={say('readings.grid.label', { state: say(`state.${state}`), count: keyCountOf(compass) })}
             aria-describedby={`${id}-keys`}
             aria-rowcount={keyCountOf(compass) + 1}

@@ -6,9 +6,10 @@ import { loadIssues, problemIssues } from './check-problem.ts';
 import { closeGap } from './close-gap.ts';
 import { type Held, holdLoad, isClose } from './hold-load.ts';
 import { brokenLimitsOf, noneLeftIssues } from './limits.ts';
-import { type LoadBand, loadBandOf } from './load-band.ts';
+import { type LoadBand, isWithin, loadBandOf } from './load-band.ts';
 import { intoBand } from './local-search.ts';
 import { type CandidateFigures, PROVEN_GAP, type RescaleProblem, type RescaleProgress, type Rescaled } from './problem.ts';
+import { reachLoad } from './reach-load.ts';
 import { type Candidate, type OpenNote, type Row, rowsOf } from './row.ts';
 
 /** Beginnings of ways that the last search keeps for each note, and how often it widens its threshold. */
@@ -37,8 +38,8 @@ export function* rescaleSteps(problem: RescaleProblem): Generator<RescaleProgres
   if (outOfReach.length > 0) return refuse(...outOfReach);
   const say = (found: Candidate, lowerBound: number) => rescaledOf(problem, opened.value, rows, found, lowerBound);
   const held = yield* heldSteps(rows, band, say);
-  const { best, lowerBound } = yield* closedSteps(rows, band, held, say);
-  return best === undefined ? refuse(noneInBand(problem, band, held)) : ok(say(best, lowerBound));
+  const { best, lowerBound, nearestN } = yield* closedSteps(rows, band, held, say);
+  return best === undefined ? refuse(noneInBand(problem, nearestN)) : ok(say(best, lowerBound));
 }
 
 /** Runs a rescale to its end, or until it is told to stop: then it answers with the best so far. */
@@ -92,6 +93,8 @@ function* heldSteps(rows: readonly Row[], band: LoadBand, say: Say): Generator<R
 }
 
 interface Outcome {
+  /** Nearest total found. */
+  readonly nearestN: number | undefined;
   readonly best: Candidate | undefined;
   readonly lowerBound: number;
 }
@@ -103,6 +106,8 @@ function* closedSteps(rows: readonly Row[], band: LoadBand, held: Held, say: Say
     if (found !== undefined && (best === undefined || found.objective < best.objective)) best = found;
   };
   for (const start of [best, ...held.ends]) if (start !== undefined && !isProven(best, lowerBound)) keep(intoBand(rows, band, start));
+  const reached = best === undefined ? reachLoad(rows, band) : undefined;
+  if (reached !== undefined && isWithin(band, reached.loadN)) keep(intoBand(rows, band, reached));
   for (let round = 0; round < MOST_WIDENINGS && !isProven(best, lowerBound); round += 1) {
     const wide = lowerBound + PROVEN_GAP * 2 ** (round - 1) * Math.abs(held.lowerBound);
     const threshold = best === undefined ? wide : Math.min(wide, best.objective * (1 - PROVEN_GAP));
@@ -111,7 +116,7 @@ function* closedSteps(rows: readonly Row[], band: LoadBand, held: Held, say: Say
     if (closed.lowerBound <= lowerBound) break;
     ({ lowerBound } = closed);
   }
-  return { best, lowerBound: Math.min(lowerBound, best?.objective ?? lowerBound) };
+  return { best, lowerBound: Math.min(lowerBound, best?.objective ?? lowerBound), nearestN: best?.loadN ?? reached?.loadN };
 }
 
 const isProven = (best: Candidate | undefined, lowerBound: number): boolean => best !== undefined && isClose(best.objective, lowerBound);
@@ -135,10 +140,8 @@ function rescaledOf(problem: RescaleProblem, notes: readonly OpenNote[], rows: r
   };
 }
 
-function noneInBand({ limits = {} }: RescaleProblem, band: LoadBand, held: Held): Issue {
+function noneInBand({ limits = {} }: RescaleProblem, nearest = Number.NaN): Issue {
   const name = limits.totalTensionN === undefined ? 'maxTotalTensionN' : 'totalTensionN';
-  const off = ({ loadN }: Candidate): number => Math.max(band.low - loadN, loadN - band.high);
-  const nearest = [...held.ends].sort((a, b) => off(a) - off(b))[0]?.loadN ?? Number.NaN;
   return {
     code: 'unreachable', path: `limits.${name}`, given: limits[name], allowed: `a total that whole strings can make: the nearest found is ${String(nearest)}`,
     params: { reason: 'totalBetweenStrings', nearest },

@@ -110,4 +110,6 @@ export const stringOperations: Readonly<Record<keyof typeof english, string>> = 
   'issue.unreachable.totalOutOfReach': 'Eine Summe von {given} N ist nicht zu erreichen: Innerhalb der übrigen Grenzen ziehen die Saiten zusammen {min} bis {max} N. Es fehlen {short} N.',
   'issue.unreachable.totalBetweenStrings': 'Keine Wahl ganzer Saiten wurde gefunden, die {given} N nahe genug kommt. Die nächste gefundene liegt bei {nearest} N.',
   'issue.unsolvable.stopped': 'Angehalten, bevor eine Wahl innerhalb der Grenzen gefunden war.',
+  'issue.unreachable.windingOutOfReach': 'Keine Umspinnung aus diesem Draht kommt {given} N nahe: Die nächste zieht {nearest} N, {off} % daneben. Anderer Umspinnungsdraht, ein anderer Kern oder eine andere Länge hülfe.',
+  'issue.required.wrapsToOrder': 'Von dieser Saite ist nur der Außendurchmesser bekannt. Zum Bestellen ihre Umspinnungsdrähte angeben.',
 };

@@ -108,4 +108,6 @@ export const stringOperations = {
   'issue.unreachable.totalOutOfReach': 'A total of {given} N cannot be reached: within the other limits the candidates pull {min} to {max} N together. It misses by {short} N.',
   'issue.unreachable.totalBetweenStrings': 'No choice of whole strings was found that comes to {given} N closely enough. The nearest found is {nearest} N.',
   'issue.unsolvable.stopped': 'Stopped before any choice within the limits was found.',
+  'issue.unreachable.windingOutOfReach': 'No winding of this wire comes near {given} N: the nearest pulls {nearest} N, {off} % off. Other wrap wire, another core or another length would help.',
+  'issue.required.wrapsToOrder': 'This string is known only by its overall diameter. To order it, give its wrap wires.',
 } as const;

@@ -16,8 +16,9 @@ const DIMENSIONLESS = new Set([
   'capstanFriction', 'rollerFriction', 'repeats', 'confidence', 'missProbability', 'lambda', 'weights', 'capability',
   'count', 'measured', 'inside', 'insideGuarded', 'largestStepIndex', 'outliers', 'keys', 'bad', 'sampled', 'sampleSize', 'maxBad',
   'values', 'target', 'tolerance', 'step', 'uncertainty', 'largestStep', 'medianStep', 'smoothed', 'sd', 'halfWidth',
+  'inharmonicityB', 'exactInharmonicityB', 'coreOnlyInharmonicityB', 'firstOrderInharmonicityB', 'strain', 'packing', 'partials', 'fitPartials',
 ]);
-const ENDS_IN_UNIT = /(?:G|Mm|N|Deg|Hz|Ct|S|C|Pct|GMm)$/u;
+const ENDS_IN_UNIT = /(?:G|Mm|N|Deg|Hz|Ct|Cents|S|C|K|PerK|Pct|GMm|MPa|GPa|GPerM|KgM3|KgPerS|Nm2)$/u;
 
 /** Every number of a schema, by the names on the way to it. */
 function numbersOf(schema: Schema, path: readonly string[] = []): readonly string[] {

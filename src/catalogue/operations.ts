@@ -12,6 +12,15 @@ import {
   weightRatioOperation,
 } from '#action';
 import type { AnyOperation } from '#operation';
+import {
+  pinTurnOperation,
+  plainStringOperation,
+  steppedStringOperation,
+  stringDriftOperation,
+  windingDensityOperation,
+  wireStrengthOperation,
+  woundStringOperation,
+} from '#strings';
 
 /** Every calculation of the bench book, in the order lists show them. Adding one is a line here. */
 export const operations: readonly AnyOperation[] = [
@@ -26,6 +35,13 @@ export const operations: readonly AnyOperation[] = [
   frontWeightTargetOperation,
   touchDiagnosisOperation,
   frictionBudgetOperation,
+  wireStrengthOperation,
+  plainStringOperation,
+  windingDensityOperation,
+  woundStringOperation,
+  steppedStringOperation,
+  stringDriftOperation,
+  pinTurnOperation,
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

@@ -1,6 +1,6 @@
 import { castIron, copperWire, steelWire } from '#materials';
 import { field } from '#operation';
-import { type Result, ok, refuse } from '#result';
+import { type Result, ok, refuse, under } from '#result';
 import { type Millimetres, millimetres } from '#units';
 import { z } from 'zod';
 import { coreShapes } from './section.ts';
@@ -73,6 +73,12 @@ export function flatWinding<Given extends { readonly wraps: Wrapped['wraps'] | M
   if (!('wraps' in given) || !('overallDiameterMm' in given.wraps)) return given as unknown as Flat<Given>;
   const { wraps, ...rest } = given;
   return { ...rest, ...wraps } as unknown as Flat<Given>;
+}
+
+/** The issues of a flattened winding under the paths of what was given: the overall diameter may have stood under `wraps`. */
+export function issuesOfGiven<T>(given: { readonly wraps: Wrapped['wraps'] | MeasuredFields } | MeasuredFields, result: Result<T>): Result<T> {
+  if (result.ok || !('wraps' in given) || !('overallDiameterMm' in given.wraps)) return result;
+  return refuse(...result.issues.flatMap((issue) => (issue.path === 'overallDiameterMm' ? under('wraps', [issue]) : [issue])));
 }
 
 /** Refuses a whole length below the speaking part of it. */

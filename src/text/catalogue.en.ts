@@ -11,6 +11,7 @@ import { scale } from './en/scale.ts';
 import { settings } from './en/settings.ts';
 import { shell } from './en/shell.ts';
 import { story } from './en/story.ts';
+import { stringOperations } from './en/string-operations.ts';
 import { touch } from './en/touch.ts';
 import { work } from './en/work.ts';
 
@@ -22,6 +23,7 @@ export const en = {
   ...quantities,
   ...scale,
   ...operations,
+  ...stringOperations,
   ...issues,
   ...action,
   ...touch,

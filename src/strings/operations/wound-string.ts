@@ -1,7 +1,7 @@
 import { defineOperation, field } from '#operation';
 import { map } from '#result';
 import { z } from 'zod';
-import { endShape, fields, flatWinding, windingSchemas } from '../schemas.ts';
+import { endShape, fields, flatWinding, issuesOfGiven, windingSchemas } from '../schemas.ts';
 import { woundFiguresOf } from '../wound-string.ts';
 
 /** A wound string at its pitch and length: tension, per cent of breaking, partials, inharmonicity. */
@@ -37,5 +37,5 @@ export const woundStringOperation = defineOperation({
   ],
   sources: ['WITTRICK-WILLIAMS-1971', 'FLETCHER-1964', 'ASTM-A228', 'OWN'],
   example: { frequencyHz: 65.4064, speakingLengthMm: 1200, coreDiameterMm: 1.1, wraps: [{ wireDiameterMm: 0.9 }], bareFrontMm: 18, bareRearMm: 16 },
-  run: (input) => map(woundFiguresOf(flatWinding(input)), (figures) => ({ ...figures, partialsHz: [...figures.partialsHz] })),
+  run: (input) => map(issuesOfGiven(input, woundFiguresOf(flatWinding(input))), (figures) => ({ ...figures, partialsHz: [...figures.partialsHz] })),
 });

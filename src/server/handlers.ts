@@ -37,6 +37,7 @@ export const storeHandlers = {
   openCycle: ({ store, params, by }) => store.openCycle(params.id, by),
   addSession: ({ store, params, body, by }) => store.addSession(params.id, body, by),
   changeSession: ({ store, params, body, by }) => store.changeSession(params.id, params.sid, body, by),
+  assignReadings: ({ store, params, body, by }) => store.assignReadings(params.id, params.sid, body, by),
   listReadings: async ({ store, params, query }) => ({ readings: [...(await store.listReadings(params.id, accepted(checkInput(cycleQuery, query)).cycle))] }),
   readingHistory: async ({ store, params, query }) => ({ readings: await store.readingHistory(params.id, accepted(checkInput(placeQuery, query))) }),
   writeReadings: ({ store, params, body, by }) => store.writeReadings(params.id, body, by),

@@ -1,6 +1,6 @@
 import type { Instrument, InstrumentDraft, Reading, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, WeighingSession } from '#instrument';
 import type { Issue } from '#result';
-import type { Answer, LogEvent, ReadingBatch, ReadingBatchAnswer, WorkItem, WorkItemDraft } from '#workshop';
+import type { Answer, LogEvent, ReadingBatch, ReadingBatchAnswer, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from '#workshop';
 
 /** A person behind a reference of the log. */
 export interface Person {
@@ -43,6 +43,8 @@ export interface BenchStore {
   listReadings(id: string, cycle?: number): Promise<readonly Reading[]>;
   readingHistory(id: string, place: { cycle: number; state: State; quantity: string; index: number }): Promise<Answer<'readingHistory'>['readings']>;
   writeReadings(id: string, batch: ReadingBatch, by: string): Promise<ReadingBatchAnswer>;
+  /** Puts standing readings that belong to no session into one; what was typed, its value and its time stay. */
+  assignReadings(id: string, sessionId: string, given: SessionReadings, by: string): Promise<SessionReadingsAnswer>;
   setIntent(id: string, cycle: number, intent: TouchIntent, by: string): Promise<TouchIntent>;
   setScale(id: string, cycle: number, terms: ScaleTermsDraft, by: string): Promise<ScaleTerms>;
   addWork(id: string, items: readonly WorkItemDraft[], by: string): Promise<readonly WorkItem[]>;

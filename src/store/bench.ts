@@ -11,6 +11,7 @@ import { audit } from './log/audit.ts';
 import { listEvents } from './log/list.ts';
 import { undo } from './log/undo.ts';
 import { listPeople, namePerson } from './people.ts';
+import { assignReadings } from './readings/assign.ts';
 import { listReadings, readingHistory } from './readings/list.ts';
 import { writeReadings } from './readings/write.ts';
 
@@ -38,6 +39,7 @@ export function benchStore({ kind, sayAway, bench, close }: Parts): BenchStore {
     listReadings: on(listReadings),
     readingHistory: on(readingHistory),
     writeReadings: on(writeReadings),
+    assignReadings: on(assignReadings),
     setIntent: on(setIntent),
     setScale: on(setScale),
     addWork: on(addWork),

@@ -39,7 +39,7 @@ export type Change = z.output<typeof changeSchema>;
 
 /** What events there are. An undo is an event too: it names in `undoes` what it takes back. */
 export const eventKinds = [
-  'piano.added', 'piano.changed', 'cycle.opened', 'session.added', 'session.changed', 'readings.written', 'intent.set', 'scale.set', 'work.added', 'work.changed', 'undone',
+  'piano.added', 'piano.changed', 'cycle.opened', 'session.added', 'session.changed', 'readings.written', 'readings.assigned', 'intent.set', 'scale.set', 'work.added', 'work.changed', 'undone',
 ] as const;
 export type EventKind = (typeof eventKinds)[number];
 
@@ -94,3 +94,10 @@ export const readingBatchAnswerSchema = z.strictObject({
   warnings: z.array(z.strictObject({ code: z.string(), path: z.string(), given: z.unknown(), allowed: z.string(), params: z.record(z.string(), z.union([z.string(), z.number()])).optional() })),
 });
 export type ReadingBatchAnswer = z.output<typeof readingBatchAnswerSchema>;
+
+/** Standing readings without a session, by id, to be put into one as one event. Their figures and times stay. */
+export const sessionReadingsSchema = z.strictObject({ readings: z.array(z.string()).min(1).max(5000) });
+export type SessionReadings = z.input<typeof sessionReadingsSchema>;
+/** The same readings as they stand in the session. */
+export const sessionReadingsAnswerSchema = readingBatchAnswerSchema.omit({ warnings: true });
+export type SessionReadingsAnswer = z.output<typeof sessionReadingsAnswerSchema>;

@@ -1,7 +1,7 @@
 import { instrumentDraftSchema, instrumentSchema, readingSchema, scaleTermsSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from '#instrument';
 import { z } from 'zod';
 import { changeOf } from './change.ts';
-import { eventSchema, readingBatchAnswerSchema, readingBatchSchema, workItemDraftSchema, workItemSchema } from './records.ts';
+import { eventSchema, readingBatchAnswerSchema, readingBatchSchema, sessionReadingsAnswerSchema, sessionReadingsSchema, workItemDraftSchema, workItemSchema } from './records.ts';
 
 /** One door of the HTTP API: the server mounts it, the web client calls it, the OpenAPI page describes it. */
 export interface Route {
@@ -79,6 +79,8 @@ export const routes = {
   openCycle: { method: 'POST', path: '/api/pianos/:id/cycles', answer: instrumentSchema },
   addSession: { method: 'POST', path: '/api/pianos/:id/sessions', body: sessionDraftSchema, answer: sessionSchema },
   changeSession: { method: 'PATCH', path: '/api/pianos/:id/sessions/:sid', body: changeOf(sessionDraftSchema.shape), answer: sessionSchema },
+  /** Puts standing readings that belong to no session into this one: one event, undone as one step. */
+  assignReadings: { method: 'POST', path: '/api/pianos/:id/sessions/:sid/readings', body: sessionReadingsSchema, answer: sessionReadingsAnswerSchema },
   listReadings: { method: 'GET', path: '/api/pianos/:id/readings', query: z.object({ cycle: z.string().optional() }), answer: z.strictObject({ readings: z.array(readingSchema) }) },
   /** Every reading ever kept at one place, newest first, the superseded and withdrawn ones too. */
   readingHistory: {

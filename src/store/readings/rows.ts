@@ -71,6 +71,16 @@ export async function standingAt(tx: Transaction, chain: Chain, places: readonly
   return standing;
 }
 
+/** The readings of some ids that still stand, by id. */
+export async function standingById(tx: Transaction, chain: Chain, ids: readonly string[]): Promise<ReadonlyMap<string, Reading>> {
+  const standing = new Map<string, Reading>();
+  for (let from = 0; from < ids.length; from += CHUNK) {
+    const rows = await tx.select().from(reading).where(and(ofChain(chain), eq(reading.standing, true), inArray(reading.id, ids.slice(from, from + CHUNK))));
+    for (const row of rows) standing.set(row.id, readingOf(row));
+  }
+  return standing;
+}
+
 /** A row as the reading it keeps. */
 export function readingOf(row: Row): Reading {
   const { id, cycle, state, quantity, scope, index, repeat, typed, value, outcome, uncertainty, basis, remark, sessionId, by } = row;

@@ -42,6 +42,7 @@ export const cli: Readonly<Record<keyof typeof english, string>> = {
   'route.openCycle': 'Eröffnet einen neuen Aufenthalt für ein Instrument, das wiederkommt.',
   'route.addSession': 'Beginnt eine Wägung.',
   'route.changeSession': 'Berichtigt die Angaben zu einer Wägung.',
+  'route.assignReadings': 'Ordnet geltende Messwerte ohne Wägung dieser zu, als ein Ereignis; ihre Werte und Zeiten bleiben.',
   'route.listReadings': 'Die geltenden Messwerte eines Aufenthalts.',
   'route.readingHistory': 'Jeder Messwert, der an einer Stelle je stand, der neueste zuerst.',
   'route.writeReadings': 'Schreibt einen Satz Messwerte als ein Ereignis, oder keinen davon.',

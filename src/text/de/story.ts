@@ -8,6 +8,7 @@ export const story: Readonly<Record<keyof typeof english, string>> = {
   'story.event.nothing': 'Nichts geändert',
   'story.event.jobs': '{count, plural, one {Eine Arbeit} other {# Arbeiten}} auf die Arbeitsliste gesetzt',
   'story.event.figures': '{count} Werte, {state, select, found {vorgefunden} planned {geplant} finished {fertiggestellt} other {}}: {what}',
+  'story.event.assigned': '{into, select, true {{count, plural, one {Ein Wert} other {# Werte}} einer Wägung zugeordnet} other {{count, plural, one {Ein Wert} other {# Werte}} wieder aus einer Wägung genommen}}, {state, select, found {vorgefunden} planned {geplant} finished {fertiggestellt} other {}}',
   'story.event.figure': '{where}: {before} → {after}',
   'story.event.pianoAdded': 'Instrument aufgenommen',
   'story.event.cycle': 'Wieder in der Werkstatt: {cycle}. Aufenthalt eröffnet',

@@ -40,6 +40,7 @@ export const cli = {
   'route.openCycle': 'Opens a new cycle for a piano that returns.',
   'route.addSession': 'Begins a weighing session.',
   'route.changeSession': 'Corrects what is stated of a weighing session.',
+  'route.assignReadings': 'Puts standing readings that belong to no session into this one, as one event; their figures and times stay.',
   'route.listReadings': 'The standing readings of one cycle.',
   'route.readingHistory': 'Every reading ever kept at one place, newest first.',
   'route.writeReadings': 'Writes a batch of readings as one event, or none of them.',

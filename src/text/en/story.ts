@@ -6,6 +6,7 @@ export const story = {
   'story.event.nothing': 'Nothing changed',
   'story.event.jobs': '{count, plural, one {One job} other {# jobs}} put on the work list',
   'story.event.figures': '{count} figures, {state, select, found {as found} planned {planned} finished {as finished} other {}}: {what}',
+  'story.event.assigned': '{into, select, true {{count, plural, one {One figure} other {# figures}} put into a weighing session} other {{count, plural, one {One figure} other {# figures}} taken out of a weighing session again}}, {state, select, found {as found} planned {planned} finished {as finished} other {}}',
   'story.event.figure': '{where}: {before} → {after}',
   'story.event.pianoAdded': 'Piano taken in',
   'story.event.cycle': 'Back in the shop: stay {cycle} opened',

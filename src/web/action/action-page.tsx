@@ -68,7 +68,7 @@ function Asked({ analysis, isAsking, onAsking }: AskedProps) {
   return (
     <>
       {intent === null || isAsking ? (
-        <IntentForm analysis={analysis} isBusy={stating.isPending} onState={(next) => { stating.mutate(next); }} {...(intent === null ? {} : { onCancel: () => { onAsking(false); } })} />
+        <IntentForm analysis={analysis} isBusy={stating.isPending} onState={(next, onKept) => { stating.mutate(next, { onSuccess: onKept }); }} {...(intent === null ? {} : { onCancel: () => { onAsking(false); } })} />
       ) : (
         <IntentLine intent={intent} onChange={() => { onAsking(true); }} />
       )}

@@ -5,6 +5,8 @@ import { explainIssue } from '#text';
 import { type SyntheticEvent, useMemo, useState } from 'react';
 import { usePiano } from '../api/piano.tsx';
 import { useLocale, useSay } from '../language/use-say.ts';
+import { useDraft } from '../kept/draft.ts';
+import { TakenUp } from '../kept/taken-up.tsx';
 import { Choice } from '../ui/choice.tsx';
 import { Field } from '../ui/field.tsx';
 import { CurveFields } from './curve-fields.tsx';
@@ -13,7 +15,8 @@ import { type IntentDraft, draftOf, intentOf } from './intent-draft.ts';
 
 interface IntentFormProps {
   readonly analysis: TouchAnalysis | undefined;
-  readonly onState: (intent: TouchIntent) => void;
+  /** `onKept` is to be called once the intent stands. */
+  readonly onState: (intent: TouchIntent, onKept: () => void) => void;
   readonly onCancel?: () => void;
   readonly isBusy: boolean;
 }
@@ -24,8 +27,8 @@ const choices = ['downWeight', 'balanceWeight', 'curve'] as const;
 export function IntentForm({ analysis, onState, onCancel, isBusy }: IntentFormProps) {
   const say = useSay();
   const locale = useLocale();
-  const { compass, intent } = usePiano();
-  const [draft, setDraft] = useState<IntentDraft>(() => draftOf(intent, compass, locale));
+  const { id, cycle, compass, intent } = usePiano();
+  const { typed: draft, change: turn, drop, isTakenUp } = useDraft<IntentDraft>(`intent.${id}.${String(cycle)}`, () => draftOf(intent, compass, locale));
   const [isAsked, setAsked] = useState(false);
   const result = useMemo(() => intentOf(draft, compass, locale), [draft, compass, locale]);
   const issues: readonly Issue[] = isAsked && !result.ok ? result.issues : [];
@@ -33,14 +36,15 @@ export function IntentForm({ analysis, onState, onCancel, isBusy }: IntentFormPr
     const issue = issues.find((one) => one.path === path);
     return issue === undefined ? undefined : explainIssue(say, issue, locale);
   };
-  const change = (part: Partial<IntentDraft>): void => { setDraft((before) => ({ ...before, ...part })); };
+  const change = (part: Partial<IntentDraft>): void => { turn((before) => ({ ...before, ...part })); };
   const submit = (event: SyntheticEvent): void => {
     event.preventDefault();
     setAsked(true);
-    if (result.ok) onState(result.value);
+    if (result.ok) onState(result.value, drop);
   };
   return (
     <form className="panel" onSubmit={submit} noValidate>
+      {isTakenUp && <TakenUp />}
       <Choice
         label={say('action.intent.question')}
         value={draft.even ?? ''}
@@ -61,7 +65,7 @@ export function IntentForm({ analysis, onState, onCancel, isBusy }: IntentFormPr
       )}
       <div className="row">
         <button type="submit" className="button button-main" disabled={isBusy}>{say('action.intent.state')}</button>
-        {onCancel !== undefined && <button type="button" className="button" onClick={onCancel}>{say('action.intent.cancel')}</button>}
+        {onCancel !== undefined && <button type="button" className="button" onClick={() => { drop(); onCancel(); }}>{say('action.intent.cancel')}</button>}
       </div>
     </form>
   );

@@ -9,6 +9,7 @@ export const paths: { readonly [N in RouteName]: Pick<Routes[N], 'method' | 'pat
   openCycle: { method: 'POST', path: '/api/pianos/:id/cycles' },
   addSession: { method: 'POST', path: '/api/pianos/:id/sessions' },
   changeSession: { method: 'PATCH', path: '/api/pianos/:id/sessions/:sid' },
+  assignReadings: { method: 'POST', path: '/api/pianos/:id/sessions/:sid/readings' },
   listReadings: { method: 'GET', path: '/api/pianos/:id/readings' },
   readingHistory: { method: 'GET', path: '/api/pianos/:id/history' },
   writeReadings: { method: 'POST', path: '/api/pianos/:id/readings' },

@@ -29,8 +29,8 @@ export function useStatusOf(place: PlaceKey): ParcelStatus | undefined {
 }
 
 /** Takes figures of this piano as one step: shown at once, kept on the device, sent in order. */
-export function useEnter(): (envelope: Omit<Envelope, 'cycle' | 'locale'>, entries: readonly ReadingEntry[]) => string {
+export function useEnter(): (envelope: Omit<Envelope, 'cycle' | 'locale'>, entries: readonly ReadingEntry[], status?: 'waiting' | 'held') => string {
   const { id, cycle } = usePiano();
   const locale = useLocale();
-  return useCallback((envelope, entries) => outbox.enter(id, { ...envelope, cycle, locale }, entries), [id, cycle, locale]);
+  return useCallback((envelope, entries, status) => outbox.enter(id, { ...envelope, cycle, locale }, entries, status), [id, cycle, locale]);
 }

@@ -11,11 +11,12 @@ export function OutboxState() {
   const state = useSyncExternalStore(outbox.subscribe, outbox.state);
   const [isOpen, setOpen] = useState(false);
   const isHeldUp = state.unreachable || state.unkept;
-  const tone = state.stuck > 0 ? 'bad' : isHeldUp ? 'warn' : 'good';
+  const tone = state.stuck > 0 ? 'bad' : isHeldUp || state.held > 0 ? 'warn' : 'good';
   const text =
     state.stuck > 0 ? say('shell.outbox.stuck', { count: state.stuck })
+    : state.waiting > 0 && isHeldUp ? say('shell.outbox.waiting', { count: state.waiting })
+    : state.held > 0 ? say('shell.outbox.held', { count: state.held })
     : state.waiting === 0 ? say('shell.outbox.saved')
-    : isHeldUp ? say('shell.outbox.waiting', { count: state.waiting })
     : say('shell.outbox.saving');
   return (
     <>

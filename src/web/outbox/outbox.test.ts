@@ -203,6 +203,35 @@ describe('the outbox', () => {
     expect(bench.written).toEqual(['1=49']);
   });
 
+  it('holds figures until it is said how they were weighed, through a reload, and sends them with the answer', async () => {
+    const keep = shelf();
+    const { outbox, bench, settle } = setUp({ keep });
+    outbox.enter('p', envelope, [entry(1, '49')], 'held');
+    outbox.enter('p', { ...envelope, state: 'finished' }, [entry(1, '47')], 'held');
+    outbox.enter('p', envelope, [entry(1, '50')]);
+    await settle();
+    expect(bench.sent).toEqual([]);
+    expect(outbox.state()).toMatchObject({ held: 2, waiting: 1, stuck: 0 });
+    const after = setUp({ keep, bench, first: 10 });
+    after.outbox.adopt();
+    await after.settle();
+    expect(bench.sent).toEqual([]);
+    after.outbox.answer({ pianoId: 'p', cycle: 1, state: 'found' }, 'session-1');
+    await after.settle();
+    expect(bench.sent.map(({ sessionId, entries }) => [sessionId, entries[0]?.typed])).toEqual([['session-1', '49'], [null, '50']]);
+    expect(after.outbox.state()).toMatchObject({ held: 1, waiting: 0 });
+    expect([...keep.kept.keys()]).toEqual(['send-2']);
+  });
+
+  it('gives a held figure back to the hand that takes it back, unsent', async () => {
+    const { outbox, bench, settle } = setUp();
+    const sendId = outbox.enter('p', envelope, [entry(1, '49')], 'held');
+    expect(outbox.withdraw(sendId)?.entries).toMatchObject([{ typed: '49' }]);
+    outbox.answer({ pianoId: 'p', cycle: 1, state: 'found' }, null);
+    await settle();
+    expect(bench.sent).toEqual([]);
+  });
+
   it('treats a lapsed sign-in as waiting, never as refused', async () => {
     const { outbox, bench, settle, tick } = setUp();
     const send = bench.send;

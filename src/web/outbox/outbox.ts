@@ -1,7 +1,7 @@
 import type { ReadingBatchAnswer, ReadingEntry } from '#workshop';
 import { ApiProblem } from '../api/problem.ts';
 import type { Keep } from './keep.ts';
-import { type Envelope, type Parcel, type ParcelEntry, type ParcelStatus, type PlaceKey, idsAfter, inOrder, placeKeyOf, placesOf } from './parcel.ts';
+import { type Envelope, type Parcel, type ParcelEntry, type ParcelStatus, type PlaceKey, figuresIn, heldAt, idsAfter, inOrder, placeKeyOf, placesOf } from './parcel.ts';
 
 /** What the outbox needs of the world around it. */
 export interface OutboxWorld {
@@ -21,6 +21,8 @@ export interface OutboxState {
   /** Figures not yet acknowledged, conflicts and refusals not counted. */
   readonly waiting: number;
   readonly sending: boolean;
+  /** Figures that wait for the answer how they were weighed. */
+  readonly held: number;
   /** Parcels that need a decision. */
   readonly stuck: number;
   /** True when this device keeps nothing: closing the page would lose what waits. */
@@ -40,7 +42,7 @@ export class Outbox {
   readonly #world: OutboxWorld;
   readonly #listeners = new Set<() => void>();
   #parcels: readonly Parcel[] = [];
-  #state: OutboxState = { parcels: [], waiting: 0, sending: false, stuck: 0, unkept: false, unreachable: false };
+  #state: OutboxState = { parcels: [], waiting: 0, sending: false, held: 0, stuck: 0, unkept: false, unreachable: false };
   #statuses: ReadonlyMap<string, ParcelStatus> = new Map();
   #order = 0;
   #pauseMs = FIRST_PAUSE_MS;
@@ -62,14 +64,14 @@ export class Outbox {
     void this.#pump();
   }
 
-  /** Takes entries as one step and sends them. They are kept on the device before this returns. */
-  enter(pianoId: string, envelope: Envelope, entries: readonly ReadingEntry[]): string {
+  /** Takes entries as one step and sends them, or holds them until `answer`. They are kept on the device before this returns. */
+  enter(pianoId: string, envelope: Envelope, entries: readonly ReadingEntry[], status: 'waiting' | 'held' = 'waiting'): string {
     const parcel: Parcel = {
       ...envelope,
       pianoId,
       sendId: this.#world.newId(),
       entries: entries.map((entry) => this.#based(pianoId, envelope, entry)),
-      status: 'waiting',
+      status,
       typedAt: this.#world.now(),
       order: (this.#order += 1),
     };
@@ -77,6 +79,12 @@ export class Outbox {
     this.#change([...this.#parcels, parcel]);
     void this.#pump();
     return parcel.sendId;
+  }
+
+  /** Says how the held figures of a state were weighed, null for not stated, and sends them. */
+  answer(where: Pick<Parcel, 'pianoId' | 'cycle' | 'state'>, sessionId: string | null): void {
+    for (const parcel of heldAt(this.#parcels, where)) this.#replace(parcel.sendId, (held) => ({ ...held, sessionId, status: 'waiting' }));
+    void this.#pump();
   }
 
   /** Sends a parcel the server would not have again, over whatever stands there now. */
@@ -217,13 +225,15 @@ export class Outbox {
 
   #change(parcels: readonly Parcel[]): void {
     this.#parcels = parcels;
+    const held = parcels.filter(({ status }) => status === 'held');
     const onTheWay = parcels.filter(({ status }) => status === 'waiting' || status === 'sending');
     this.#statuses = new Map(parcels.flatMap((parcel) => placesOf(parcel).map((place) => [`${parcel.pianoId} ${place}`, parcel.status] as const)));
     this.#state = {
       parcels,
-      waiting: onTheWay.reduce((count, { entries }) => count + entries.length, 0),
+      waiting: figuresIn(onTheWay),
+      held: figuresIn(held),
       sending: parcels.some(({ status }) => status === 'sending'),
-      stuck: parcels.length - onTheWay.length,
+      stuck: parcels.length - onTheWay.length - held.length,
       unkept: this.#unkept && parcels.length > 0,
       unreachable: this.#unreachable && onTheWay.length > 0,
     };

@@ -15,8 +15,8 @@ export interface ParcelEntry extends ReadingEntry {
   readonly after?: string;
 }
 
-/** `waiting`: not yet acknowledged; `conflict`: another figure stands there now; `refused`: the server will not have it. */
-export type ParcelStatus = 'waiting' | 'sending' | 'conflict' | 'refused';
+/** `held`: waits for the answer how it was weighed; `waiting`: not yet acknowledged; `conflict`: another figure stands there now; `refused`: the server will not have it. */
+export type ParcelStatus = 'held' | 'waiting' | 'sending' | 'conflict' | 'refused';
 
 /** Why a parcel stays: the server's words. */
 export interface ParcelProblem {
@@ -58,4 +58,14 @@ export function idsAfter(parcel: Parcel, answer: ReadingBatchAnswer): ReadonlyMa
 
 export function inOrder(a: Parcel, b: Parcel): number {
   return a.typedAt - b.typedAt || a.order - b.order;
+}
+
+/** The parcels of one state of a piano that wait for the answer how they were weighed. */
+export function heldAt(parcels: readonly Parcel[], { pianoId, cycle, state }: Pick<Parcel, 'pianoId' | 'cycle' | 'state'>): readonly Parcel[] {
+  return parcels.filter((parcel) => parcel.status === 'held' && parcel.pianoId === pianoId && parcel.cycle === cycle && parcel.state === state);
+}
+
+/** How many figures parcels hold. */
+export function figuresIn(parcels: readonly Parcel[]): number {
+  return parcels.reduce((count, { entries }) => count + entries.length, 0);
 }

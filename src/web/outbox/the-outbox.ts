@@ -58,7 +58,8 @@ function start(): void {
     world.nudge();
   });
   window.addEventListener('beforeunload', (event) => {
-    if (world.state().waiting > 0) event.preventDefault();
+    const { waiting, held, unkept } = world.state();
+    if (waiting > 0 || (unkept && held > 0)) event.preventDefault();
   });
 }
 

@@ -3,10 +3,12 @@ import type { Issue } from '#result';
 import { type SyntheticEvent, useRef, useState } from 'react';
 import { ApiProblem } from '../api/problem.ts';
 import { useLocale, useSay } from '../language/use-say.ts';
+import { useDraft } from '../kept/draft.ts';
+import { TakenUp } from '../kept/taken-up.tsx';
 import { ProblemNote } from '../shell/problem-note.tsx';
 import { AppDialog } from '../ui/app-dialog.tsx';
 import { PianoFields } from './piano-fields.tsx';
-import { emptyPianoForm, pianoDraftOf, pianoFormOf } from './piano-form.ts';
+import { type PianoForm, emptyPianoForm, pianoDraftOf, pianoFormOf } from './piano-form.ts';
 
 interface PianoDialogProps {
   /** The piano whose card is changed; none to take one in. */
@@ -15,12 +17,12 @@ interface PianoDialogProps {
   readonly onSave: (draft: InstrumentDraft) => Promise<unknown>;
 }
 
-/** The card of a piano: to take one in, or to correct what stands on it. What was typed stays until it is saved or closed. */
+/** The card of a piano: to take one in, or to correct what stands on it. What was typed stays until it is saved or given up. */
 export default function PianoDialog({ instrument, onClose, onSave }: PianoDialogProps) {
   const say = useSay();
   const locale = useLocale();
   const form = useRef<HTMLFormElement>(null);
-  const [typed, setTyped] = useState(() => (instrument === undefined ? emptyPianoForm : pianoFormOf(instrument)));
+  const { typed, change, drop, isTakenUp } = useDraft<PianoForm>(`piano.${instrument?.id ?? 'new'}`, () => (instrument === undefined ? emptyPianoForm : pianoFormOf(instrument)));
   const [issues, setIssues] = useState<readonly Issue[]>([]);
   const [problem, setProblem] = useState<unknown>();
   const [busy, setBusy] = useState(false);
@@ -34,6 +36,7 @@ export default function PianoDialog({ instrument, onClose, onSave }: PianoDialog
     setProblem(undefined);
     try {
       await onSave(draft);
+      drop();
       onClose();
     } catch (failure) {
       if (failure instanceof ApiProblem && failure.errors.length > 0) refuse(failure.errors);
@@ -55,10 +58,11 @@ export default function PianoDialog({ instrument, onClose, onSave }: PianoDialog
   return (
     <AppDialog title={say(instrument === undefined ? 'pianos.add' : 'pianos.edit')} isOpen onClose={onClose}>
       <form ref={form} className="page-form" onSubmit={submit} noValidate>
-        <PianoFields typed={typed} onChange={setTyped} issues={issues} />
+        {isTakenUp && <TakenUp />}
+        <PianoFields typed={typed} onChange={(next) => { change(() => next); }} issues={issues} />
         {problem !== undefined && <ProblemNote problem={problem} />}
         <div className="dialog-foot">
-          <button type="button" className="button" onClick={onClose}>
+          <button type="button" className="button" onClick={() => { drop(); onClose(); }}>
             {say('shell.cancel')}
           </button>
           <button type="submit" className="button button-main" disabled={busy}>

@@ -4,6 +4,7 @@ import { parseMeasure } from '#units';
 import { useFigures, useLocale, useSay } from '../language/use-say.ts';
 import { Choice } from '../ui/choice.tsx';
 import { Field } from '../ui/field.tsx';
+import { SectionFields } from './section-fields.tsx';
 import type { CompassChoice, PianoForm } from './piano-form.ts';
 
 interface PianoFieldsProps {
@@ -21,7 +22,7 @@ export function PianoFields({ typed, onChange, issues }: PianoFieldsProps) {
     const issue = issues.find((wrong) => wrong.path === path);
     return issue === undefined ? undefined : explainIssue(say, issue, locale);
   };
-  const text = (field: keyof PianoForm) => ({ value: typed[field], onChange: (value: string) => { onChange({ ...typed, [field]: value }); } });
+  const text = (field: Exclude<keyof PianoForm, 'sections'>) => ({ value: typed[field], onChange: (value: string) => { onChange({ ...typed, [field]: value }); } });
   const echo = (value: string, unit: 'mm' | 'Hz'): string | undefined => {
     const parsed = parseMeasure(value, { unit, locale });
     return parsed.ok && parsed.value.converted ? say('pianos.understood', { figure: figure(parsed.value.value, 1, unit) }) : undefined;
@@ -56,6 +57,7 @@ export function PianoFields({ typed, onChange, issues }: PianoFieldsProps) {
         <Field label={say('pianos.field.lengthMm')} {...text('length')} error={error('lengthMm')} echo={echo(typed.length, 'mm')} hint={say('pianos.field.length.hint')} inputMode="decimal" />
         <Field label={say('pianos.field.a4Hz')} {...text('pitch')} error={error('a4Hz')} echo={echo(typed.pitch, 'Hz')} hint={say('pianos.field.pitch.hint')} inputMode="decimal" />
       </div>
+      <SectionFields sections={typed.sections} error={error} onChange={(sections) => { onChange({ ...typed, sections }); }} />
       <Field label={say('pianos.field.remark')} {...text('remark')} error={error('remark')} lines={2} maxLength={4000} />
     </>
   );

@@ -30,8 +30,22 @@ describe('the card of a piano', () => {
     expect(changesOf(kept, mustBe(pianoDraftOf(pianoFormOf(kept), 'en')))).toEqual({});
   });
 
+  it('reads sections by key or note, bass to treble, and names each field that cannot be', () => {
+    const sections = [{ name: 'Bass', first: '1', last: 'E2' }, { name: 'Treble', first: '21', last: '88' }];
+    expect(mustBe(pianoDraftOf({ ...named, sections }, 'en')).sections).toEqual([{ name: 'Bass', firstKey: 1, lastKey: 20 }, { name: 'Treble', firstKey: 21, lastKey: 88 }]);
+    const wrong = (...rows: (typeof sections)[number][]): readonly string[] => {
+      const refused = pianoDraftOf({ ...named, sections: rows }, 'en');
+      return refused.ok ? [] : refused.issues.map(({ path, code }) => `${path} ${code}`);
+    };
+    expect(wrong({ name: ' ', first: '0', last: 'H9' })).toEqual(['sections[0].name required', 'sections[0].firstKey choice', 'sections[0].lastKey choice']);
+    expect(wrong({ name: 'Bass', first: '1', last: '20' }, { name: 'Tenor', first: '20', last: '19' })).toEqual(['sections[1].firstKey order', 'sections[1].lastKey order']);
+    expect(wrong({ name: 'Treble', first: '21', last: '88' })).toEqual([]);
+  });
+
   it('sends only what was changed', () => {
     const kept = { ...mustBe(pianoDraftOf(named, 'en')), id: 'a', workshopId: 'shop', cycle: 1, demo: false, sections: [] } as unknown as Instrument;
     expect(changesOf(kept, mustBe(pianoDraftOf({ ...pianoFormOf(kept), serial: '4711' }, 'en')))).toEqual({ serial: '4711' });
+    const parted = { ...kept, sections: [{ name: 'Bass', firstKey: 1, lastKey: 20 }] };
+    expect(changesOf(parted, mustBe(pianoDraftOf(pianoFormOf(parted), 'en')))).toEqual({});
   });
 });

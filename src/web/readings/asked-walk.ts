@@ -2,7 +2,7 @@ import { type KeyNumber, type QuantityName, type State, isQuantityName, states }
 import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useEffect, useState } from 'react';
 import { usePiano } from '../api/piano.tsx';
-import { readKept, writeKept } from './kept.ts';
+import { readKept, writeKept } from '../kept/kept.ts';
 import { type WalkChoice, usualChoice } from './walk/walk-choice.ts';
 
 /** A walk another page asks for in the address: at which key, for which figures, in which state. */

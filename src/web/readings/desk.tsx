@@ -1,10 +1,11 @@
 import { type QuantityName, type State, quantityOf } from '#instrument';
 import type { ReadingEntry } from '#workshop';
-import { type ReactNode, createContext, useCallback, useContext, useEffect, useMemo, useRef, useState } from 'react';
+import { type ReactNode, createContext, useCallback, useContext, useMemo, useRef } from 'react';
 import { usePiano } from '../api/piano.tsx';
 import { useEnter } from '../api/use-readings.ts';
+import { heldAt } from '../outbox/parcel.ts';
+import { outbox } from '../outbox/the-outbox.ts';
 import type { CellWrite } from './grid/grid-paste.ts';
-import { readKept, writeKept } from './kept.ts';
 import { type SessionChoice, useSessionChoice } from './session/session-choice.ts';
 import { cellIdOf } from './sheet/sheet-row.ts';
 import type { Sheet } from './sheet/sheet.ts';
@@ -17,10 +18,8 @@ export interface Desk {
   readonly session: SessionChoice;
   /** False for an earlier stay: it is read, not written. */
   readonly canWrite: boolean;
-  /** Keeps cells as one step, to be undone as one. The first figures of a state are held until their session is decided. */
+  /** Keeps cells as one step, to be undone as one. Weights wait in the outbox until it is said how they were weighed. */
   readonly write: (writes: readonly SheetWrite[]) => void;
-  /** Figures held until the session is decided. */
-  readonly held: readonly SheetWrite[];
 }
 
 /** A cell to write: of a key, or of the lever arms (`index` 0 naturals, 1 sharps) or the whole instrument. */
@@ -43,45 +42,35 @@ export function onKey({ key, ...write }: CellWrite): SheetWrite {
 export function DeskProvider({ state, children }: { readonly state: State; readonly children: ReactNode }) {
   const { id, cycle, isCurrent } = usePiano();
   const sheet = useSheet();
-  const session = useSessionChoice(state);
+  const choice = useSessionChoice(state);
   const enter = useEnter();
-  const heldKey = `wrestplank.held.${id}.${String(cycle)}.${state}`;
-  const [held, setHeld] = useState<readonly SheetWrite[]>(() => readKept(sessionStorage, heldKey, []));
-  const decided = session.decided;
-  const sessionId = session.current?.id ?? null;
+  const { decided, choose } = choice;
+  const sessionId = choice.current?.id ?? null;
 
-  const send = useCallback(
-    (writes: readonly SheetWrite[]): void => {
-      enter({ state, sessionId }, writes.map((write) => entryOf(write, sheet, state)));
+  const answer = useCallback(
+    (chosen: string | null): void => {
+      choose(chosen);
+      outbox.answer({ pianoId: id, cycle, state }, chosen);
     },
-    [enter, sessionId, sheet, state],
+    [choose, id, cycle, state],
+  );
+  const session = useMemo((): SessionChoice => ({ ...choice, choose: answer }), [choice, answer]);
+  const keep = useCallback(
+    (writes: readonly SheetWrite[]): void => {
+      const asks = !decided || heldAt(outbox.state().parcels, { pianoId: id, cycle, state }).length > 0;
+      const isHeld = asks && writes.some(({ quantity, clear }) => quantityOf(quantity).weighed && clear !== true);
+      enter({ state, sessionId: isHeld ? null : sessionId }, writes.map((write) => entryOf(write, sheet, state)), isHeld ? 'held' : 'waiting');
+    },
+    [enter, decided, id, cycle, sessionId, sheet, state],
   );
   // Every keystroke writes through the same function, so that a change of session renders no cell.
-  const latest = useRef({ send, decided });
-  latest.current = { send, decided };
-  const write = useCallback(
-    (writes: readonly SheetWrite[]): void => {
-      if (writes.length === 0) return;
-      if (latest.current.decided || !writes.some(({ quantity }) => quantityOf(quantity).weighed)) {
-        latest.current.send(writes);
-        return;
-      }
-      setHeld((before) => {
-        const now = [...before, ...writes];
-        writeKept(sessionStorage, heldKey, now);
-        return now;
-      });
-    },
-    [heldKey],
-  );
-  useEffect(() => {
-    if (!decided || held.length === 0) return;
-    send(held);
-    writeKept(sessionStorage, heldKey, []);
-    setHeld([]);
-  }, [decided, held, heldKey, send]);
+  const latest = useRef(keep);
+  latest.current = keep;
+  const write = useCallback((writes: readonly SheetWrite[]): void => {
+    if (writes.length > 0) latest.current(writes);
+  }, []);
 
-  const desk = useMemo((): Desk => ({ state, sheet, session, canWrite: isCurrent, write, held }), [state, sheet, session, isCurrent, write, held]);
+  const desk = useMemo((): Desk => ({ state, sheet, session, canWrite: isCurrent, write }), [state, sheet, session, isCurrent, write]);
   return <DeskContext value={desk}>{children}</DeskContext>;
 }
 

@@ -16,7 +16,7 @@ import { GridView } from './grid/grid-view.tsx';
 import { Undecided } from './grid/undecided.tsx';
 import { ExportLinks } from './import/export-links.tsx';
 import { ImportDialog } from './import/import-dialog.tsx';
-import { useKept } from './kept.ts';
+import { useKept } from '../kept/kept.ts';
 import { SessionBar } from './session/session-bar.tsx';
 import { WalkView } from './walk/walk-view.tsx';
 import './readings.css';

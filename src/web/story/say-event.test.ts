@@ -29,11 +29,21 @@ describe('an event in words', () => {
     expect(sayEvent(event(block, 7), english)).toBe('Undid event 7: 2 figures, as found: Down');
   });
 
+  it('tells figures put into a session as that, and not as figures changed', () => {
+    const at = { at: '2026-01-01T00:00:00Z' };
+    const moves = [40, 41].map((key) => figure(key, { ...reading(49), ...at, sessionId: null }, { ...reading(49), ...at, sessionId: 's' }));
+    const back = moves.map(({ before, after, ...rest }) => ({ ...rest, before: after, after: before }));
+    expect(sayEvent(event(moves), english)).toBe('2 figures put into a weighing session, as found');
+    expect(sayEvent(event(back, 9), german)).toBe('Ereignis 9 zurückgenommen: 2 Werte wieder aus einer Wägung genommen, vorgefunden');
+    expect(sayEvent(event([figure(40, { ...reading(49), ...at, sessionId: null }, { ...reading(49), at: '2026-02-01T00:00:00Z', sessionId: 's' })]), english)).toMatch(/49\u00A0g → 49\u00A0g/u);
+  });
+
   it('tells what was changed on a card by the words of the card: notes, units, choices, nothing stated', () => {
     const card = (before: object, after: object): LogEvent => event([{ entity: 'instrument', place: 'p', before, after }]);
     expect(sayEvent(card({ lastMidi: 105, lengthMm: null }, { lastMidi: 108, lengthMm: 2095.5 }), english)).toBe(
       'Card of the piano changed: Highest note A7 → C8, Length not stated → 2095.5\u00A0mm',
     );
+    expect(sayEvent(card({ sections: [] }, { sections: [{ name: 'Bass', firstKey: 1, lastKey: 20 }] }), english)).toBe('Card of the piano changed: Sections not stated → Bass 1–20');
     expect(sayEvent(card({ kind: 'grand' }, { kind: 'upright' }), german)).toBe('Karte des Instruments geändert: Bauart Flügel → Klavier');
   });
 

@@ -1,4 +1,4 @@
-import { type Compass, type Reading, type WeighingSession, isQuantityName, noteNameOf, quantityOf } from '#instrument';
+import { type Compass, type Instrument, type Reading, type WeighingSession, isQuantityName, noteNameOf, quantityOf } from '#instrument';
 import { type Say, isMessageKey } from '#text';
 import { formatMeasure } from '#units';
 import { type Change, type LogEvent, type WorkItem, canonicalJson } from '#workshop';
@@ -29,6 +29,8 @@ function sayChanges(changes: readonly Change[], telling: Telling): string {
   const { say } = telling;
   const [first] = changes;
   if (first === undefined) return say('story.event.nothing');
+  const moved = changes.find(isOfSessionAlone);
+  if (moved !== undefined) return say('story.event.assigned', { count: changes.length, state: placeParts(moved.place).state, into: String(sessionOf(moved.after) !== null) });
   if (changes.length === 1) return sayChange(first, telling);
   if (first.entity === 'work') return say('story.event.jobs', { count: changes.length });
   if (first.entity !== 'reading') return changes.map((change) => sayChange(change, telling)).join('; ');
@@ -37,9 +39,20 @@ function sayChanges(changes: readonly Change[], telling: Telling): string {
   return say('story.event.figures', { count: changes.length, state: places[0]?.state ?? 'found', what: names.join(', ') });
 }
 
+const sessionOf = (body: unknown): string | null => (body as Reading).sessionId;
+
+/** True where a figure stays and only the session it belongs to becomes another. */
+function isOfSessionAlone({ entity, before, after }: Change): boolean {
+  if (entity !== 'reading' || before === null || after === null) return false;
+  const [was, is] = [before as Reading, after as Reading];
+  return was.at === is.at && was.typed === is.typed && was.outcome === is.outcome && was.sessionId !== is.sessionId;
+}
+
 /** One change in words. */
-export function sayChange({ entity, place, before, after }: Change, telling: Telling): string {
+export function sayChange(change: Change, telling: Telling): string {
+  const { entity, place, before, after } = change;
   const { say } = telling;
+  if (isOfSessionAlone(change)) return `${sayPlace(place, telling)}: ${sayReading(after, telling)}`;
   switch (entity) {
     case 'reading':
       return say('story.event.figure', { where: sayPlace(place, telling), before: sayReading(before, telling), after: sayReading(after, telling) });
@@ -127,12 +140,19 @@ function sayFields(area: string, before: unknown, after: unknown, telling: Telli
 /** A value of a card: a note by its name, a choice by its word, a figure with the unit its field's name ends in. */
 function sayValue(area: string, field: string, value: unknown, { say, locale }: Telling): string {
   if (value === null || value === undefined || value === '') return say('story.notStated');
+  if (field === 'sections') return saySections(value, say);
   if (Array.isArray(value)) return value.length === 0 ? say('story.notStated') : value.map((one: { readonly name?: string }) => one.name ?? JSON.stringify(one)).join(', ');
   if (typeof value === 'object') return JSON.stringify(value);
   if (typeof value === 'number') return field.endsWith('Midi') ? noteNameOf({ firstMidi: 0, lastMidi: 127 }, value + 1) : printField(field, value, locale);
   const choice = typeof value === 'string' ? value : value === true ? 'yes' : 'no';
   const word = `${area.replace('.field', '')}.${field}.${choice}`;
   return isMessageKey(word) ? say(word) : choice;
+}
+
+/** `Bass 1–20, Tenor 21–51`. */
+function saySections(value: unknown, say: Say): string {
+  const sections = value as Instrument['sections'];
+  return sections.length === 0 ? say('story.notStated') : sections.map(({ name, firstKey, lastKey }) => `${name} ${String(firstKey)}–${String(lastKey)}`).join(', ');
 }
 
 function sayIntent(body: unknown, { say, locale, compass }: Telling): string {

@@ -37,7 +37,7 @@ function whyNot(failure: unknown): string {
 export function undoLast(pianoId: string, sayEvent: SayEvent): void {
   const say = sayNow();
   const own = outbox.state().parcels.filter((parcel) => parcel.pianoId === pianoId);
-  const waiting = own.findLast(({ status }) => status === 'waiting');
+  const waiting = own.findLast(({ status }) => status === 'waiting' || status === 'held');
   if (waiting !== undefined && outbox.withdraw(waiting.sendId) !== undefined) {
     toast(say('shell.undo.withdrawn', { count: waiting.entries.length }));
     return;

@@ -1,8 +1,8 @@
 import { noteNameOf, outcomes } from '#instrument';
 import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
 import { call } from '../../api/client.ts';
 import { usePiano } from '../../api/piano.tsx';
+import { useDraft } from '../../kept/draft.ts';
 import { useMoments, useSay } from '../../language/use-say.ts';
 import { AppDialog } from '../../ui/app-dialog.tsx';
 import { Field } from '../../ui/field.tsx';
@@ -18,11 +18,12 @@ interface CellDialogProps {
 /** What can be said of a cell besides a figure: why there is none, a remark, what stood there before. */
 export function CellDialog({ grid, onClose }: CellDialogProps) {
   const say = useSay();
-  const { compass } = usePiano();
-  const { canWrite } = useDesk();
+  const { id, compass, cycle } = usePiano();
+  const { canWrite, state } = useDesk();
   const { key, column } = grid.cellAt(grid.cursor.selection().focus);
   const standing = column === undefined ? undefined : grid.context.standing(key, column);
-  const [remark, setRemark] = useState(standing?.remark ?? '');
+  const draft = useDraft(`remark.${id}.${String(cycle)}.${state}.${String(key)}.${column?.id ?? ''}`, () => ({ remark: standing?.remark ?? '' }));
+  const { remark } = draft.typed;
   if (column?.kind !== 'figure') return null;
   const { quantity, repeat } = column;
   const place = { key, quantity, repeat };
@@ -33,6 +34,7 @@ export function CellDialog({ grid, onClose }: CellDialogProps) {
   const keepRemark = (): void => {
     if (standing === undefined) return;
     grid.write([{ ...place, ...(standing.outcome === null ? { typed: standing.typed ?? '' } : { outcome: standing.outcome }), remark: remark.trim() }]);
+    draft.drop();
     close();
   };
   const what = say('readings.figure', { quantity: grid.words.column(column), note: noteNameOf(compass, key) });
@@ -50,7 +52,7 @@ export function CellDialog({ grid, onClose }: CellDialogProps) {
               ))}
             </div>
           </fieldset>
-          <Field label={say('readings.grid.menu.remark')} value={remark} onChange={setRemark} lines={2} maxLength={2000} hint={standing === undefined ? say('readings.grid.menu.empty') : undefined} />
+          <Field label={say('readings.grid.menu.remark')} value={remark} onChange={(typed) => { draft.change(() => ({ remark: typed })); }} echo={draft.isTakenUp ? say('shell.draft.takenUp') : undefined} lines={2} maxLength={2000} hint={standing === undefined ? say('readings.grid.menu.empty') : undefined} />
           <div className="dialog-foot">
             <button type="button" className="button" disabled={standing === undefined} onClick={() => { grid.write([{ ...place, clear: true }]); close(); }}>{say('readings.grid.menu.clear')}</button>
             <button type="button" className="button button-main" disabled={standing === undefined || remark.trim() === standing.remark} onClick={keepRemark}>{say('readings.grid.menu.keepRemark')}</button>

@@ -19,13 +19,13 @@ interface CellMarksProps {
 /** Small signs behind a figure: on its way, needs a decision, unlikely, remarked. Each is also told in words under the grid. */
 export function CellMarks({ cell, upAboveDown, refused }: CellMarksProps): ReactNode {
   const sign = refused || cell?.sync === 'refused' ? '✕' : cell?.sync === 'conflict' ? '≠' : upAboveDown || isUnlikely(cell?.reading) ? '▲' : '';
-  const waits = cell?.sync === 'waiting' || cell?.sync === 'sending';
+  const waits = cell?.sync === 'held' ? '?' : cell?.sync === 'waiting' || cell?.sync === 'sending' ? '…' : '';
   const remarked = (cell?.reading?.remark ?? '') !== '';
-  if (sign === '' && !waits && !remarked) return null;
+  if (sign === '' && waits === '' && !remarked) return null;
   return (
     <span className="cell-marks" aria-hidden="true">
       {remarked && <span className="cell-remark">✎</span>}
-      {waits && <span className="cell-waits">…</span>}
+      {waits !== '' && <span className="cell-waits">{waits}</span>}
       {sign !== '' && <span className={sign === '▲' ? 'cell-warn' : 'cell-bad'}>{sign}</span>}
     </span>
   );

@@ -1,4 +1,4 @@
-import { readKept, writeKept } from '../kept.ts';
+import { readKept, writeKept } from '../../kept/kept.ts';
 import { type GridBox, type GridPlace, type GridSelection, boxOf, isIn } from './grid-move.ts';
 
 /** A text that was typed into a cell and could not be taken: shown until it is corrected or given up. */

@@ -5,7 +5,7 @@ import { usePiano } from '../../api/piano.tsx';
 import { useSay } from '../../language/use-say.ts';
 import { Note } from '../../ui/note.tsx';
 import { useDesk } from '../desk.tsx';
-import { useKept } from '../kept.ts';
+import { useKept } from '../../kept/kept.ts';
 import { CellDialog } from './cell-dialog.tsx';
 import { ColumnChooser } from './column-chooser.tsx';
 import { columnsOf, usualColumns } from './grid-columns.ts';

@@ -1,7 +1,7 @@
 import type { State, WeighingSession } from '#instrument';
 import { useCallback, useMemo, useState } from 'react';
 import { usePiano } from '../../api/piano.tsx';
-import { readKept, writeKept } from '../kept.ts';
+import { readKept, writeKept } from '../../kept/kept.ts';
 
 /** Which weighing session new figures of a state belong to. */
 export interface SessionChoice {
@@ -9,8 +9,9 @@ export interface SessionChoice {
   readonly sessions: readonly WeighingSession[];
   /** Null when figures go without: how they were weighed is then not stated. */
   readonly current: WeighingSession | null;
-  /** False until a session was opened, chosen or declined: then the first figure asks. */
+  /** False until a session was opened, chosen or declined: until then weights are held. */
   readonly decided: boolean;
+  /** Takes the answer; figures held for it go out with it. */
   readonly choose: (id: string | null) => void;
 }
 

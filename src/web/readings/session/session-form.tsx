@@ -4,8 +4,10 @@ import { type SyntheticEvent, useState } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { call } from '../../api/client.ts';
 import { refreshPiano } from '../../api/queries.ts';
+import { useDraft } from '../../kept/draft.ts';
 import { useLocale, useSay } from '../../language/use-say.ts';
 import { Choice } from '../../ui/choice.tsx';
+import { TakenUp } from '../../kept/taken-up.tsx';
 import { Field } from '../../ui/field.tsx';
 import { Note } from '../../ui/note.tsx';
 import { noteWritten } from '../../undo/undo.ts';
@@ -31,11 +33,11 @@ export function SessionForm({ session, onDone, onCancel, cancelLabel }: SessionF
   const locale = useLocale();
   const { id, cycle } = usePiano();
   const { state } = useDesk();
-  const [form, setForm] = useState<Form>(() => formOf(session, (value) => wholeNumber(value, locale)));
+  const { typed: form, change, drop, isTakenUp } = useDraft<Form>(`session.${id}.${String(cycle)}.${state}.${session?.id ?? 'new'}`, () => formOf(session, (value) => wholeNumber(value, locale)));
   const [tried, setTried] = useState<DraftResult>();
   const [trouble, setTrouble] = useState('');
   const [isSaving, setSaving] = useState(false);
-  const set = (name: keyof Form) => (value: string): void => { setForm((now) => ({ ...now, [name]: value })); };
+  const set = (name: keyof Form) => (value: string): void => { change((now) => ({ ...now, [name]: value })); };
 
   const submit = async (event: SyntheticEvent): Promise<void> => {
     event.preventDefault();
@@ -47,6 +49,7 @@ export function SessionForm({ session, onDone, onCancel, cancelLabel }: SessionF
       const kept = session === null
         ? await call('addSession', { params: { id }, body: result.draft })
         : await call('changeSession', { params: { id, sid: session.id }, body: result.draft });
+      drop();
       await refreshPiano(id);
       void noteWritten(id, kept.id).catch(() => undefined);
       onDone(kept.id);
@@ -62,6 +65,7 @@ export function SessionForm({ session, onDone, onCancel, cancelLabel }: SessionF
   return (
     <form className="session-form" onSubmit={(event) => void submit(event)} noValidate>
       <p className="soft">{say('readings.session.intro')}</p>
+      {isTakenUp && <TakenUp />}
       <div className="fields">
         {columns.map(([name, unit]) => (
           <Field
@@ -89,7 +93,7 @@ export function SessionForm({ session, onDone, onCancel, cancelLabel }: SessionF
       <Field label={say('readings.session.remark')} value={form.remark} onChange={set('remark')} hint={say('readings.session.remark.help')} lines={2} maxLength={2000} />
       {trouble !== '' && <Note tone="bad" role="alert">{say('readings.session.notKept', { why: trouble })}</Note>}
       <div className="dialog-foot">
-        <button type="button" className="button" onClick={onCancel}>{cancelLabel}</button>
+        <button type="button" className="button" onClick={() => { drop(); onCancel(); }}>{cancelLabel}</button>
         <button type="submit" className="button button-main" disabled={isSaving}>{say(session === null ? 'readings.session.start' : 'readings.session.save')}</button>
       </div>
     </form>

@@ -2,8 +2,8 @@ import { balanceWeightOf, frictionOf } from '#action';
 import type { KeyNumber, QuantityName, Reading } from '#instrument';
 import { grams } from '#units';
 
-/** How a cell's figure stands: acknowledged, on its way, or in need of a decision. */
-export type CellSync = 'kept' | 'waiting' | 'sending' | 'conflict' | 'refused';
+/** How a cell's figure stands: acknowledged, held for an answer, on its way, or in need of a decision. */
+export type CellSync = 'kept' | 'held' | 'waiting' | 'sending' | 'conflict' | 'refused';
 
 /** One place of the sheet as the person sees it. */
 export interface SheetCell {

@@ -1,5 +1,5 @@
 import type { KeyNumber } from '#instrument';
-import { useState } from 'react';
+import { useDraft } from '../../kept/draft.ts';
 import { useSay } from '../../language/use-say.ts';
 import { Field } from '../../ui/field.tsx';
 import type { WalkContext } from './walk-state.ts';
@@ -10,6 +10,8 @@ export function standingRemark({ plan, standing }: WalkContext, key: KeyNumber):
 }
 
 interface RemarkFieldProps {
+  /** Name under which a half-typed remark is kept on this device. */
+  readonly name: string;
   /** Typed before and still waiting for a figure. */
   readonly kept: string;
   readonly standing: string;
@@ -17,9 +19,9 @@ interface RemarkFieldProps {
 }
 
 /** A remark on the key; taken when the field is left. */
-export function RemarkField({ kept, standing, onRemark }: RemarkFieldProps) {
+export function RemarkField({ name, kept, standing, onRemark }: RemarkFieldProps) {
   const say = useSay();
-  const [typed, setTyped] = useState(kept || standing);
+  const { typed: { remark: typed }, change, drop } = useDraft(name, () => ({ remark: kept || standing }));
   return (
     <div className="walk-remark">
       <Field
@@ -27,8 +29,9 @@ export function RemarkField({ kept, standing, onRemark }: RemarkFieldProps) {
         value={typed}
         maxLength={2000}
         echo={kept === '' ? undefined : say('readings.walk.remark.waiting')}
-        onChange={setTyped}
+        onChange={(remark) => { change(() => ({ remark })); }}
         onBlur={() => {
+          drop();
           if (typed.trim() !== (kept || standing)) onRemark(typed.trim());
         }}
       />

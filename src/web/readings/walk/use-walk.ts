@@ -2,7 +2,7 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { useLocale } from '../../language/use-say.ts';
 import { onKey, useDesk } from '../desk.tsx';
-import { readKept, useKept, writeKept } from '../kept.ts';
+import { readKept, useKept, writeKept } from '../../kept/kept.ts';
 import { cellIdOf } from '../sheet/sheet-row.ts';
 import { useRows } from '../sheet/use-sheet.ts';
 import { type WalkChoice, planOf, usualChoice } from './walk-choice.ts';

@@ -21,8 +21,8 @@ import './walk.css';
 export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
   const say = useSay();
   const locale = useLocale();
-  const { compass } = usePiano();
-  const { held } = useDesk();
+  const { id, compass, cycle } = usePiano();
+  const { state: of } = useDesk();
   const walk = useWalk();
   const { state, plan, context, send, done } = walk;
   const key = keyAt(state, plan);
@@ -34,8 +34,8 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
 
   const isAsked = key !== undefined;
   useEffect(() => {
-    if (held.length === 0) input.current?.focus({ preventScroll: true });
-  }, [key, isAsked, held.length]);
+    input.current?.focus({ preventScroll: true });
+  }, [key, isAsked]);
 
   const section = useRef<HTMLElement>(null);
   useEffect(() => {
@@ -117,7 +117,7 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
               {outcomes.map((outcome) => <button key={outcome} type="button" className="pad-key" onClick={() => { send({ type: 'outcome', outcome }); }}>{say(`readings.walk.outcome.${outcome}`)}</button>)}
             </div>
           </fieldset>
-          <RemarkField key={key} kept={state.remark} standing={standingRemark(context, key)} onRemark={(remark) => { send({ type: 'remark', remark }); }} />
+          <RemarkField key={key} name={`remark.${id}.${String(cycle)}.${of}.${String(key)}`} kept={state.remark} standing={standingRemark(context, key)} onRemark={(remark) => { send({ type: 'remark', remark }); }} />
         </div>
       )}
     </section>

@@ -1,4 +1,4 @@
-import type { PublishedFigure, SourceKey } from '#sources';
+import { type PublishedCase as Case, type PublishedFigure, exactly as exact, figuresFrom as from, printedTo as printed } from '#sources';
 import { gramMillimetres, grams, millimetres, ratio } from '#units';
 import { balanceWeightOf, frictionOf, loadProportionalBalanceOf, thresholdCorrectedFrictionOf, touchReadingsOf } from './balance.ts';
 import { evennessOf } from './evenness.ts';
@@ -7,16 +7,6 @@ import { type Levers, distanceRatioOf, leverRatiosOf } from './levers.ts';
 import { balanceFromPartsOf } from './parts.ts';
 import { boundOfBad, sampleSizeForMean, sampleSizeToDetect } from './sample-size.ts';
 import { balanceUncertaintyOf, ratioUncertaintyOf, weighingUncertaintyOf } from './uncertainty.ts';
-
-type Tolerance = Pick<PublishedFigure, 'tolerance' | 'because'>;
-type Case = readonly [what: string, given: string, expected: number, found: () => number];
-
-const exact: Tolerance = { tolerance: 0, because: 'exact in binary' };
-const printed = (decimals: number): Tolerance => ({ tolerance: 0.5 * 10 ** -decimals, because: `printed to ${String(decimals)} decimal${decimals === 1 ? '' : 's'}` });
-
-/** Cases of one source and place that share a tolerance. */
-const from = (source: SourceKey, place: string, tolerance: Tolerance, ...cases: readonly Case[]): readonly PublishedFigure[] =>
-  cases.map(([what, given, expected, found]) => ({ source, place, what, given, expected, found, ...tolerance }));
 
 const readings = (down: number, up: number) => ({ downWeightG: grams(down), upWeightG: grams(up) });
 

@@ -39,6 +39,7 @@ export const bibliography = {
   'WIRE-CHART': { title: 'Public chart of music wire sizes in inches', access: 'read' },
   'TECH-LIST-2003': { title: 'Technicians’ mailing-list table of wire sizes of 12 June 2003', access: 'read' },
   'METALS-MEMORY': { title: 'Handbook values for copper, iron and cast iron', access: 'memory' },
+  'MPMATH-40': { title: 'Worked out apart from the program from the equation named, with mpmath at 40 digits', access: 'own' },
   'BELLMAN-1957': { title: 'R. Bellman, Dynamic Programming (1957)', access: 'memory' },
   'EVERETT-1963': { title: 'H. Everett, Generalized Lagrange multiplier method for problems of optimum allocation of resources, Operations Research 11 (1963)', access: 'memory' },
 } as const satisfies Readonly<Record<string, Source>>;

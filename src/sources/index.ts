@@ -1,3 +1,4 @@
 export { bibliography, sourceOf } from './bibliography.ts';
 export type { Source, SourceAccess, SourceKey } from './bibliography.ts';
-export type { PublishedFigure } from './published.ts';
+export { exactly, figuresFrom, printedTo } from './published.ts';
+export type { PublishedCase, PublishedFigure, Tolerance } from './published.ts';

@@ -3,6 +3,7 @@ export type { Drift, PinTurn, Turned, Warming } from './drift.ts';
 export { FIT_PARTIALS, fittedInharmonicityOf } from './inharmonicity-fit.ts';
 export { PARTIALS, flexibleTensionOf, impedanceOf, inharmonicityOf, partialsOf, plainFiguresOf } from './plain-string.ts';
 export type { PlainFigures, PlainString } from './plain-string.ts';
+export { publishedStringFigures } from './published.ts';
 export { bendingStiffnessOf, coreShapes, sectionAreaMm2, wireDensityOf } from './section.ts';
 export type { CoreShape } from './section.ts';
 export { steppedPartialsOf, steppedTensionFor } from './stepped-string.ts';

@@ -1,5 +1,6 @@
 import { Suspense, lazy, useState, useSyncExternalStore } from 'react';
 import { useSay } from '../language/use-say.ts';
+import type { OutboxState as SavingState } from './outbox.ts';
 import { outbox } from './the-outbox.ts';
 import './outbox.css';
 
@@ -12,16 +13,12 @@ export function OutboxState() {
   const [isOpen, setOpen] = useState(false);
   const isHeldUp = state.unreachable || state.unkept;
   const tone = state.stuck > 0 ? 'bad' : isHeldUp || state.held > 0 ? 'warn' : 'good';
-  const text =
-    state.stuck > 0 ? say('shell.outbox.stuck', { count: state.stuck })
-    : state.waiting > 0 && isHeldUp ? say('shell.outbox.waiting', { count: state.waiting })
-    : state.held > 0 ? say('shell.outbox.held', { count: state.held })
-    : state.waiting === 0 ? say('shell.outbox.saved')
-    : say('shell.outbox.saving');
+  const [text, short] = useText(state, isHeldUp);
   return (
     <>
       <button type="button" className={`button button-quiet outbox-state outbox-${tone}`} aria-label={say('shell.outbox.open', { text })} onClick={() => { setOpen(true); }}>
-        {text}
+        <span className="outbox-long">{text}</span>
+        <span className="outbox-short">{short}</span>
       </button>
       <span className="visually-hidden" role="status">
         {tone === 'good' ? '' : text}
@@ -29,4 +26,14 @@ export function OutboxState() {
       <Suspense fallback={null}>{isOpen && <OutboxDialog onClose={() => { setOpen(false); }} />}</Suspense>
     </>
   );
+}
+
+/** How saving stands, whole and as short as a telephone has room for. */
+function useText({ stuck, waiting, held }: SavingState, isHeldUp: boolean): readonly [text: string, short: string] {
+  const say = useSay();
+  if (stuck > 0) return [say('shell.outbox.stuck', { count: stuck }), say('shell.outbox.stuck.short', { count: stuck })];
+  if (waiting > 0 && isHeldUp) return [say('shell.outbox.waiting', { count: waiting }), say('shell.outbox.waiting.short', { count: waiting })];
+  if (held > 0) return [say('shell.outbox.held', { count: held }), say('shell.outbox.waiting.short', { count: held })];
+  const calm = say(waiting === 0 ? 'shell.outbox.saved' : 'shell.outbox.saving');
+  return [calm, calm];
 }

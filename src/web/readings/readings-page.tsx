@@ -12,10 +12,11 @@ import { ArmsView } from './arms/arms-view.tsx';
 import { useAskedWalk } from './asked-walk.ts';
 import { DeskProvider, useDesk } from './desk.tsx';
 import { EmptyReadings } from './empty-readings.tsx';
-import { GridView } from './grid/grid-view.tsx';
+import { TouchGrid } from './grid/touch-grid.tsx';
 import { Undecided } from './grid/undecided.tsx';
 import { ExportLinks } from './import/export-links.tsx';
 import { ImportDialog } from './import/import-dialog.tsx';
+import { useImport } from './import/use-import.ts';
 import { useKept } from '../kept/kept.ts';
 import { SessionBar } from './session/session-bar.tsx';
 import { WalkView } from './walk/walk-view.tsx';
@@ -58,6 +59,7 @@ const Bench = memo(function Bench({ onState }: { readonly onState: (state: State
   const isEmpty = useSyncExternalStore(sheet.subscribe, useCallback(() => sheet.rows(state).every(({ cells }) => cells.size === 0), [sheet, state]));
   const [mode, setMode] = useKept<Mode>(`wrestplank.mode.${id}`, window.matchMedia(NARROW).matches ? 'walk' : 'grid');
   const [isImporting, setImporting] = useState(false);
+  const importing = useImport();
   const shown = canWrite ? mode : mode === 'walk' ? 'grid' : mode;
   return (
     <>
@@ -72,12 +74,13 @@ const Bench = memo(function Bench({ onState }: { readonly onState: (state: State
           <ExportLinks />
         </div>
       )}
-      <Undecided />
+      {shown !== 'walk' && <Undecided />}
       {isEmpty && canWrite && shown === 'grid' && <EmptyReadings onWalk={() => { setMode('walk'); }} onImport={() => { setImporting(true); }} />}
       {shown === 'walk' && <WalkView onGrid={() => { setMode('grid'); }} />}
-      {shown === 'grid' && <GridView />}
+      {shown === 'walk' && <Undecided />}
+      {shown === 'grid' && <TouchGrid />}
       {shown === 'arms' && <ArmsView />}
-      {isImporting && <ImportDialog onClose={() => { setImporting(false); }} />}
+      {isImporting && <ImportDialog importing={importing} onClose={() => { setImporting(false); }} />}
     </>
   );
 });

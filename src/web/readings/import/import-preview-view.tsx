@@ -1,14 +1,19 @@
 import { quantityNames } from '#instrument';
 import type { ImportPreview, ImportSource } from '#workshop';
 import { useSay } from '../../language/use-say.ts';
+import { useEffect, useRef } from 'react';
 import { Note } from '../../ui/note.tsx';
+import { hasWeights } from './has-weights.ts';
 import { ImportRows } from './import-rows.tsx';
+import { type FileSession, SessionPick } from './session-pick.tsx';
 import './import.css';
 
 interface ImportPreviewViewProps {
   readonly source: ImportSource;
   readonly preview: ImportPreview;
   readonly busy: boolean;
+  readonly fileSession: FileSession;
+  readonly onSession: (session: FileSession) => void;
   readonly onChange: (source: ImportSource) => void;
   readonly onRun: (source: ImportSource) => void;
   readonly onAgain: () => void;
@@ -17,20 +22,25 @@ interface ImportPreviewViewProps {
 const DELIMITERS: Readonly<Record<string, string>> = { '\t': 'tab', ',': 'comma', ';': 'semicolon' };
 
 /** What the file would do, before it does: how it was read, what each column holds, the first rows and every refused one, counts. */
-export function ImportPreviewView({ source, preview, busy, onChange, onRun, onAgain }: ImportPreviewViewProps) {
+export function ImportPreviewView({ source, preview, busy, fileSession, onSession, onChange, onRun, onAgain }: ImportPreviewViewProps) {
   const say = useSay();
   const { encoding, delimiter, sheet, sheets, problems, columns, counts, rows } = preview;
   const writes = counts.create + counts.update;
+  const isSessionOpen = fileSession === undefined && hasWeights(preview);
+  const view = useRef<HTMLDivElement>(null);
+  const toFirstRefused = (): void => { view.current?.querySelector<HTMLElement>('.import-refused .import-problem')?.focus(); };
+  // Once for a file, when its preview opens: a column mapped later keeps the focus where it is.
+  useEffect(toFirstRefused, []);
   const map = (letter: string, holds: string): void => {
     onChange({ ...source, mapping: { ...Object.fromEntries(columns.map((column) => [column.letter, column.mapsTo])), [letter]: holds === '' ? null : holds } });
   };
   return (
-    <div className="import-preview" aria-busy={busy}>
+    <div ref={view} className="import-preview" aria-busy={busy}>
       <p className="soft">{say('readings.import.found', { encoding, delimiter: DELIMITERS[delimiter] ?? 'other' })}</p>
       {sheets.length > 1 && (
         <label className="row">
           {say('readings.import.sheet')}
-          <select className="select import-select" value={sheet ?? ''} onChange={(event) => { onChange({ fileName: source.fileName, contentBase64: source.contentBase64, cycle: source.cycle, state: source.state, sessionId: source.sessionId ?? null, ...(source.locale === undefined ? {} : { locale: source.locale }), sheet: event.target.value }); }}>
+          <select className="select import-select" value={sheet ?? ''} onChange={(event) => { onChange({ fileName: source.fileName, contentBase64: source.contentBase64, cycle: source.cycle, state: source.state, ...(source.locale === undefined ? {} : { locale: source.locale }), sheet: event.target.value }); }}>
             {sheets.map((name) => <option key={name}>{name}</option>)}
           </select>
         </label>
@@ -60,10 +70,15 @@ export function ImportPreviewView({ source, preview, busy, onChange, onRun, onAg
       </ul>
       <h3>{say('readings.import.preview')}</h3>
       <ImportRows rows={rows} headers={columns.map(({ header, letter }) => header || letter)} />
-      <p role="status"><strong>{say('readings.import.counts', counts)}</strong></p>
-      <div className="dialog-foot">
+      <div className="row">
+        <p role="status"><strong>{say('readings.import.counts', counts)}</strong></p>
+        {counts.refused > 0 && <button type="button" className="button" onClick={toFirstRefused}>{say('readings.import.toRefused')}</button>}
+      </div>
+      {hasWeights(preview) && <SessionPick value={fileSession} onPick={onSession} />}
+      <div className="dialog-foot import-foot">
+        {isSessionOpen && writes > 0 && <p id="import-asks" className="import-asks">{say('readings.import.session.asks')}</p>}
         <button type="button" className="button" onClick={onAgain}>{say('readings.import.another')}</button>
-        <button type="button" className="button button-main" disabled={busy || writes === 0 || problems.length > 0} onClick={() => { onRun(source); }}>{say('readings.import.run', { count: writes })}</button>
+        <button type="button" className="button button-main" disabled={busy || writes === 0 || problems.length > 0 || isSessionOpen} aria-describedby={isSessionOpen ? 'import-asks' : undefined} onClick={() => { onRun(source); }}>{say('readings.import.run', { count: writes })}</button>
       </div>
     </div>
   );

@@ -24,7 +24,7 @@ export function ImportRows({ rows, headers }: { readonly rows: readonly ImportRo
               <th scope="row">{row}</th>
               <td>
                 <span aria-hidden="true">{SIGNS[outcome]} </span>{say(`readings.import.outcome.${outcome}`)}
-                {problems.map((problem) => <span key={problem} className="import-problem">{problem}</span>)}
+                {problems.map((problem) => <span key={problem} className="import-problem" {...(outcome === 'refused' ? { tabIndex: -1 } : {})}>{problem}</span>)}
               </td>
               {headers.map((header, index) => <td key={`${header} ${String(index)}`}>{cells[index] ?? ''}</td>)}
             </tr>

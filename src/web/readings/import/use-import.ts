@@ -17,11 +17,25 @@ export type ImportStep =
   | { readonly at: 'preview'; readonly source: ImportSource; readonly preview: ImportPreview; readonly busy: boolean }
   | { readonly at: 'done'; readonly answer: Answer<'runImport'> };
 
+/** An import as far as it got. It outlives its dialog, so that closing that loses no choice made. */
+export interface Importing {
+  readonly step: ImportStep;
+  readonly trouble: unknown;
+  /** Session the weights of the file belong to; null for not stated, undefined while it is open. */
+  readonly fileSession: string | null | undefined;
+  readonly setFileSession: (session: string | null | undefined) => void;
+  readonly pick: (file: File) => Promise<void>;
+  readonly change: (source: ImportSource) => Promise<void>;
+  readonly run: (source: ImportSource) => Promise<void>;
+  readonly again: () => void;
+}
+
 /** An import from the picked file to the written event; the preview is asked anew whenever a column is mapped otherwise. */
-export function useImport() {
+export function useImport(): Importing {
   const locale = useLocale();
   const { id, cycle } = usePiano();
-  const { state, session } = useDesk();
+  const { state } = useDesk();
+  const [fileSession, setFileSession] = useState<string | null>();
   const [step, setStep] = useState<ImportStep>({ at: 'pick' });
   const [trouble, setTrouble] = useState<unknown>(null);
 
@@ -42,9 +56,9 @@ export function useImport() {
     async (file: File): Promise<void> => {
       setStep({ at: 'reading', name: file.name });
       const contentBase64 = await base64Of(file);
-      await look({ fileName: file.name, contentBase64, cycle, state, sessionId: session.current?.id ?? null, locale });
+      await look({ fileName: file.name, contentBase64, cycle, state, locale });
     },
-    [cycle, locale, look, session, state],
+    [cycle, locale, look, state],
   );
   const change = useCallback(
     async (source: ImportSource): Promise<void> => {
@@ -58,17 +72,22 @@ export function useImport() {
       setTrouble(null);
       setStep((now) => (now.at === 'preview' ? { ...now, busy: true } : now));
       try {
-        const answer = await call('runImport', { params: { id }, body: source });
+        const answer = await call('runImport', { params: { id }, body: { ...source, sessionId: fileSession ?? null } });
         if (answer.seq !== null) acknowledgedSeq(id, answer.seq);
         await refreshPiano(id);
         setStep({ at: 'done', answer });
+        setFileSession(undefined);
       } catch (failure) {
         setTrouble(failure);
         setStep((now) => (now.at === 'preview' ? { ...now, busy: false } : now));
       }
     },
-    [id],
+    [id, fileSession],
   );
-  const again = useCallback((): void => { setStep({ at: 'pick' }); }, []);
-  return { step, trouble, pick, change, run, again };
+  const again = useCallback((): void => {
+    setStep({ at: 'pick' });
+    setTrouble(null);
+    setFileSession(undefined);
+  }, []);
+  return { step, trouble, fileSession, setFileSession, pick, change, run, again };
 }

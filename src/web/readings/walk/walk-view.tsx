@@ -32,6 +32,7 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
   const draft = useRef(state.draft);
   draft.current = state.draft;
 
+  const isStopped = state.problem !== null || state.warnings.length > 0;
   const isAsked = key !== undefined;
   useEffect(() => {
     input.current?.focus({ preventScroll: true });
@@ -40,13 +41,20 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
   const section = useRef<HTMLElement>(null);
   useEffect(() => {
     const walkEnd = section.current?.querySelector('.pad')?.getBoundingClientRect().bottom ?? 0;
-    if (walkEnd > window.innerHeight) section.current?.scrollIntoView({ block: 'start' });
+    if (walkEnd <= window.innerHeight) return;
+    const asking = document.querySelector('.session-bar:has(.session-ask)');
+    (asking ?? section.current)?.scrollIntoView({ block: 'start' });
   }, []);
 
   const type = useCallback((text: string) => { send({ type: 'typed', draft: draft.current + text }); }, [send]);
   const erase = useCallback(() => { send({ type: 'typed', draft: draft.current.slice(0, -1) }); }, [send]);
   const clear = useCallback(() => { send({ type: 'clear' }); }, [send]);
   const enter = useCallback(() => { send({ type: 'enter' }); }, [send]);
+  /** After a press beside the figure, the next stroke is a figure again: an Enter must not press the same button twice. */
+  const press = (event: Parameters<typeof send>[0]): void => {
+    send(event);
+    input.current?.focus({ preventScroll: true });
+  };
   const goTo = useCallback((to: number) => { send({ type: 'goTo', key: to }); }, [send]);
   const isDone = useCallback((at: number) => plan.slots.every((slot) => context.standing(at, slot) !== undefined), [plan, context]);
 
@@ -85,7 +93,7 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
               <p className="soft">{say('readings.walk.key', { key, colour: colourOf(compass, key) })}</p>
               <WalkOthers at={key} plan={plan} />
             </div>
-            <WalkSlots state={state} context={context} onAsk={(slot) => { send({ type: 'ask', slot }); input.current?.focus(); }} />
+            <WalkSlots state={state} context={context} onAsk={(slot) => { press({ type: 'ask', slot }); }} />
             <input
               ref={input}
               className="walk-input"
@@ -94,27 +102,31 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
               autoComplete="off"
               spellCheck={false}
               aria-label={say('readings.walk.asked', { quantity: say(`quantity.${plan.slots[state.slot]?.quantity ?? 'downWeightG'}.name`), note: noteNameOf(compass, key) })}
-              aria-describedby="walk-hint walk-told"
+              aria-describedby="walk-told"
               aria-invalid={state.problem !== null || undefined}
               value={state.draft}
               onChange={(event) => { send({ type: 'typed', draft: event.target.value }); }}
               onKeyDown={onKeyDown}
             />
-            <p id="walk-hint" className="soft small">{plan.slots.length > 1 ? say('readings.walk.hint', { pair: '49/26' }) : say('readings.walk.hintOne')}</p>
-            <div id="walk-told">
+            <div id="walk-told" className="walk-told">
               <WalkMessage state={state} />
+              {!isStopped && (
+                <>
+                  <p className="soft small">{plan.slots.length > 1 ? say('readings.walk.hint', { pair: '49/26' }) : say('readings.walk.hintOne')}</p>
+                  <WalkEcho echo={state.echo} />
+                </>
+              )}
             </div>
-            <WalkEcho echo={state.echo} />
           </div>
           <NumberPad decimal={decimal} pair={plan.slots.length > 1} onText={type} onErase={erase} onClear={clear} onEnter={enter} />
           <div className="walk-move">
-            <button type="button" className="pad-key" disabled={state.at === 0} onClick={() => { send({ type: 'back' }); }}>{say('readings.walk.back')}</button>
-            <button type="button" className="pad-key" onClick={() => { send({ type: 'skip' }); }}>{say('readings.walk.skip')}</button>
+            <button type="button" className="pad-key" disabled={state.at === 0} onClick={() => { press({ type: 'back' }); }}>{say('readings.walk.back')}</button>
+            <button type="button" className="pad-key" onClick={() => { press({ type: 'skip' }); }}>{say('readings.walk.skip')}</button>
           </div>
           <fieldset className="choice walk-outcomes">
             <legend>{say('readings.walk.outcomes')}</legend>
             <div className="choice-row">
-              {outcomes.map((outcome) => <button key={outcome} type="button" className="pad-key" onClick={() => { send({ type: 'outcome', outcome }); }}>{say(`readings.walk.outcome.${outcome}`)}</button>)}
+              {outcomes.map((outcome) => <button key={outcome} type="button" className="pad-key" onClick={() => { press({ type: 'outcome', outcome }); }}>{say(`readings.walk.outcome.${outcome}`)}</button>)}
             </div>
           </fieldset>
           <RemarkField key={key} name={`remark.${id}.${String(cycle)}.${of}.${String(key)}`} kept={state.remark} standing={standingRemark(context, key)} onRemark={(remark) => { send({ type: 'remark', remark }); }} />

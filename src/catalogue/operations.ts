@@ -11,10 +11,21 @@ import {
   touchWeightOperation,
   weightRatioOperation,
 } from '#action';
+import {
+  bearingGaugeOperation,
+  bearingLoadOperation,
+  bearingOperation,
+  bearingPlanOperation,
+  bearingRecapOperation,
+  bearingSettleOperation,
+  pushInfluenceOperation,
+  pushTestOperation,
+} from '#belly';
 import type { AnyOperation } from '#operation';
 import {
   pinTurnOperation,
   plainStringOperation,
+  rescaleOperation,
   steppedStringOperation,
   stringDriftOperation,
   windingDensityOperation,
@@ -42,6 +53,15 @@ export const operations: readonly AnyOperation[] = [
   steppedStringOperation,
   stringDriftOperation,
   pinTurnOperation,
+  rescaleOperation,
+  bearingOperation,
+  bearingRecapOperation,
+  bearingSettleOperation,
+  bearingGaugeOperation,
+  bearingPlanOperation,
+  bearingLoadOperation,
+  pushTestOperation,
+  pushInfluenceOperation,
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

@@ -2,8 +2,10 @@ export { colourOf, compass85, compass88, equalTemperedHzOf, keyCountOf, keyOfNot
 export type { Compass, KeyColour, KeyNumber } from './compass.ts';
 export { drawKeyboard } from './keyboard.ts';
 export type { DrawnKey, DrawnKeyboard } from './keyboard.ts';
-export { compassOf, instrumentDraftSchema, instrumentSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from './model.ts';
+export { compassOf, daySchema, instrumentDraftSchema, instrumentSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from './model.ts';
 export type { Instrument, InstrumentDraft, SessionDraft, TouchIntent, WeighingSession } from './model.ts';
+export { observationDraftSchema, observationSchema, observedFaults, observedParts, photoSchema } from './observation.ts';
+export type { Observation, ObservationDraft, Photo } from './observation.ts';
 export { isQuantityName, quantities, quantitiesOf, quantityNames, quantityOf } from './quantity.ts';
 export type { Part, Quantity, QuantityName, Scope } from './quantity.ts';
 export { bases, checkPlace, outcomes, readingSchema, states, understandFigure } from './reading.ts';

@@ -23,13 +23,15 @@ function issuesOf(issue: z.core.$ZodIssue, raw: unknown): readonly Issue[] {
   return [{ code: given === undefined ? 'required' : codeOf(issue), path, given, allowed, ...(params === undefined ? {} : { params }) }];
 }
 
-/** Of several allowed shapes, the one that fits best speaks: fewest fields it does not know, then fewest issues, the first on a tie. */
+/** Of several allowed shapes, the one that fits best speaks: fewest fields it does not know, then of the kind given, then fewest issues, the first on a tie. */
 function unionIssues(issue: z.core.$ZodIssueInvalidUnion, raw: unknown): readonly Issue[] {
   const branches = issue.errors.map((branch) =>
     branch.flatMap((inner) => issuesOf({ ...inner, path: [...issue.path, ...inner.path] }, raw)),
   );
   const strangers = (branch: readonly Issue[]): number => branch.filter(({ code }) => code === 'unknown').length;
-  const best = branches.filter((branch) => branch.length > 0).sort((a, b) => strangers(a) - strangers(b) || a.length - b.length)[0];
+  const here = pathText(issue.path);
+  const otherKind = (branch: readonly Issue[]): number => branch.filter(({ code, path }) => code === 'type' && path === here).length;
+  const best = branches.filter((branch) => branch.length > 0).sort((a, b) => strangers(a) - strangers(b) || otherKind(a) - otherKind(b) || a.length - b.length)[0];
   return best ?? [noBranch(issue, raw)];
 }
 
@@ -76,6 +78,8 @@ function limitOf(issue: z.core.$ZodIssue): Limit {
       const choices = issue.values.map(String).join(', ');
       return { allowed: `one of ${choices}`, params: { choices } };
     }
+    case 'invalid_format':
+      return issue.format === 'date' ? { allowed: 'a day as YYYY-MM-DD, such as 2026-03-09', params: { reason: 'day' } } : { allowed: issue.message };
     default:
       return { allowed: issue.message };
   }

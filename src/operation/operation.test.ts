@@ -58,6 +58,22 @@ describe('running an operation', () => {
     expect(result.ok ? 'accepted' : result.issues.map(({ code, path, allowed }) => `${code} ${path}: ${allowed}`)).toEqual(expected);
   });
 
+  const oneOrMany = defineOperation({
+    ...halve,
+    input: z.strictObject({ weightG: z.union([field.grams({ min: 0 }), z.array(z.array(field.grams({ min: 0 })))]) }),
+    run: () => ok({ halfG: grams(0) }),
+  });
+
+  it.each([
+    [{ weightG: -1 }, ['range weightG: at least 0']],
+    [{ weightG: [[1, -1]] }, ['range weightG[0][1]: at least 0']],
+    [{ weightG: [['1', -1]] }, ['type weightG[0][0]: a finite number', 'range weightG[0][1]: at least 0']],
+    [{ weightG: '1' }, ['type weightG: a finite number']],
+  ])('of a number or a list lets the kind that was given speak about %j', (raw, expected) => {
+    const result = runOperation(oneOrMany, raw);
+    expect(result.ok ? 'accepted' : result.issues.map(({ code, path, allowed }) => `${code} ${path}: ${allowed}`)).toEqual(expected);
+  });
+
   it('treats NaN in an answer as a broken invariant', () => {
     expect(() => runOperation(halve, { weightG: 499 })).toThrow(/halfG/u);
   });

@@ -37,6 +37,10 @@ describe('the bench over HTTP', () => {
     expect((await ask('listReadings', { id }, undefined, '?cycle=1')).readings).toHaveLength(2);
     expect((await ask('readingHistory', { id }, undefined, '?cycle=1&state=found&quantity=downWeightG&index=40')).readings).toHaveLength(1);
     await ask('setIntent', { id, cycle: '1' }, { even: 'downWeight', targetG: 49, toleranceG: 2, upWeightMinG: 22 });
+    await ask('setScale', { id, cycle: '1' }, { mostBreakingPct: 65, wires: [{ name: 'Coil 3', use: 'plain', metal: 'steel', diameterMm: 1 }] });
+    const seen = await ask('addObservation', { id }, { cycle: 1, state: 'found', part: 'bridge', fault: 'split', fromKey: 60 });
+    expect((await ask('changeObservation', { id, oid: seen.id }, { toKey: 64 })).toKey).toBe(64);
+    expect((await ask('withdrawObservation', { id, oid: seen.id })).toKey).toBe(64);
     const { work } = await ask('addWork', { id }, { items: [{ cycle: 1, key: 40, remedy: 'repinCentres', stage: 1 }] });
     expect((await ask('changeWork', { id, wid: work[0]?.id ?? '' }, { status: 'done' })).status).toBe('done');
     await ask('undo', { id }, { seq: written.seq });
@@ -47,6 +51,27 @@ describe('the bench over HTTP', () => {
     await ask('getPiano', { id });
     expect((await ask('listPianos')).pianos.map(({ instrument }) => instrument.id)).toContain(id);
     expect((await ask('health')).store).toBe('embedded');
+  });
+});
+
+describe('photos', () => {
+  const bytes = Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 1, 2, 3]);
+  const send = (type: string, body: Uint8Array<ArrayBuffer>) => bench.app.request('/api/photos', { method: 'POST', headers: { 'content-type': type }, body });
+
+  it('come back as they were sent, at an address that never changes, and stand with what was seen', async () => {
+    const kept = (await (await send('image/png', bytes)).json()) as { hash: string };
+    const shown = await bench.send('GET', `/api/photos/${kept.hash}`);
+    expect([shown.headers.get('content-type'), shown.headers.get('cache-control')]).toEqual(['image/png', 'private, max-age=31536000, immutable']);
+    expect(new Uint8Array(await shown.arrayBuffer())).toEqual(bytes);
+    const { id } = await ask('addPiano', {}, { name: 'Photographed', kind: 'upright' });
+    const seen = await ask('addObservation', { id }, { cycle: 1, state: 'found', part: 'plate', fault: 'crack', photos: [{ hash: kept.hash, name: 'plate.png' }] });
+    expect((await ask('getPiano', { id })).observations).toEqual([seen]);
+  });
+
+  it('that are none are refused, and a form of another site cannot send any', async () => {
+    expect((await send('image/png', new TextEncoder().encode('<svg/>'))).status).toBe(422);
+    expect((await send('text/plain', bytes)).status).toBe(415);
+    expect((await bench.send('GET', '/api/photos/..%2f..%2fetc')).status).toBe(404);
   });
 });
 

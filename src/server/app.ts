@@ -14,6 +14,7 @@ import { importHandlers } from './import-handlers.ts';
 import { mountFiles } from './file-answers.ts';
 import { localeOf, sayKeyOf } from './locale.ts';
 import { mountRoutes } from './mount.ts';
+import { mountPhotos } from './photo-answers.ts';
 import { openApiOf } from './openapi.ts';
 import { BODY_LIMIT_BYTES } from './read-body.ts';
 import { referenceOf } from './reference.ts';
@@ -43,6 +44,7 @@ export function createApp({ store, version, operations, webRoot, by = 'bench', c
   const bench = { store: () => Promise.resolve(store), version, by, clock };
   mountRoutes(app, bench, { ...storeHandlers, ...importHandlers });
   mountFiles(app, bench);
+  mountPhotos(app, bench);
   mountCalculations(app, operations);
   mountDescriptions(app, operations, version);
   app.all('/api/*', (context) => answerProblem(problemOf('notFound', [], `There is no ${context.req.method} ${context.req.path}; see /api/docs`)));

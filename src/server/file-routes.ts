@@ -1,8 +1,13 @@
 import { states } from '#instrument';
+import { photoTypes } from '#store';
 import { z } from 'zod';
 
-/** A route that answers with a file instead of JSON of the workshop. */
+/** A route that takes or answers with a file instead of JSON of the workshop. */
 export interface FileRoute {
+  /** Left out: GET. */
+  readonly method?: 'POST';
+  /** What a body may be sent as. */
+  readonly takes?: readonly string[];
   readonly path: string;
   readonly query: z.ZodType;
   readonly types: readonly string[];
@@ -20,4 +25,6 @@ export const fileRoutes = {
   },
   proofDocument: { path: '/api/pianos/:id/proof', query: z.strictObject({ cycle, locale }), types: ['application/json'] },
   proofPdf: { path: '/api/pianos/:id/proof.pdf', query: z.strictObject({ paper: z.enum(['a4', 'letter']).default('a4'), cycle, locale }), types: ['application/pdf'] },
+  keepPhoto: { method: 'POST', path: '/api/photos', query: z.strictObject({}), takes: photoTypes, types: ['application/json'] },
+  readPhoto: { path: '/api/photos/:hash', query: z.strictObject({}), types: photoTypes },
 } as const satisfies Readonly<Record<string, FileRoute>>;

@@ -43,7 +43,7 @@ describe('the description of the API', () => {
     const described = Object.entries(api.paths).flatMap(([path, methods]) => Object.keys(methods).map((method) => `${method} ${path}`));
     const mounted = [
       ...Object.values(routes).map(({ method, path }) => `${method.toLowerCase()} ${open(path)}`),
-      ...Object.values(fileRoutes).map(({ path }) => `get ${open(path)}`),
+      ...Object.values(fileRoutes).map(({ path, ...route }) => `${'method' in route ? 'post' : 'get'} ${open(path)}`),
       ...operations.map(({ name }) => `post /api/calc/${name}`),
     ];
     expect(described.sort()).toEqual(mounted.sort());

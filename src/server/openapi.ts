@@ -22,7 +22,7 @@ export function openApiOf({ operations, version, say }: DescribedApi): JsonSchem
     paths[open] = { ...paths[open], [method.toLowerCase()]: described };
   };
   for (const [name, route] of Object.entries<Route>(routes)) add(route.path, route.method, describeRoute(name, route, book, say));
-  for (const [name, route] of Object.entries<FileRoute>(fileRoutes)) add(route.path, 'GET', describeFile(name, route, book, say));
+  for (const [name, route] of Object.entries<FileRoute>(fileRoutes)) add(route.path, route.method ?? 'GET', describeFile(name, route, book, say));
   for (const operation of operations) add(`/api/calc/${operation.name}`, 'POST', describeCalculation(operation, book, say));
   return {
     openapi: '3.1.0',
@@ -51,6 +51,7 @@ function describeFile(name: string, route: FileRoute, book: SchemaBook, say: Des
     tags: ['files'],
     summary: say(`route.${name}`),
     parameters: parametersOf(route, book),
+    ...(route.takes === undefined ? {} : { requestBody: { required: true, content: Object.fromEntries(route.takes.map((type) => [type, { schema: { type: 'string', format: 'binary' } }])) } }),
     responses: { 200: { description: say('route.file'), content }, default: problemAnswer(say) },
   };
 }

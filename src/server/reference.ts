@@ -32,7 +32,7 @@ export interface Reference {
 /** Gathers the reference from the operations, the routes and the kinds of problem. */
 export function referenceOf(operations: readonly AnyOperation[], say: (key: string) => string): Reference {
   const mounted = Object.entries<Route>(routes).map(([name, { method, path }]) => ({ method, path, says: say(`route.${name}`) }));
-  const files = Object.entries<FileRoute>(fileRoutes).map(([name, { path }]) => ({ method: 'GET', path, says: say(`route.${name}`) }));
+  const files = Object.entries<FileRoute>(fileRoutes).map(([name, { method = 'GET', path }]) => ({ method, path, says: say(`route.${name}`) }));
   const described = [
     { method: 'GET', path: '/api/calc', says: say('route.calcList') },
     { method: 'POST', path: '/api/calc/:name', says: say('route.calc') },

@@ -42,6 +42,11 @@ export const bibliography = {
   'MPMATH-40': { title: 'Worked out apart from the program from the equation named, with mpmath at 40 digits', access: 'own' },
   'BELLMAN-1957': { title: 'R. Bellman, Dynamic Programming (1957)', access: 'memory' },
   'EVERETT-1963': { title: 'H. Everett, Generalized Lagrange multiplier method for problems of optimum allocation of resources, Operations Research 11 (1963)', access: 'memory' },
+  'VARIGNON-1687': { title: 'P. Varignon, Projet d’une nouvelle méchanique (1687): forces on a cord bent over a support, as every textbook of statics has it', access: 'memory' },
+  'EUCLID-III-21': { title: 'Euclid, Elements III.21: a chord is seen under one angle from all points of an arc', access: 'memory' },
+  'MAXWELL-1864': { title: 'J. C. Maxwell, On the calculation of the equilibrium and stiffness of frames, Philosophical Magazine 27 (1864): reciprocity of deflections', access: 'memory' },
+  'BOYD-VANDENBERGHE': { title: 'S. Boyd, L. Vandenberghe, Convex Optimization (2004), chapter on unconstrained minimisation', access: 'memory' },
+  'NIST-STRD': { title: 'NIST Statistical Reference Datasets, linear regression without intercept (NoInt1, NoInt2): certified values', access: 'memory' },
 } as const satisfies Readonly<Record<string, Source>>;
 
 export type SourceKey = keyof typeof bibliography;

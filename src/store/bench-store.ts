@@ -1,4 +1,4 @@
-import type { Instrument, InstrumentDraft, Reading, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, WeighingSession } from '#instrument';
+import type { Instrument, InstrumentDraft, Observation, ObservationDraft, Reading, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, WeighingSession } from '#instrument';
 import type { Issue } from '#result';
 import type { Answer, LogEvent, ReadingBatch, ReadingBatchAnswer, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from '#workshop';
 
@@ -11,6 +11,23 @@ export interface Person {
 /** Workshop that holds the shop's own instruments, and the one the demo lives in. */
 export const SHOP = 'shop';
 export const DEMO = 'demo';
+
+/** A kept photo: its bytes are found by their own hash, so none is kept twice and none can change. */
+export interface KeptPhoto {
+  readonly hash: string;
+  readonly type: PhotoType;
+  readonly byteCount: number;
+}
+
+/** What a photo may be. */
+export const photoTypes = ['image/jpeg', 'image/png', 'image/webp'] as const;
+export type PhotoType = (typeof photoTypes)[number];
+
+/** A photo as it is shown. */
+export interface ReadPhoto {
+  readonly bytes: Uint8Array;
+  readonly type: PhotoType;
+}
 
 /** Why the store did not do what it was asked; mapped to a problem document and an exit code in one place. */
 export class StoreFailure extends Error {
@@ -47,6 +64,12 @@ export interface BenchStore {
   assignReadings(id: string, sessionId: string, given: SessionReadings, by: string): Promise<SessionReadingsAnswer>;
   setIntent(id: string, cycle: number, intent: TouchIntent, by: string): Promise<TouchIntent>;
   setScale(id: string, cycle: number, terms: ScaleTermsDraft, by: string): Promise<ScaleTerms>;
+  addObservation(id: string, draft: ObservationDraft, by: string): Promise<Observation>;
+  changeObservation(id: string, observationId: string, change: Partial<ObservationDraft>, by: string): Promise<Observation>;
+  withdrawObservation(id: string, observationId: string, by: string): Promise<Observation>;
+  /** Keeps a photo by the hash of its bytes, on the disk when it answers. It belongs to no instrument until an observation names it. */
+  keepPhoto(bytes: Uint8Array): Promise<KeptPhoto>;
+  readPhoto(hash: string): Promise<ReadPhoto>;
   addWork(id: string, items: readonly WorkItemDraft[], by: string): Promise<readonly WorkItem[]>;
   changeWork(id: string, workId: string, change: { status?: WorkItem['status']; remark?: string }, by: string): Promise<WorkItem>;
   listEvents(id: string, options?: { before?: number; limit?: number }): Promise<readonly LogEvent[]>;

@@ -1,6 +1,7 @@
 import type { BenchStore } from './bench-store.ts';
 import { getPiano, listPianos } from './cards/files.ts';
 import { setIntent, setScale } from './cards/intents.ts';
+import { addObservation, changeObservation, withdrawObservation } from './cards/observations.ts';
 import { addPiano, changePiano, openCycle } from './cards/pianos.ts';
 import { addSession, changeSession } from './cards/sessions.ts';
 import { addWork, changeWork } from './cards/work.ts';
@@ -42,6 +43,11 @@ export function benchStore({ kind, sayAway, bench, close }: Parts): BenchStore {
     assignReadings: on(assignReadings),
     setIntent: on(setIntent),
     setScale: on(setScale),
+    addObservation: on(addObservation),
+    changeObservation: on(changeObservation),
+    withdrawObservation: on(withdrawObservation),
+    keepPhoto: on(({ photos }, bytes: Uint8Array) => Promise.resolve(photos.keep(bytes))),
+    readPhoto: on(({ photos }, hash: string) => Promise.resolve(photos.read(hash))),
     addWork: on(addWork),
     changeWork: on(changeWork),
     listEvents: on(listEvents),

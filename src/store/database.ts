@@ -1,4 +1,5 @@
 import type { NodePgDatabase } from 'drizzle-orm/node-postgres';
+import type { Photos } from './photos.ts';
 
 /** The database, embedded or on a server: both speak through the same client. */
 export type Database = NodePgDatabase;
@@ -12,4 +13,5 @@ export interface Surroundings {
 
 export interface Bench extends Surroundings {
   readonly db: Database;
+  readonly photos: Photos;
 }

@@ -1,15 +1,16 @@
 import { mkdirSync } from 'node:fs';
-import { resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import { drizzle } from 'drizzle-orm/node-postgres';
 import type { Pool } from 'pg';
 import { benchStore } from './bench.ts';
 import { type BenchStore, StoreFailure } from './bench-store.ts';
-import type { Surroundings } from './database.ts';
+import type { Bench, Surroundings } from './database.ts';
 import { startEngine } from './embedded/engine.ts';
 import { databaseFolder } from './embedded/folder.ts';
 import { ownFolder } from './embedded/owner-lock.ts';
 import { guarded, sayEmbeddedAway, sayServerAway } from './failures.ts';
 import { migrateTables } from './migrate.ts';
+import { noPhotos, photosIn } from './photos.ts';
 import { quietPool } from './pool.ts';
 
 export interface StoreOptions extends Surroundings {
@@ -17,6 +18,8 @@ export interface StoreOptions extends Surroundings {
   readonly dataDir?: string;
   /** PostgreSQL server, `postgres://…`; wins over `dataDir`. */
   readonly databaseUrl?: string;
+  /** Folder of the photos; left out, `photos` in the data folder. A database server keeps none: without a folder photos are refused. */
+  readonly photosDir?: string;
 }
 
 /** An open store and what lies beneath it; only the store leaves this module. */
@@ -32,12 +35,19 @@ export async function openStore(options: StoreOptions): Promise<BenchStore> {
 
 /** Opens the bench book and shows the pool beneath, for tests that look behind its back. */
 export async function openBook(options: StoreOptions): Promise<OpenBook> {
-  if (options.databaseUrl !== undefined) return await openServer(options.databaseUrl, options);
-  if (options.dataDir !== undefined) return await openEmbedded(resolve(options.dataDir), options);
+  if (options.databaseUrl !== undefined) return await openServer(options.databaseUrl, withPhotos(options));
+  if (options.dataDir !== undefined) return await openEmbedded(resolve(options.dataDir), withPhotos(options, join(options.dataDir, 'photos')));
   throw new Error('a store needs a data folder or the address of a database');
 }
 
-async function openEmbedded(dataDir: string, surroundings: Surroundings): Promise<OpenBook> {
+type Kept = Omit<Bench, 'db'>;
+
+function withPhotos({ clock, newId, photosDir }: StoreOptions, usual?: string): Kept {
+  const folder = photosDir ?? usual;
+  return { clock, newId, photos: folder === undefined ? noPhotos : photosIn(resolve(folder)) };
+}
+
+async function openEmbedded(dataDir: string, surroundings: Kept): Promise<OpenBook> {
   mkdirSync(dataDir, { recursive: true });
   const letGo = await ownFolder(dataDir);
   try {
@@ -51,7 +61,7 @@ async function openEmbedded(dataDir: string, surroundings: Surroundings): Promis
   }
 }
 
-async function openServer(databaseUrl: string, surroundings: Surroundings): Promise<OpenBook> {
+async function openServer(databaseUrl: string, surroundings: Kept): Promise<OpenBook> {
   const sayAway = sayServerAway(hostOf(databaseUrl));
   const pool = quietPool({ connectionString: databaseUrl, max: 10, connectionTimeoutMillis: 10_000 });
   try {

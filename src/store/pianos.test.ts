@@ -75,6 +75,21 @@ describe.each(engines)('instruments, sessions, intents and work ($name)', ({ ope
     expect((await store().getPiano(piano.id)).scales).toEqual({});
   });
 
+  it('keeps, corrects and withdraws what was seen, and refuses keys off the keyboard and photos that are not there', async () => {
+    const piano = await store().addPiano(SHOP, grand, 'p1');
+    const seen = await store().addObservation(piano.id, { cycle: 1, state: 'found', part: 'soundboard', fault: 'crack', fromKey: 40, toKey: 52, lengthMm: 310, remark: 'third rib' }, 'p1');
+    const changed = await store().changeObservation(piano.id, seen.id, { fault: 'repaired' }, 'p1');
+    expect(changed).toEqual({ ...seen, fault: 'repaired' });
+    const refused = async (change: object) => (await failureOf(store().changeObservation(piano.id, seen.id, change, 'p1'))).issues.map(({ code, path }) => `${code} ${path}`);
+    expect(await refused({ toKey: 89 })).toEqual(['range toKey']);
+    expect(await refused({ toKey: 39 })).toEqual(['order toKey']);
+    expect(await refused({ photos: [{ hash: 'b'.repeat(64), name: 'board.jpg' }] })).toEqual(['unknown photos[0].hash']);
+    await store().withdrawObservation(piano.id, seen.id, 'p1');
+    expect((await store().getPiano(piano.id)).observations).toEqual([]);
+    await store().undo(piano.id, 4, 'p1');
+    expect((await store().getPiano(piano.id)).observations).toEqual([changed]);
+  });
+
   it('changes how a session is said to have been weighed, but not where it belongs once readings do', async () => {
     const piano = await store().addPiano(SHOP, grand, 'p1');
     const session = await store().addSession(piano.id, { cycle: 1, state: 'found', stepG: 1 }, 'p1');

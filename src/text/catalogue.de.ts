@@ -1,5 +1,6 @@
 import type { MessageKey } from './catalogue.en.ts';
 import { action } from './de/action.ts';
+import { belly } from './de/belly.ts';
 import { cli } from './de/cli.ts';
 import { command } from './de/command.ts';
 import { issues } from './de/issues.ts';
@@ -27,6 +28,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...operations,
   ...stringOperations,
   ...strings,
+  ...belly,
   ...issues,
   ...action,
   ...touch,

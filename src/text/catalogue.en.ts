@@ -1,4 +1,5 @@
 import { action } from './en/action.ts';
+import { belly } from './en/belly.ts';
 import { cli } from './en/cli.ts';
 import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
@@ -26,6 +27,7 @@ export const en = {
   ...operations,
   ...stringOperations,
   ...strings,
+  ...belly,
   ...issues,
   ...action,
   ...touch,

@@ -1,4 +1,4 @@
-import { instrumentDraftSchema, instrumentSchema, readingSchema, scaleTermsSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from '#instrument';
+import { instrumentDraftSchema, instrumentSchema, observationDraftSchema, observationSchema, readingSchema, scaleTermsSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from '#instrument';
 import { z } from 'zod';
 import { changeOf } from './change.ts';
 import { eventSchema, readingBatchAnswerSchema, readingBatchSchema, sessionReadingsAnswerSchema, sessionReadingsSchema, workItemDraftSchema, workItemSchema } from './records.ts';
@@ -26,6 +26,7 @@ const file = z.strictObject({
   intents: z.record(z.string(), touchIntentSchema),
   /** Terms of strings and bearing by cycle. */
   scales: z.record(z.string(), scaleTermsSchema),
+  observations: z.array(observationSchema),
   work: z.array(workItemSchema),
   head: z.strictObject({ seq: z.number().int(), hash: z.string() }),
 });
@@ -91,6 +92,9 @@ export const routes = {
   writeReadings: { method: 'POST', path: '/api/pianos/:id/readings', body: readingBatchSchema, answer: readingBatchAnswerSchema },
   setIntent: { method: 'PUT', path: '/api/pianos/:id/intents/:cycle', body: touchIntentSchema, answer: touchIntentSchema },
   setScale: { method: 'PUT', path: '/api/pianos/:id/scales/:cycle', body: scaleTermsSchema, answer: scaleTermsSchema },
+  addObservation: { method: 'POST', path: '/api/pianos/:id/observations', body: observationDraftSchema, answer: observationSchema },
+  changeObservation: { method: 'PATCH', path: '/api/pianos/:id/observations/:oid', body: changeOf(observationDraftSchema.shape), answer: observationSchema },
+  withdrawObservation: { method: 'DELETE', path: '/api/pianos/:id/observations/:oid', answer: observationSchema },
   listEvents: { method: 'GET', path: '/api/pianos/:id/events', query: z.object({ before: z.string().optional(), limit: z.string().optional() }), answer: z.strictObject({ events: z.array(eventSchema) }) },
   undo: { method: 'POST', path: '/api/pianos/:id/undo', body: z.strictObject({ seq: z.number().int().min(1) }), answer: eventSchema },
   audit: { method: 'GET', path: '/api/pianos/:id/audit', answer: z.strictObject({ whole: z.boolean(), events: z.number().int(), firstBrokenSeq: z.number().int().nullable(), headHash: z.string() }) },

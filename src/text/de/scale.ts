@@ -1,6 +1,6 @@
 import type { scale as english } from '../en/scale.ts';
 
-/** German: what is measured of strings and belly, and the terms of the scale. ICU MessageFormat. */
+/** German: what is measured of strings and belly, the terms of the scale, and what is seen by eye. ICU MessageFormat. */
 export const scale: Readonly<Record<keyof typeof english, string>> = {
   'quantity.speakingLengthMm.name': 'Klingende Länge',
   'quantity.speakingLengthMm.short': 'Länge',
@@ -119,4 +119,33 @@ export const scale: Readonly<Record<keyof typeof english, string>> = {
   'scale.wireSeries.inch': 'Zollreihe',
   'scale.wireSeries.metric': 'Metrische Reihe',
   'scale.wireSeries.shop': 'Draht der Werkstatt',
+
+  'observation.field.cycle': 'Aufenthalt',
+  'observation.field.state': 'Zustand',
+  'observation.field.part': 'Teil',
+  'observation.field.fault': 'Was zu sehen war',
+  'observation.field.fromKey': 'Von Taste',
+  'observation.field.toKey': 'Bis Taste',
+  'observation.field.lengthMm': 'Länge',
+  'observation.field.remark': 'Bemerkung',
+  'observation.field.photos': 'Fotos',
+  'observation.field.id': 'Kennung',
+  'observation.field.at': 'Wann',
+  'observation.part.soundboard': 'Resonanzboden',
+  'observation.part.rib': 'Rippe',
+  'observation.part.bridge': 'Steg',
+  'observation.part.bridgePins': 'Stegstifte',
+  'observation.part.plate': 'Gussplatte',
+  'observation.part.pinblock': 'Stimmstock',
+  'observation.part.tuningPins': 'Stimmnägel',
+  'observation.fault.crack': 'Riss',
+  'observation.fault.split': 'Gespalten',
+  'observation.fault.separated': 'Gelöst',
+  'observation.fault.sunken': 'Eingesunken',
+  'observation.fault.loose': 'Lose',
+  'observation.fault.worn': 'Abgenutzt',
+  'observation.fault.rust': 'Rost',
+  'observation.fault.repaired': 'Früher repariert',
+  'observation.fault.sound': 'In Ordnung',
+  'observation.fault.other': 'Etwas anderes',
 };

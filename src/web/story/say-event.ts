@@ -1,4 +1,4 @@
-import { type Compass, type Instrument, type Reading, type WeighingSession, isQuantityName, noteNameOf, quantityOf } from '#instrument';
+import { type Compass, type Instrument, type Observation, type Reading, type WeighingSession, isQuantityName, noteNameOf, quantityOf } from '#instrument';
 import { type Say, isMessageKey } from '#text';
 import { formatMeasure } from '#units';
 import { type Change, type LogEvent, type WorkItem, canonicalJson } from '#workshop';
@@ -67,6 +67,9 @@ export function sayChange(change: Change, telling: Telling): string {
       return after === null ? say('story.event.intentGone') : say('story.event.intentSet', { what: sayIntent(after, telling) });
     case 'scale':
       return after === null ? say('story.event.scaleGone') : say('story.event.scaleSet', { what: sayFields('scale.field', before ?? {}, after, telling) });
+    case 'observation':
+      if (before === null) return say('story.event.seen', { what: saySeen(after, telling) });
+      return after === null ? say('story.event.seenGone', { what: saySeen(before, telling) }) : say('story.event.seenChanged', { what: sayFields('observation.field', before, after, telling) });
     case 'work':
       if (before === null) return say('story.event.jobAdded', { what: sayJob(after as WorkItem, telling) });
       return after === null ? say('story.event.jobGone') : sayJobChange(place, after, telling);
@@ -113,6 +116,13 @@ function sayStep(body: unknown, { say, locale }: Telling): string {
   return stepG === null ? say('story.notStated') : formatMeasure(stepG, { locale, decimals: decimalsFor(stepG, 2), unit: 'g' });
 }
 
+/** `Crack, Soundboard (as found): beside the third rib`. */
+function saySeen(body: unknown, { say }: Telling): string {
+  const { part, fault, state, remark } = body as Observation;
+  const what = `${say(`observation.fault.${fault}`)}, ${say(`observation.part.${part}`)} (${say(`state.${state}`)})`;
+  return remark === '' ? what : `${what}: ${remark}`;
+}
+
 /** `Ease the key bushing, C4`. */
 function sayJob({ remedy, remark, key }: WorkItem, { say, compass }: Telling): string {
   const what = remedy === 'other' ? remark : sayMaybe(say, `remedy.${remedy}`);
@@ -145,7 +155,7 @@ function sayValue(area: string, field: string, value: unknown, { say, locale }: 
   if (typeof value === 'object') return JSON.stringify(value);
   if (typeof value === 'number') return field.endsWith('Midi') ? noteNameOf({ firstMidi: 0, lastMidi: 127 }, value + 1) : printField(field, value, locale);
   const choice = typeof value === 'string' ? value : value === true ? 'yes' : 'no';
-  const word = `${area.replace('.field', '')}.${field}.${choice}`;
+  const word = field === 'state' ? `state.${choice}` : `${area.replace('.field', '')}.${field}.${choice}`;
   return isMessageKey(word) ? say(word) : choice;
 }
 

@@ -1,0 +1,29 @@
+import { z } from 'zod';
+import { states } from './reading.ts';
+
+/** Parts looked at by eye. */
+export const observedParts = ['soundboard', 'rib', 'bridge', 'bridgePins', 'plate', 'pinblock', 'tuningPins'] as const;
+/** What can be seen of a part. */
+export const observedFaults = ['crack', 'split', 'separated', 'sunken', 'loose', 'worn', 'rust', 'repaired', 'sound', 'other'] as const;
+
+/** A photo by the SHA-256 of its bytes, with the name its file had. */
+export const photoSchema = z.strictObject({ hash: z.string().regex(/^[0-9a-f]{64}$/u, 'the SHA-256 of a kept photo'), name: z.string().max(255) });
+export type Photo = z.output<typeof photoSchema>;
+
+/** Something seen that no gauge measures; keys say where along the bridge it lies, `null` means not stated. */
+export const observationDraftSchema = z.strictObject({
+  cycle: z.number().int().min(1),
+  state: z.enum(states),
+  part: z.enum(observedParts),
+  fault: z.enum(observedFaults),
+  fromKey: z.number().int().min(1).nullable().default(null),
+  toKey: z.number().int().min(1).nullable().default(null),
+  lengthMm: z.number().gt(0).max(5000).nullable().default(null),
+  remark: z.string().max(4000).default(''),
+  photos: z.array(photoSchema).max(24).default([]),
+});
+export type ObservationDraft = z.input<typeof observationDraftSchema>;
+
+/** An observation as it is kept. */
+export const observationSchema = z.strictObject({ ...observationDraftSchema.shape, id: z.string(), at: z.string() });
+export type Observation = z.output<typeof observationSchema>;

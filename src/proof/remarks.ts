@@ -1,4 +1,4 @@
-import { type Reading, compassOf, noteNameOf } from '#instrument';
+import { type Reading, compassOf, noteNameOf, quantityOf } from '#instrument';
 import { type Block, cell } from '#report';
 import { type ProofInput, provedStates } from './input.ts';
 
@@ -37,6 +37,6 @@ function remarkedOf(input: ProofInput): readonly Reading[] {
   const { readings = [], cycle } = input;
   const proved = new Set<string>(provedStates(input).map(({ state }) => state));
   return readings
-    .filter((reading) => reading.cycle === cycle && reading.scope === 'key' && proved.has(reading.state) && reading.remark.trim() !== '')
+    .filter((reading) => reading.cycle === cycle && reading.scope === 'key' && quantityOf(reading.quantity).part === 'touch' && proved.has(reading.state) && reading.remark.trim() !== '')
     .sort((a, b) => a.index - b.index);
 }

@@ -1,11 +1,13 @@
 import { type InstrumentDraft, type KeyNumber, type Outcome, type QuantityName, type State, type TouchIntent, quantityOf } from '#instrument';
 import { DEMO_ARMS, type DemoKey, demoAsFinished, demoAsFound, demoDownWeightOf } from './demo-story.ts';
 import type { DemoPiano, DemoStep } from './demo-step.ts';
+import { demoStrings } from './demo-strings.ts';
 import { demoWork } from './demo-work.ts';
 import type { ReadingEntry, WorkItemDraft } from './records.ts';
 
 /**
- * The invented grand of the demo: worn as found, put right as finished, every weight consistent with levers, parts and friction.
+ * The invented grand of the demo: worn as found, put right as finished, every weight consistent with levers, parts and
+ * friction, every string with its length and pitch.
  * Deterministic; nothing in it was measured on a real instrument.
  * @source OWN
  */
@@ -15,7 +17,7 @@ export function demoShop(): readonly DemoPiano[] {
   const items = demoWork(found, INTENT);
   const measured = readingsOf('found', 'found-touch', frictionEntries(worn, keysAskedAlone(items, true)));
   const finished = finishedSteps(demoAsFinished(), keysAskedAlone(items, false));
-  return [{ draft: GRAND, intent: INTENT, steps: [...found, { kind: 'intent', cycle: 1, intent: INTENT }, { kind: 'work', items, done: true }, measured, ...finished] }];
+  return [{ draft: GRAND, intent: INTENT, steps: [...found, ...demoStrings(), { kind: 'intent', cycle: 1, intent: INTENT }, { kind: 'work', items, done: true }, measured, ...finished] }];
 }
 
 /** Keys whose own friction the done jobs ask for: those that only measure it, as found, or those that change it, as finished. */

@@ -63,6 +63,7 @@ export const strings: Readonly<Record<keyof typeof english, string>> = {
   'strings.trial.dropNote': '{note} verwerfen',
   'strings.trial.drop': 'Alles Versuchte verwerfen',
   'strings.loads': 'Was die Saiten ziehen',
+  'strings.kilonewtons': '{value} kN',
   'strings.loads.section': 'Abschnitt',
   'strings.loads.plate': 'Auf der Platte',
   'strings.loads.of': '{counted} von {of} Tönen',

@@ -61,6 +61,7 @@ export const strings = {
   'strings.trial.dropNote': 'Give up {note}',
   'strings.trial.drop': 'Give up everything tried',
   'strings.loads': 'What the strings pull',
+  'strings.kilonewtons': '{value} kN',
   'strings.loads.section': 'Section',
   'strings.loads.plate': 'On the plate',
   'strings.loads.of': '{counted} of {of} notes',

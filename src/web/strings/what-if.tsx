@@ -36,7 +36,7 @@ export function WhatIf({ keyNumber, note, plate, trial }: WhatIfProps) {
   const own = trial.trial[String(keyNumber)] ?? {};
   const standing = Object.fromEntries(Object.entries(note === undefined ? {} : standingSizes(note)).map(([name, value]) => [name, wholeNumber(value, locale)]));
   const shown = trialFields.filter((quantity) => ALWAYS.includes(quantity) || standing[quantity] !== undefined || (own[quantity] ?? '') !== '');
-  const useOf = (quantity: QuantityName) => (quantity === 'wireDiameterMm' && note?.wire?.kind === 'wound' ? 'core' : STEPPED[quantity]);
+  const sizesFor = (quantity: QuantityName) => (quantity === 'wireDiameterMm' && note?.wire?.kind === 'wound' ? 'core' : STEPPED[quantity]);
   return (
     <section className="what-if" aria-labelledby={`what-if-${String(keyNumber)}`}>
       <h3 id={`what-if-${String(keyNumber)}`}>{say('strings.whatIf.title')}</h3>
@@ -50,7 +50,7 @@ export function WhatIf({ keyNumber, note, plate, trial }: WhatIfProps) {
       />
       <div className="what-if-fields">
         {shown.map((quantity) => {
-          const use = useOf(quantity);
+          const use = sizesFor(quantity);
           return (
             <SizeField
               key={quantity} quantity={quantity} text={own[quantity] ?? standing[quantity] ?? ''} isTried={own[quantity] !== undefined}
@@ -60,7 +60,7 @@ export function WhatIf({ keyNumber, note, plate, trial }: WhatIfProps) {
           );
         })}
       </div>
-      {plate !== undefined && plate.counted > 0 && <p>{say('strings.loads.plate')}: <strong>{figure(plate.tensionN / 1000, 2)} kN</strong></p>}
+      {plate !== undefined && plate.counted > 0 && <p>{say('strings.loads.plate')}: <strong>{say('strings.kilonewtons', { value: figure(plate.tensionN / 1000, 2) })}</strong></p>}
       {!trial.isEmpty && (
         <div className="row" role="group" aria-label={say('strings.trial.legend')}>
           <button type="button" className="button button-main" disabled={trial.isMisread} onClick={trial.keep}>{say('strings.trial.keep', { count: Object.keys(trial.trial).length })}</button>

@@ -52,6 +52,7 @@ export const strings: Readonly<Record<keyof typeof english, string>> = {
   'strings.whatIf.title': 'Andere Maße versuchen',
   'strings.whatIf.about': 'Ein Maß eingeben oder durch die Reihe gehen: Alles hier zieht mit. Geschrieben wird erst, wenn es als Planung behalten wird.',
   'strings.whatIf.series': 'Eine Reihe zum Durchgehen wählen. Dieselbe Nummer meint in beiden Reihen verschiedene Drähte, darum werden sie nie gemischt.',
+  'strings.whatIf.estimated': 'geschätzt auf {value}',
   'strings.whatIf.thinner': '{name}: nächstdünnere Stärke',
   'strings.whatIf.stouter': '{name}: nächststärkere Stärke',
   'strings.whatIf.drag': '{name}: durch die Reihe ziehen',

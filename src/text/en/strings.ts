@@ -50,6 +50,7 @@ export const strings = {
   'strings.whatIf.title': 'Try other sizes',
   'strings.whatIf.about': 'Type a size or step through the series: everything here moves with it. Nothing is written until you keep it as planned.',
   'strings.whatIf.series': 'Choose a series to step through. The same gauge number means two different wires in the two series, so they are never mixed.',
+  'strings.whatIf.estimated': 'estimated at {value}',
   'strings.whatIf.thinner': '{name}: next thinner size',
   'strings.whatIf.stouter': '{name}: next stouter size',
   'strings.whatIf.drag': '{name}: drag through the series',

@@ -3,12 +3,13 @@ import { compassOf, keyCountOf, noteNameOf } from '#instrument';
 import { type KeySign, keyboardScene, signsOf } from '#plot';
 import { type Block, type HeadlineBlock, type KeyValuesBlock, cell } from '#report';
 import { type ProofInput, type Proved, provedStates } from './input.ts';
+import { fewRemarksOf } from './remarks.ts';
 import { asStated, dayOf, intentWords, statedGrams, statedOr } from './words.ts';
 
 /** Width every drawing of a proof is made at; the paper scales it. */
 export const DRAWING_WIDTH_PX = 690;
 
-/** First page: the instrument, the keyboard as found and as finished, and one figure for each state that was measured. */
+/** First page: the instrument, the keyboard as found and as finished, one figure for each state that was measured, and a few remarks. */
 export function coverOf(input: ProofInput): readonly Block[] {
   const { say, instrument } = input;
   const proved = provedStates(input);
@@ -18,6 +19,7 @@ export function coverOf(input: ProofInput): readonly Block[] {
     ...proved.map((one) => keyboardOf(one, input)),
     { type: 'heading', level: 1, text: say('proof.instrument') },
     instrumentFacts(input),
+    ...fewRemarksOf(input),
     ...(instrument.kind === 'upright' ? [{ type: 'note', text: say('proof.upright') } as const] : []),
   ];
 }

@@ -40,7 +40,7 @@ function sessionTable(beside: readonly { readonly session: ProofSession; readonl
   const names = factNames.filter((name) => name !== 'remark' || beside.some(({ session }) => session.remark.trim() !== ''));
   return {
     type: 'table', strips: 1, rowHeads: true, caption: say('proof.method'),
-    columns: [{ label: say('proof.session.fact'), align: 'start', width: 1 }, ...beside.map(({ label }) => ({ label, align: 'start', width: 1 } as const))],
+    columns: [{ label: say('proof.session.fact'), align: 'start', width: 1.4 }, ...beside.map(({ label }) => ({ label, align: 'start', width: 1 } as const))],
     rows: names.map((name) => [cell(say(`proof.session.${name}`)), ...facts.map((fact) => fact[name])]),
   };
 }

@@ -129,7 +129,11 @@ describe('buildProof', () => {
   });
 
   it('keeps remarks made at the keys', () => {
-    expect(textOf(buildProof(demoProof()))).toContain('White powder on the middle lead');
+    expect(textOf(buildProof(demoProof()))).toContain('As found. F1: White powder on the middle lead, rubs its neighbour; A♯2: Hammer of another set');
+    const input = demoProof();
+    const many = { ...input, readings: input.readings?.map((reading) => (reading.quantity === 'upWeightG' ? { ...reading, remark: `noted at ${String(reading.index)}` } : reading)) };
+    const table = tablesOf(many).find(({ caption }) => caption === 'Remarks at the keys');
+    expect(table?.rows).toHaveLength(6 + 2 * 88);
   });
 });
 

@@ -166,6 +166,8 @@ export const proof: Readonly<Record<keyof typeof english, string>> = {
   'proof.uncertainty.guard': 'Eine Taste zählt als innerhalb, wenn ihre Ablesung innerhalb der Toleranz liegt. Die zweite Anzahl verlangt mehr: innerhalb auch dann, wenn die erweiterte Unsicherheit von der Toleranz abgezogen wird.',
 
   'proof.remarks': 'Bemerkungen an den Tasten',
+  'proof.remarks.at': '{key}: {remark}',
+  'proof.remarks.of': '{state}. {remarks}',
   'proof.remarks.key': 'Taste',
   'proof.remarks.state': 'Zustand',
   'proof.remarks.remark': 'Bemerkung',

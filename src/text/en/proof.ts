@@ -165,6 +165,8 @@ export const proof = {
   'proof.uncertainty.guard': 'A key counts as inside when its reading lies inside the tolerance. The second count asks more: inside even when its expanded uncertainty is taken off the tolerance.',
 
   'proof.remarks': 'Remarks at the keys',
+  'proof.remarks.at': '{key}: {remark}',
+  'proof.remarks.of': '{state}. {remarks}',
   'proof.remarks.key': 'Key',
   'proof.remarks.state': 'State',
   'proof.remarks.remark': 'Remark',

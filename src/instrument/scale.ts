@@ -22,6 +22,10 @@ const share = z.number().gt(0).max(100).nullable().default(null);
 export const scaleTermsSchema = z.strictObject({
   strengthModel: z.enum(['astm-a228-min', 'en-10270-1-sm', 'power-law']).nullable().default(null),
   wrapMetal: z.enum(['copper', 'iron']).nullable().default(null),
+  /** Share of a wrap measured over all that is metal: π/4 for round wire laid close, more where it was pulled flat. */
+  wrapPacking: z.number().min(0.5).max(1).nullable().default(null),
+  /** Sizes a plain string is stepped through: the inch series, the metric one, or the plain wires of the shop. */
+  wireSeries: z.enum(['inch', 'metric', 'shop']).nullable().default(null),
   /** Standard uncertainties of the measuring. */
   lengthUncertaintyMm: doubt,
   diameterUncertaintyMm: doubt,

@@ -1,13 +1,17 @@
 import type { State } from '#instrument';
 import { formatMeasure } from '#units';
-import type { ScaleLinear } from 'd3-scale';
+import type { ScaleLinear, ScaleLogarithmic } from 'd3-scale';
 import type { KeyRow } from './key-row.ts';
 import type { Mark } from './scene.ts';
 import { stateShape } from './symbol.ts';
 
+/** Where a value stands on the page; linear or logarithmic. */
+export type ValueScale = ScaleLinear<number, number> | ScaleLogarithmic<number, number>;
+
 export interface FrameOptions {
   readonly row: KeyRow;
-  readonly y: ScaleLinear<number, number>;
+  readonly y: ValueScale;
+  readonly axis?: 'linear' | 'log' | undefined;
   readonly topPx: number;
   readonly bottomPx: number;
   readonly widthPx: number;
@@ -39,16 +43,23 @@ function drawOctaves({ row, topPx, bottomPx }: FrameOptions): readonly Mark[] {
   });
 }
 
-function drawTicks({ y, row, widthPx, locale, topPx, bottomPx }: FrameOptions): readonly Mark[] {
-  const ticks = y.ticks(tickCountOf(topPx, bottomPx));
+function drawTicks({ y, axis, row, widthPx, locale, topPx, bottomPx }: FrameOptions): readonly Mark[] {
+  const ticks = axis === 'log' ? logTicksOf(y) : y.ticks(tickCountOf(topPx, bottomPx));
   const step = Math.abs((ticks[1] ?? 1) - (ticks[0] ?? 0));
-  const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+  const decimalsOf = (value: number): number => Math.max(0, -Math.floor(Math.log10(axis === 'log' ? value : step) + 1e-9));
   const right = row.columns.at(-1);
   const endPx = right === undefined ? widthPx : right.xPx + right.widthPx;
   return ticks.flatMap((value): readonly Mark[] => [
     { type: 'line', role: value === 0 ? 'axis' : 'grid', x1: row.leftPx, x2: endPx, y1: y(value), y2: y(value) },
-    { type: 'text', role: 'note', x: row.leftPx - 6, y: y(value) + 3.4, text: formatMeasure(value, { locale, decimals }), anchor: 'end', sizePx: TEXT_PX },
+    { type: 'text', role: 'note', x: row.leftPx - 6, y: y(value) + 3.4, text: formatMeasure(value, { locale, decimals: decimalsOf(value) }), anchor: 'end', sizePx: TEXT_PX },
   ]);
+}
+
+/** Ones, twos and fives of each decade in view. */
+function logTicksOf(y: ValueScale): readonly number[] {
+  const [low = 1, high = 1] = y.domain();
+  const decades = Array.from({ length: Math.floor(Math.log10(high)) - Math.floor(Math.log10(low)) + 1 }, (_, index) => Math.floor(Math.log10(low)) + index);
+  return decades.flatMap((power) => [1, 2, 5].map((digit) => Number(`${String(digit)}e${String(power)}`))).filter((value) => value >= low && value <= high);
 }
 
 function drawName({ yLabel, unitSign }: FrameOptions): readonly Mark[] {

@@ -4,6 +4,8 @@ export { keyboardScene, signShape } from './keyboard-scene.ts';
 export type { KeySign, KeyboardSceneOptions } from './keyboard-scene.ts';
 export { signOf, signsOf } from './key-sign.ts';
 export { printInks } from './print-inks.ts';
+export { scaleFigures, scalePlot, scaleSignsOf } from './scale-plot.ts';
+export type { PlottedScale, ScaleFigure, ScalePlotOptions } from './scale-plot.ts';
 export { keyUnder } from './scene.ts';
 export type { KeyColumn, LineMark, Mark, PathMark, RectMark, Role, Scene, Shape, SymbolMark, TextMark } from './scene.ts';
 export { svgOf } from './svg.ts';

@@ -1,8 +1,8 @@
 import type { Compass, KeyNumber, State } from '#instrument';
 import { extent } from 'd3-array';
-import { type ScaleLinear, scaleLinear } from 'd3-scale';
+import { scaleLinear, scaleLog } from 'd3-scale';
 import { area, line } from 'd3-shape';
-import { drawFrame, tickCountOf } from './frame.ts';
+import { type ValueScale, drawFrame, tickCountOf } from './frame.ts';
 import { type KeyRow, drawKeyRow, layKeyRow, nameOctaves } from './key-row.ts';
 import type { Mark, Scene } from './scene.ts';
 import { shorten, stateShape } from './symbol.ts';
@@ -50,6 +50,8 @@ export interface KeyPlotOptions {
   readonly highlightKey?: KeyNumber | undefined;
   /** Fixes the value axis, so that two plots can be read against each other. */
   readonly domain?: readonly [number, number] | undefined;
+  /** `log`: equal ratios are equally far apart; for figures above nought that span decades. */
+  readonly axis?: 'linear' | 'log' | undefined;
   /** Leave out the legend where the page has its own. */
   readonly legend?: boolean | undefined;
 }
@@ -92,11 +94,19 @@ function valuesOf(figure: PerKey | undefined): readonly number[] {
 
 const at = (figure: PerKey | undefined, key: KeyNumber): number | undefined => (typeof figure === 'number' ? figure : figure?.[key - 1]);
 
-function scaleOf({ series, band, target, limit, domain }: KeyPlotOptions, range: readonly [number, number]): ScaleLinear<number, number> {
+function scaleOf({ series, band, target, limit, domain, axis }: KeyPlotOptions, range: readonly [number, number]): ValueScale {
   const drawn = series.flatMap(({ points }) => points.flatMap(({ value, uncertainty = 0 }) => (value === undefined ? [] : [value - uncertainty, value + uncertainty])));
   const [low = 0, high = 1] = extent([...drawn, ...valuesOf(band?.from), ...valuesOf(band?.to), ...valuesOf(target), ...valuesOf(limit)]);
+  if (axis === 'log') return logScaleOf(drawn, range);
   const spread = Math.max(high - low, 1);
   return scaleLinear().domain(domain ?? [low - spread * 0.04, high + spread * 0.08]).nice(2 * tickCountOf(range[1], range[0])).range(range);
+}
+
+/** Decades from the least to the greatest value drawn, with a little room; whiskers reaching down to nought do not stretch it. */
+function logScaleOf(drawn: readonly number[], range: readonly [number, number]): ValueScale {
+  const [low = 1, high = 10] = extent(drawn.filter((value) => value > 0));
+  const room = Math.max(high / low, 2) ** 0.06;
+  return scaleLog().domain([low / room, high * room]).range(range).clamp(true);
 }
 
 function drawHighlight({ columns }: KeyRow, key: KeyNumber | undefined, topPx: number, bottomPx: number): readonly Mark[] {
@@ -114,7 +124,7 @@ function stretched({ columns }: KeyRow): readonly { readonly key: KeyNumber; rea
   ]);
 }
 
-function drawBand({ band }: KeyPlotOptions, row: KeyRow, y: ScaleLinear<number, number>): readonly Mark[] {
+function drawBand({ band }: KeyPlotOptions, row: KeyRow, y: ValueScale): readonly Mark[] {
   if (band === undefined) return [];
   const shape = area<{ key: KeyNumber; x: number }>()
     .defined(({ key }) => at(band.from, key) !== undefined && at(band.to, key) !== undefined)
@@ -124,7 +134,7 @@ function drawBand({ band }: KeyPlotOptions, row: KeyRow, y: ScaleLinear<number, 
   return pathOf('band', shape([...stretched(row)]), true);
 }
 
-function drawAim({ target, limit }: KeyPlotOptions, row: KeyRow, y: ScaleLinear<number, number>): readonly Mark[] {
+function drawAim({ target, limit }: KeyPlotOptions, row: KeyRow, y: ValueScale): readonly Mark[] {
   const drawn = (role: 'target' | 'limit', figure: PerKey | undefined): readonly Mark[] => {
     if (figure === undefined) return [];
     const shape = line<{ key: KeyNumber; x: number }>()
@@ -134,7 +144,7 @@ function drawAim({ target, limit }: KeyPlotOptions, row: KeyRow, y: ScaleLinear<
   return [...drawn('target', target), ...drawn('limit', limit)];
 }
 
-function drawSeries({ state, points }: KeySeries, row: KeyRow, y: ScaleLinear<number, number>): readonly Mark[] {
+function drawSeries({ state, points }: KeySeries, row: KeyRow, y: ValueScale): readonly Mark[] {
   const { columns } = row;
   const radiusPx = symbolRadiusOf(row);
   const byKey = new Map(points.map((point) => [point.key, point]));

@@ -1,9 +1,13 @@
+export { analyseScale } from './analyse-scale.ts';
 export { driftOf, turnedOf } from './drift.ts';
 export type { Drift, PinTurn, Turned, Warming } from './drift.ts';
 export { FIT_PARTIALS, fittedInharmonicityOf } from './inharmonicity-fit.ts';
+export { noteFiguresOf, questionOf } from './note-figures.ts';
+export type { NoteQuestion } from './note-figures.ts';
 export { PARTIALS, flexibleTensionOf, impedanceOf, inharmonicityOf, partialsOf, plainFiguresOf } from './plain-string.ts';
 export type { PlainFigures, PlainString } from './plain-string.ts';
 export { publishedStringFigures } from './published.ts';
+export type { AnalysedNote, AskedBreaking, BreakingVerdict, Load, NoteFigures, ScaleAnalysis, ScaleBreak, ScaleInput, ScaleNote, ScaleSection, ScaleStep, ScaleWire, SectionFigures, WireFault } from './scale.ts';
 export { bendingStiffnessOf, coreShapes, sectionAreaMm2, wireDensityOf } from './section.ts';
 export type { CoreShape } from './section.ts';
 export { steppedPartialsOf, steppedTensionFor } from './stepped-string.ts';

@@ -1,5 +1,5 @@
 import { carriedUncertaintiesOf } from '#numerics';
-import { type Millimetres, type Newtons, type Percent, type Ratio, millimetres, newtons, percent, ratio } from '#units';
+import { type KilogramsPerSecond, type Millimetres, type Newtons, type Percent, type Ratio, kilogramsPerSecond, millimetres, newtons, percent, ratio } from '#units';
 import { type PlainString, plainFiguresOf } from './plain-string.ts';
 import { type WoundString, woundFiguresOf } from './wound-string.ts';
 
@@ -17,10 +17,11 @@ export interface StringUncertainty {
   readonly tensionUncertaintyN: Newtons;
   readonly breakingUncertaintyPct: Percent;
   readonly inharmonicityUncertainty: Ratio;
+  readonly impedanceUncertaintyKgPerS: KilogramsPerSecond;
 }
 
 /**
- * What errors of length and diameter make of tension, per cent of breaking and inharmonicity.
+ * What errors of length and diameter make of tension, per cent of breaking, inharmonicity and impedance.
  * Carried by central differences. For plain wire that is u(T)/T = 2·√(u(d)²/d² + u(L)²/L²) and u(B)/B =
  * 2·√(u(d)²/d² + 4·u(L)²/L²); the drawing tolerance of ±0.0004 inch alone is about ±2 % of either. Strength, modulus and
  * density are taken as known. First order.
@@ -30,20 +31,20 @@ export interface StringUncertainty {
  */
 export function stringUncertaintyOf(string: PlainString | WoundString, doubt: SizeDoubt): StringUncertainty | undefined {
   const sizes = 'diameterMm' in string ? plainSizes(string, doubt) : woundSizes(string, doubt);
-  const [tension, breaking, inharmonicity] = carriedUncertaintiesOf(sizes.figuresOf, sizes.at, sizes.uncertainties);
-  if (tension === undefined || breaking === undefined || inharmonicity === undefined) return undefined;
-  if (![tension, breaking, inharmonicity].every(Number.isFinite)) return undefined;
-  return { tensionUncertaintyN: newtons(tension), breakingUncertaintyPct: percent(breaking), inharmonicityUncertainty: ratio(inharmonicity) };
+  const [tension, breaking, inharmonicity, impedance] = carriedUncertaintiesOf(sizes.figuresOf, sizes.at, sizes.uncertainties);
+  if (tension === undefined || breaking === undefined || inharmonicity === undefined || impedance === undefined) return undefined;
+  if (![tension, breaking, inharmonicity, impedance].every(Number.isFinite)) return undefined;
+  return { tensionUncertaintyN: newtons(tension), breakingUncertaintyPct: percent(breaking), inharmonicityUncertainty: ratio(inharmonicity), impedanceUncertaintyKgPerS: kilogramsPerSecond(impedance) };
 }
 
-/** The sizes of a string as a list, how sure they are, and its three figures from such a list. */
+/** The sizes of a string as a list, how sure they are, and its four figures from such a list. */
 interface Sizes {
   readonly at: readonly number[];
   readonly uncertainties: readonly number[];
   readonly figuresOf: (sizes: readonly number[]) => readonly number[];
 }
 
-const NONE = [Number.NaN, Number.NaN, Number.NaN] as const;
+const NONE = [Number.NaN, Number.NaN, Number.NaN, Number.NaN] as const;
 
 function plainSizes(string: PlainString, doubt: SizeDoubt): Sizes {
   return {
@@ -51,8 +52,8 @@ function plainSizes(string: PlainString, doubt: SizeDoubt): Sizes {
     uncertainties: [doubt.lengthUncertaintyMm, doubt.diameterUncertaintyMm],
     figuresOf: ([length = 0, diameter = 0]) => {
       if (length <= 0 || diameter <= 0) return NONE;
-      const { tensionN, breakingPct, inharmonicityB } = plainFiguresOf({ ...string, speakingLengthMm: millimetres(length), diameterMm: millimetres(diameter) });
-      return [tensionN, breakingPct, inharmonicityB];
+      const { tensionN, breakingPct, inharmonicityB, impedanceKgPerS } = plainFiguresOf({ ...string, speakingLengthMm: millimetres(length), diameterMm: millimetres(diameter) });
+      return [tensionN, breakingPct, inharmonicityB, impedanceKgPerS];
     },
   };
 }
@@ -68,7 +69,7 @@ function woundSizes(string: WoundString, { lengthUncertaintyMm, diameterUncertai
       const found = woundFiguresOf('wraps' in sized
         ? { ...sized, wraps: sized.wraps.map((wrap, index) => ({ ...wrap, wireDiameterMm: millimetres(outer[index] ?? wrap.wireDiameterMm) })) }
         : { ...sized, overallDiameterMm: millimetres(outer[0] ?? sized.overallDiameterMm) }, 1);
-      return found.ok ? [found.value.tensionN, found.value.breakingPct, found.value.inharmonicityB] : NONE;
+      return found.ok ? [found.value.tensionN, found.value.breakingPct, found.value.inharmonicityB, found.value.impedanceKgPerS] : NONE;
     },
   };
 }

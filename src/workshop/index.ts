@@ -21,6 +21,8 @@ export type { ColumnTarget } from './import-target.ts';
 export { columnLetter } from './table.ts';
 export type { PrintedTable, Table } from './table.ts';
 export { remedyPlan } from './remedy-plan.ts';
+export { scaleInputOf } from './scale-input.ts';
+export type { GatheredScale, ScaleAssumption, ScaleMaterial } from './scale-input.ts';
 export { touchInputOf } from './touch-input.ts';
 export type { TouchMaterial } from './touch-input.ts';
 export { demoShop } from './demo.ts';

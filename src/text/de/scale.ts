@@ -97,6 +97,8 @@ export const scale: Readonly<Record<keyof typeof english, string>> = {
 
   'scale.field.strengthModel': 'Drahtfestigkeit nach',
   'scale.field.wrapMetal': 'Metall der Umspinnung',
+  'scale.field.wrapPacking': 'Metallanteil einer gemessenen Umspinnung',
+  'scale.field.wireSeries': 'Reihe der Drahtstärken',
   'scale.field.lengthUncertaintyMm': 'Standardunsicherheit der Längen',
   'scale.field.diameterUncertaintyMm': 'Standardunsicherheit der Durchmesser',
   'scale.field.heightUncertaintyMm': 'Standardunsicherheit der Höhen',
@@ -114,6 +116,9 @@ export const scale: Readonly<Record<keyof typeof english, string>> = {
   'scale.strengthModel.power-law': 'Potenzgesetz für Saitendraht',
   'scale.wrapMetal.copper': 'Kupfer',
   'scale.wrapMetal.iron': 'Eisen',
+  'scale.wireSeries.inch': 'Zollreihe',
+  'scale.wireSeries.metric': 'Metrische Reihe',
+  'scale.wireSeries.shop': 'Draht der Werkstatt',
 
   'observation.field.cycle': 'Aufenthalt',
   'observation.field.state': 'Zustand',

@@ -74,6 +74,8 @@ export const shell: Readonly<Record<keyof typeof english, string>> = {
   'shell.key.outcome': 'ohne Zahl',
   'shell.key.work': 'mit Befund',
   'shell.key.unmeasured': 'nicht gemessen',
+  'shell.key.over': 'über dem verlangten Anteil der Bruchlast',
+  'shell.key.under': 'unter dem verlangten Anteil der Bruchlast',
   'shell.figure.open': 'Wie dieser Wert entstand',
   'shell.figure.in': 'Was hineinging',
   'shell.figure.formula': 'Formel',

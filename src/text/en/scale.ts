@@ -95,6 +95,8 @@ export const scale = {
 
   'scale.field.strengthModel': 'Strength of the wire after',
   'scale.field.wrapMetal': 'Metal of the wraps',
+  'scale.field.wrapPacking': 'Share of metal in a measured wrap',
+  'scale.field.wireSeries': 'Series of wire sizes',
   'scale.field.lengthUncertaintyMm': 'Standard uncertainty of lengths',
   'scale.field.diameterUncertaintyMm': 'Standard uncertainty of diameters',
   'scale.field.heightUncertaintyMm': 'Standard uncertainty of heights',
@@ -112,6 +114,9 @@ export const scale = {
   'scale.strengthModel.power-law': 'Power law of music wire',
   'scale.wrapMetal.copper': 'Copper',
   'scale.wrapMetal.iron': 'Iron',
+  'scale.wireSeries.inch': 'Inch series',
+  'scale.wireSeries.metric': 'Metric series',
+  'scale.wireSeries.shop': 'Wire of the shop',
 
   'observation.field.cycle': 'Stay',
   'observation.field.state': 'State',

@@ -72,6 +72,8 @@ export const shell = {
   'shell.key.outcome': 'without a number',
   'shell.key.work': 'with a finding',
   'shell.key.unmeasured': 'not measured',
+  'shell.key.over': 'above the share of breaking asked',
+  'shell.key.under': 'below the share of breaking asked',
   'shell.figure.open': 'How this figure was made',
   'shell.figure.in': 'What went in',
   'shell.figure.formula': 'Formula',

@@ -9,7 +9,7 @@ import { ProblemNote } from '../shell/problem-note.tsx';
 import { WhenReadings } from '../shell/when-readings.tsx';
 import { Note } from '../ui/note.tsx';
 import { useActionCommands } from './action-commands.ts';
-import { ChooseKey } from './choose-key.tsx';
+import { ChooseKey } from '../keys/choose-key.tsx';
 import { IntentForm } from './intent-form.tsx';
 import { IntentLine } from './intent-line.tsx';
 import { KeyboardAndKey } from './keyboard-and-key.tsx';

@@ -1,6 +1,7 @@
-import { type Compass, type TouchIntent, keyCountOf, keyOfNote, noteNameOf } from '#instrument';
+import { type Compass, type TouchIntent, keyCountOf, noteNameOf } from '#instrument';
 import { type Issue, type Result, all, ok, refuse } from '#result';
 import { type UnitId, formatMeasure, parseMeasure } from '#units';
+import { keyTyped } from '../keys/key-typed.ts';
 
 export interface AnchorDraft {
   readonly key: string;
@@ -75,12 +76,4 @@ function orderOf(anchors: readonly { readonly key: number }[]): readonly Issue[]
     const before = anchors[index - 1]?.key;
     return before === undefined || key > before ? [] : [{ code: 'order' as const, path: `anchors[${String(index)}].key`, given: key, allowed: `a key above ${String(before)}`, params: { min: before } }];
   });
-}
-
-/** A key as typed: its number or its note. */
-export function keyTyped(typed: string, compass: Compass): number | undefined {
-  const text = typed.trim();
-  if (!/^\d+$/u.test(text)) return keyOfNote(compass, text);
-  const key = Number(text);
-  return key >= 1 && key <= keyCountOf(compass) ? key : undefined;
 }

@@ -16,7 +16,7 @@ interface TouchPlotsProps {
 /** Down, up, balance and friction weight over the same keys, states overlaid. */
 export function TouchPlots({ analyses, ...rest }: TouchPlotsProps) {
   return (
-    <div className="touch-plots">
+    <div className="key-plots">
       {touchFigures.map((figure) => <TouchPlot key={figure} figure={figure} analyses={analyses} {...rest} />)}
     </div>
   );

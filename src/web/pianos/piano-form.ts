@@ -2,7 +2,7 @@ import { type Compass, type Instrument, type InstrumentDraft, compass85, compass
 import { checkInput } from '#operation';
 import { type Issue, type Result, all, ok, refuse } from '#result';
 import { parseMeasure } from '#units';
-import { keyTyped } from '../action/intent-draft.ts';
+import { keyTyped } from '../keys/key-typed.ts';
 
 export type CompassChoice = '88' | '85' | 'other';
 

@@ -1,7 +1,7 @@
 import { keyCountOf } from '#instrument';
 import type { WorkItemDraft } from '#workshop';
 import { type SyntheticEvent, useState } from 'react';
-import { keyTyped } from '../action/intent-draft.ts';
+import { keyTyped } from '../keys/key-typed.ts';
 import { usePiano } from '../api/piano.tsx';
 import { useSay } from '../language/use-say.ts';
 import { useDraft } from '../kept/draft.ts';

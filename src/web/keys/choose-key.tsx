@@ -4,7 +4,7 @@ import { usePiano } from '../api/piano.tsx';
 import { useSay } from '../language/use-say.ts';
 import { AppDialog } from '../ui/app-dialog.tsx';
 import { Field } from '../ui/field.tsx';
-import { keyTyped } from './intent-draft.ts';
+import { keyTyped } from './key-typed.ts';
 
 /** Asks for a key by its number or its note. */
 export function ChooseKey({ onKey, onClose }: { readonly onKey: (key: KeyNumber) => void; readonly onClose: () => void }) {

@@ -1,0 +1,60 @@
+import { type KeyNumber, type State, keyCountOf, noteNameOf } from '#instrument';
+import type { AnalysedNote } from '#strings';
+import { usePiano } from '../api/piano.tsx';
+import { useFigures, useSay } from '../language/use-say.ts';
+import { IssueList } from '../shell/issue-list.tsx';
+import { Note } from '../ui/note.tsx';
+import { GaugeEffect } from './gauge-effect.tsx';
+import { NoteFiguresTable } from './note-figures-table.tsx';
+import type { StateScale } from './state-scale.ts';
+import type { TrialDesk } from './use-trial.ts';
+import { WhatIf } from './what-if.tsx';
+
+interface NotePanelProps {
+  readonly keyNumber: KeyNumber;
+  readonly scales: readonly StateScale[];
+  readonly state: State;
+  readonly trial: TrialDesk;
+  readonly onKey: (key: KeyNumber) => void;
+}
+
+/** One note: how it stands to what is asked, its figures in every state, what another size would do, and sizes to try. */
+export function NotePanel({ keyNumber, scales, state, trial, onKey }: NotePanelProps) {
+  const say = useSay();
+  const { compass, isCurrent } = usePiano();
+  const note = scales.find((one) => one.state === state)?.analysis.notes.find(({ key }) => key === keyNumber);
+  const planned = scales.find((one) => one.state === 'planned')?.analysis.notes.find(({ key }) => key === keyNumber);
+  const title = say('action.key', { note: noteNameOf(compass, keyNumber), key: keyNumber });
+  return (
+    <section className="panel note-panel" aria-label={title}>
+      <header className="row row-between">
+        <h2>{title}</h2>
+        <div className="row">
+          <button type="button" className="button" disabled={keyNumber === 1} onClick={() => { onKey(keyNumber - 1); }}>{say('action.key.below')}</button>
+          <button type="button" className="button" disabled={keyNumber === keyCountOf(compass)} onClick={() => { onKey(keyNumber + 1); }}>{say('action.key.above')}</button>
+        </div>
+      </header>
+      {note !== undefined && <Standing note={note} />}
+      <NoteFiguresTable keyNumber={keyNumber} scales={scales} />
+      {note !== undefined && <GaugeEffect note={note} />}
+      {isCurrent && <WhatIf keyNumber={keyNumber} note={planned ?? scales.find((one) => one.state === 'found')?.analysis.notes.find(({ key }) => key === keyNumber)} trial={trial} />}
+    </section>
+  );
+}
+
+/** How a note stands: outside or within what is asked, or why it has no figures. */
+function Standing({ note }: { readonly note: AnalysedNote }) {
+  const say = useSay();
+  const figure = useFigures();
+  const { fault, issues, figures, verdict, speakingLengthMm, wire } = note;
+  if (fault !== undefined) return <Note tone="bad"><strong aria-hidden="true">✕ </strong>{say(`strings.fault.${fault}`)}</Note>;
+  if (issues.length > 0) return <Note tone="bad"><p><strong aria-hidden="true">✕ </strong>{say('strings.issues')}</p><IssueList issues={issues} /></Note>;
+  if (figures === undefined) return <p className="soft">{say(speakingLengthMm === undefined && wire === undefined ? 'strings.missing.both' : wire === undefined ? 'strings.missing.wire' : 'strings.missing.length')}</p>;
+  if (verdict === undefined) return <p className="soft">{say('strings.notAsked')}</p>;
+  return (
+    <p>
+      <strong>{say(`strings.verdict.${verdict.side}`, { margin: figure(verdict.marginPct, 1) })}</strong>
+      {verdict.isDoubtful && ` · ${say('strings.verdict.doubtful')}`}
+    </p>
+  );
+}

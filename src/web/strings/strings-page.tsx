@@ -1,0 +1,71 @@
+import { type KeyNumber, type State, states } from '#instrument';
+import { useState } from 'react';
+import { usePiano } from '../api/piano.tsx';
+import { useKept } from '../kept/kept.ts';
+import { ChooseKey } from '../keys/choose-key.tsx';
+import { useSay } from '../language/use-say.ts';
+import { StateMark } from '../leaves/state-mark.tsx';
+import { DeskProvider } from '../readings/desk.tsx';
+import { ProblemNote } from '../shell/problem-note.tsx';
+import { WhenReadings } from '../shell/when-readings.tsx';
+import { Choice } from '../ui/choice.tsx';
+import { Caution } from './caution.tsx';
+import { NothingStrung } from './nothing-strung.tsx';
+import { ScaleAndNote } from './scale-and-note.tsx';
+import { StringsGrid } from './strings-grid.tsx';
+import { useStringsCommands } from './strings-commands.ts';
+import { TermsForm } from './terms-form.tsx';
+import { TermsLine } from './terms-line.tsx';
+import { useScales } from './use-scales.ts';
+import { useStateTerms } from './use-state-terms.ts';
+import { useTrial } from './use-trial.ts';
+import './strings.css';
+
+/** The strings of a piano: sizes and lengths taken down, what follows from them, states compared, other sizes tried. */
+export function StringsPage() {
+  return <WhenReadings><Strings /></WhenReadings>;
+}
+
+const views = ['figures', 'sizes'] as const;
+type View = (typeof views)[number];
+
+function Strings() {
+  const say = useSay();
+  const { id, cycle, isCurrent } = usePiano();
+  const trial = useTrial();
+  const scales = useScales(trial.trial);
+  const [state, setState] = useKept<State>(`wrestplank.strings.state.${id}`, 'found');
+  const [view, setView] = useKept<View>(`wrestplank.strings.view.${id}`, 'figures');
+  const [key, setKey] = useState<KeyNumber>();
+  const [isAsking, setAsking] = useState(false);
+  const [isChoosing, setChoosing] = useState(false);
+  const stating = useStateTerms();
+  const shown = scales.find((one) => one.state === state) ?? scales[0];
+  const showKey = (chosen: KeyNumber): void => { setView('figures'); setKey(chosen); };
+  useStringsCommands({
+    scale: shown, selected: key, trial, canWrite: isCurrent,
+    onKey: showKey, onChoose: () => { setChoosing(true); }, onTerms: () => { setAsking(true); }, onState: setState, onView: () => { setView(view === 'figures' ? 'sizes' : 'figures'); },
+  });
+  return (
+    <section className="page strings-page" aria-labelledby="strings-title">
+      <h2 id="strings-title" className="visually-hidden">{say('strings.title')}</h2>
+      <div className="row row-between">
+        <Choice label={say('readings.state')} value={state} options={states.map((value) => ({ value, label: <StateMark state={value} /> }))} onChange={setState} />
+        <Choice label={say('strings.view')} value={view} options={views.map((value) => ({ value, label: say(`strings.view.${value}`) }))} onChange={setView} />
+      </div>
+      {isAsking
+        ? <TermsForm isBusy={stating.isPending} onState={(terms, onKept) => { stating.mutate({ terms, onKept: () => { onKept(); setAsking(false); } }); }} onClose={() => { setAsking(false); }} />
+        : <TermsLine onChange={() => { setAsking(true); }} />}
+      {stating.error !== null && <ProblemNote problem={stating.error} />}
+      {shown === undefined && view === 'figures' && <NothingStrung onSizes={() => { setView('sizes'); }} />}
+      {view === 'figures' && shown !== undefined && <ScaleAndNote scales={scales} shown={shown} selected={key} trial={trial} onKey={setKey} />}
+      {view === 'sizes' && (
+        <DeskProvider key={`${id} ${String(cycle)} ${state}`} state={state}>
+          <StringsGrid scales={scales} onKey={showKey} />
+        </DeskProvider>
+      )}
+      <Caution />
+      {isChoosing && <ChooseKey onKey={showKey} onClose={() => { setChoosing(false); }} />}
+    </section>
+  );
+}

@@ -1,0 +1,71 @@
+import type { ScaleTermsDraft } from '#instrument';
+import { explainIssue } from '#text';
+import { unitSign } from '#units';
+import { type SyntheticEvent, useMemo, useState } from 'react';
+import { usePiano } from '../api/piano.tsx';
+import { useDraft } from '../kept/draft.ts';
+import { TakenUp } from '../kept/taken-up.tsx';
+import { useLocale, useSay } from '../language/use-say.ts';
+import { Field } from '../ui/field.tsx';
+import { SelectField } from '../ui/select-field.tsx';
+import { formOf, termFigures, termsOf } from './terms-draft.ts';
+import { WireFields } from './wire-fields.tsx';
+
+interface TermsFormProps {
+  readonly isBusy: boolean;
+  readonly onState: (terms: ScaleTermsDraft, onKept: () => void) => void;
+  readonly onClose: () => void;
+}
+
+const choices = {
+  strengthModel: ['astm-a228-min', 'en-10270-1-sm', 'power-law'],
+  wrapMetal: ['copper', 'iron'],
+  wireSeries: ['inch', 'metric', 'shop'],
+} as const;
+
+/** What is stated and asked of the strings of this stay. Everything may stay open: then it is told what was assumed instead, and nothing is judged. */
+export function TermsForm({ isBusy, onState, onClose }: TermsFormProps) {
+  const say = useSay();
+  const locale = useLocale();
+  const { id, cycle, scale } = usePiano();
+  const draft = useDraft(`scale.strings.${id}.${String(cycle)}`, () => formOf(scale, locale));
+  const { typed: form, change } = draft;
+  const [isAsked, setAsked] = useState(false);
+  const result = useMemo(() => termsOf(form, scale, locale), [form, scale, locale]);
+  const errorOf = (path: string): string | undefined => {
+    const wrong = isAsked && !result.ok ? result.issues.filter((issue) => issue.path === path) : [];
+    return wrong.length === 0 ? undefined : wrong.map((issue) => explainIssue(say, issue, locale)).join(' ');
+  };
+  const select = <Name extends keyof typeof choices>(name: Name, hint: string) => (
+    <SelectField
+      label={say(`scale.field.${name}`)} value={form[name]} hint={hint}
+      options={[{ value: '', label: say('story.notStated') }, ...choices[name].map((value) => ({ value, label: say(`scale.${name}.${value}` as 'scale.wrapMetal.iron') }))]}
+      onChange={(value) => { change((now) => ({ ...now, [name]: value })); }}
+    />
+  );
+  const submit = (event: SyntheticEvent): void => {
+    event.preventDefault();
+    setAsked(true);
+    if (result.ok) onState(result.value, draft.drop);
+  };
+  return (
+    <form className="panel" onSubmit={submit} noValidate aria-labelledby="strings-terms">
+      <h2 id="strings-terms">{say('strings.terms')}</h2>
+      {draft.isTakenUp && <TakenUp />}
+      <div className="fields">
+        {termFigures.slice(0, 2).map(([name, unit]) => <Field key={name} label={`${say(`scale.field.${name}`)} (${unitSign[unit]})`} inputMode="decimal" value={form[name]} error={errorOf(name)} hint={say(`strings.terms.${name}`)} onChange={(value) => { change((now) => ({ ...now, [name]: value })); }} />)}
+        {select('strengthModel', say('strings.terms.strengthModel'))}
+        {select('wireSeries', say('strings.terms.wireSeries'))}
+        {select('wrapMetal', say('strings.terms.wrapMetal'))}
+        {termFigures.slice(2).map(([name, unit]) => <Field key={name} label={`${say(`scale.field.${name}`)}${unitSign[unit] === '' ? '' : ` (${unitSign[unit]})`}`} inputMode="decimal" value={form[name]} error={errorOf(name)} hint={say(`strings.terms.${name}`)} onChange={(value) => { change((now) => ({ ...now, [name]: value })); }} />)}
+      </div>
+      <WireFields wires={form.wires} errorOf={errorOf} onChange={(wires) => { change((now) => ({ ...now, wires })); }} />
+      <Field label={say('scale.field.remark')} value={form.remark} lines={2} maxLength={4000} onChange={(remark) => { change((now) => ({ ...now, remark })); }} />
+      {isAsked && !result.ok && <p className="field-error" role="alert">{say('strings.terms.wrong', { count: result.issues.length })}</p>}
+      <div className="row">
+        <button type="submit" className="button button-main" disabled={isBusy}>{say('strings.terms.state')}</button>
+        <button type="button" className="button" onClick={() => { draft.drop(); onClose(); }}>{say('action.intent.cancel')}</button>
+      </div>
+    </form>
+  );
+}

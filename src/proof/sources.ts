@@ -1,5 +1,5 @@
 import { evennessOperation, touchDiagnosisOperation, touchUncertaintyOperation, touchWeightOperation } from '#action';
-import { compassOf, noteNameOf } from '#instrument';
+import { compassOf, noteNameOf, quantityOf } from '#instrument';
 import { type Block, cell } from '#report';
 import { sourceOf } from '#sources';
 import type { Say } from '#text';
@@ -31,7 +31,7 @@ function remarksOf(input: ProofInput): readonly Block[] {
   const { readings = [], cycle, say, instrument } = input;
   const proved = new Set<string>(provedStates(input).map(({ state }) => state));
   const remarks = readings
-    .filter((reading) => reading.cycle === cycle && reading.scope === 'key' && proved.has(reading.state) && reading.remark.trim() !== '')
+    .filter((reading) => reading.cycle === cycle && reading.scope === 'key' && quantityOf(reading.quantity).part === 'touch' && proved.has(reading.state) && reading.remark.trim() !== '')
     .sort((a, b) => a.index - b.index);
   if (remarks.length === 0) return [];
   const column = (name: 'key' | 'state' | 'remark', width: number) => ({ label: say(`proof.remarks.${name}`), align: 'start', width } as const);

@@ -13,6 +13,7 @@ import { scale } from './de/scale.ts';
 import { settings } from './de/settings.ts';
 import { shell } from './de/shell.ts';
 import { story } from './de/story.ts';
+import { strings } from './de/strings.ts';
 import { stringOperations } from './de/string-operations.ts';
 import { touch } from './de/touch.ts';
 import { work } from './de/work.ts';
@@ -26,6 +27,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...scale,
   ...operations,
   ...stringOperations,
+  ...strings,
   ...belly,
   ...issues,
   ...action,

@@ -12,6 +12,7 @@ import { scale } from './en/scale.ts';
 import { settings } from './en/settings.ts';
 import { shell } from './en/shell.ts';
 import { story } from './en/story.ts';
+import { strings } from './en/strings.ts';
 import { stringOperations } from './en/string-operations.ts';
 import { touch } from './en/touch.ts';
 import { work } from './en/work.ts';
@@ -25,6 +26,7 @@ export const en = {
   ...scale,
   ...operations,
   ...stringOperations,
+  ...strings,
   ...belly,
   ...issues,
   ...action,

@@ -31,7 +31,7 @@ const TERM = new RegExp(
 
 /**
  * Reads a figure as people type it: `1,25`, `1.25`, `3 1/4"`, `25.4mm`, `12.5+0.3`, `1.3 oz`, `0.37N`.
- * A sum adds its terms; a unit at the end holds for terms without one. Nothing is rounded.
+ * A sum adds its terms; a plus sign before the figure, as scales send it, says nothing; a unit at the end holds for terms without one. Nothing is rounded.
  * Errors: empty, not a number, unit of another kind, `1,250` where it could be either 1.25 or 1250.
  */
 export function parseMeasure(typed: string, options: ParseOptions): Result<ParsedMeasure> {
@@ -68,7 +68,8 @@ function tidy(typed: string): string {
     .replace(/[\u2212\u2013]/gu, '-')
     .replace(/(\d)?([¼½¾⅛⅜⅝⅞⅓⅔])/gu, (_, digit: string | undefined, sign: string) => `${digit ?? ''}${digit ? ' ' : ''}${VULGAR[sign] ?? ''}`)
     .replace(/[\u00A0\u202F\u2009]/gu, ' ')
-    .trim();
+    .trim()
+    .replace(/^\+\s*(?=[\d.,])/u, '');
 }
 
 /** Splits at plus signs, but not inside an exponent such as `1e+3`. */

@@ -62,6 +62,12 @@ const readingsRoute = createRoute({
   component: lazyRouteComponent(() => import('./readings/readings-page.tsx'), 'ReadingsPage'),
 });
 
+const stringsRoute = createRoute({
+  getParentRoute: () => pianoRoute,
+  path: '/strings',
+  component: lazyRouteComponent(() => import('./strings/strings-page.tsx'), 'StringsPage'),
+});
+
 const actionRoute = createRoute({
   getParentRoute: () => pianoRoute,
   path: '/action',
@@ -85,7 +91,7 @@ export const router = createRouter({
     homeRoute,
     pianosRoute,
     settingsRoute,
-    pianoRoute.addChildren([pianoHomeRoute, storyRoute, readingsRoute, actionRoute, workRoute, proofRoute]),
+    pianoRoute.addChildren([pianoHomeRoute, storyRoute, readingsRoute, stringsRoute, actionRoute, workRoute, proofRoute]),
   ]),
   defaultPreload: 'intent',
   defaultNotFoundComponent: NotFound,

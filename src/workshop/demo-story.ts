@@ -1,13 +1,5 @@
 import { type KeyNumber, colourOf, compass88, keysOf } from '#instrument';
-
-/** Small seeded generator (a linear congruence), so that the demo is the same everywhere and for ever; from −1 to 1. @source OWN */
-function swaysFrom(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return state / 2 ** 31 - 1;
-  };
-}
+import { swaysFrom } from './demo-sway.ts';
 
 /** Lever arms of the invented grand, in millimetres. */
 export const DEMO_ARMS = {

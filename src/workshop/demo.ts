@@ -1,18 +1,20 @@
 import { type InstrumentDraft, type KeyNumber, type Outcome, type QuantityName, type State, type TouchIntent, quantityOf } from '#instrument';
 import { DEMO_ARMS, type DemoKey, demoAsFinished, demoAsFound, demoDownWeightOf } from './demo-story.ts';
 import type { DemoPiano, DemoStep } from './demo-step.ts';
+import { demoStrings } from './demo-strings.ts';
 import { demoWork } from './demo-work.ts';
 import type { ReadingEntry } from './records.ts';
 
 /**
- * The invented grand of the demo: worn as found, put right as finished, every weight consistent with levers, parts and friction.
+ * The invented grand of the demo: worn as found, put right as finished, every weight consistent with levers, parts and
+ * friction, every string with its length and pitch.
  * Deterministic; nothing in it was measured on a real instrument.
  * @source OWN
  */
 export function demoShop(): readonly DemoPiano[] {
   const found = foundSteps(demoAsFound());
   const work: DemoStep = { kind: 'work', items: demoWork(found, INTENT), done: true };
-  return [{ draft: GRAND, intent: INTENT, steps: [...found, { kind: 'intent', cycle: 1, intent: INTENT }, work, ...finishedSteps(demoAsFinished())] }];
+  return [{ draft: GRAND, intent: INTENT, steps: [...found, ...demoStrings(), { kind: 'intent', cycle: 1, intent: INTENT }, work, ...finishedSteps(demoAsFinished())] }];
 }
 
 const GRAND: InstrumentDraft = {

@@ -1,5 +1,5 @@
 import { type KeyFigures, type LeverArms, type Measured, type TouchInput, weighingUncertaintyOf } from '#action';
-import { type Instrument, type KeyNumber, type Outcome, type QuantityName, type Reading, type State, type TouchIntent, type WeighingSession, compassOf } from '#instrument';
+import { type Instrument, type KeyNumber, type Outcome, type QuantityName, type Reading, type State, type TouchIntent, type WeighingSession, compassOf, quantityOf } from '#instrument';
 import { meanOf, standardDeviationOf } from '#numerics';
 import { grams } from '#units';
 
@@ -34,7 +34,7 @@ const JUDGED: ReadonlySet<string> = new Set(['downWeightG', 'upWeightG']);
  * @source JCGM-100
  */
 export function touchInputOf({ instrument, sessions, readings, cycle, state, intent }: TouchMaterial): TouchInput {
-  const standing = readings.filter((reading) => reading.cycle === cycle && reading.state === state);
+  const standing = readings.filter((reading) => reading.cycle === cycle && reading.state === state && quantityOf(reading.quantity).part === 'touch');
   const sessionOf = new Map(sessions.map((session) => [session.id, session]));
   const keys = [...groupBy(standing.filter(({ scope }) => scope === 'key'), ({ index }) => index)]
     .sort(([a], [b]) => a - b)

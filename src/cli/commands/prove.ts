@@ -1,5 +1,6 @@
 import { rename, rm, writeFile } from 'node:fs/promises';
 import type { Paper } from '#files';
+import { quantityOf } from '#instrument';
 import type { ProofInput, ProofMaterial } from '#proof';
 import { createSay } from '#text';
 import type { CommandModule, InferredOptionTypes } from 'yargs';
@@ -32,7 +33,7 @@ export const prove: CommandModule<object, ProveArguments> = {
     const printedAt = new Date().toISOString();
     const locale = localeAsked(given.lang);
     const source = await (fromStore ? sourceOfStore(given, given.instrument) : sourceOfTables(given, locale, printedAt));
-    if (!source.readings.some(({ scope, state }) => scope === 'key' && state !== 'planned')) throw refused([], say('cli.prove.nothing'));
+    if (!source.readings.some(({ quantity, scope, state }) => scope === 'key' && quantityOf(quantity).part === 'touch' && state !== 'planned')) throw refused([], say('cli.prove.nothing'));
     const { buildProof, proofInputOf } = await import('#proof');
     const { renderPdf } = await import('#files');
     const input = proofInputOf({ ...source, printedAt, locale, say: createSay(locale), title: given.title });

@@ -41,7 +41,7 @@ export const readings: Readonly<Record<keyof typeof english, string>> = {
   'readings.session.intro': 'Alles hier darf offen bleiben. Was offen bleibt, wird als „nicht angegeben“ gedruckt und nie geraten.',
   'readings.session.prompt.title': 'Wie wurde hier gewogen?',
   'readings.session.prompt.text': 'Schon die Stufung der Gewichte entscheidet, wie viel der Reibung wirklich ist: einmal angeben, für alle Werte einer Sitzung.',
-  'readings.session.prompt.held': '{count, plural, =0 {Tippen Sie weiter: Werte warten hier auf Ihre Antwort.} one {# Wert wartet auf Ihre Antwort. Tippen Sie weiter.} other {# Werte warten auf Ihre Antwort. Tippen Sie weiter.}}',
+  'readings.session.prompt.held': '{count, plural, =0 {Tippen Sie weiter: Werte warten hier.} one {# Wert wartet. Tippen Sie weiter.} other {# Werte warten. Tippen Sie weiter.}}',
   'readings.session.prompt.skip': 'Nicht angegeben',
   'readings.session.prompt.older': 'Eine frühere Wägung',
   'readings.session.unassigned': '{count, plural, one {# Gewicht steht ohne Wägung.} other {# Gewichte stehen ohne Wägung.}}',

@@ -12,6 +12,7 @@ export const shell: Readonly<Record<keyof typeof english, string>> = {
   'shell.nav.settings': 'Einstellungen',
   'shell.nav.story': 'Verlauf',
   'shell.nav.readings': 'Messwerte',
+  'shell.nav.strings': 'Saiten',
   'shell.nav.action': 'Mechanik',
   'shell.nav.work': 'Arbeiten',
   'shell.nav.proof': 'Nachweis',

@@ -39,7 +39,7 @@ export const readings = {
   'readings.session.intro': 'Everything here may be left open. What is left open is printed as “not stated” and never guessed.',
   'readings.session.prompt.title': 'How were these weighed?',
   'readings.session.prompt.text': 'The step of the weights alone decides how much of the friction is real: state it once for all figures of a sitting.',
-  'readings.session.prompt.held': '{count, plural, =0 {Go on typing: figures wait here for your answer.} one {# figure waits for your answer. Go on typing.} other {# figures wait for your answer. Go on typing.}}',
+  'readings.session.prompt.held': '{count, plural, =0 {Type on: figures wait here.} one {# figure waits. Type on.} other {# figures wait. Type on.}}',
   'readings.session.prompt.skip': 'Not stated',
   'readings.session.prompt.older': 'An earlier session',
   'readings.session.unassigned': '{count, plural, one {# weight stands without a session.} other {# weights stand without a session.}}',

@@ -10,6 +10,7 @@ export const shell = {
   'shell.nav.settings': 'Settings',
   'shell.nav.story': 'Story',
   'shell.nav.readings': 'Readings',
+  'shell.nav.strings': 'Strings',
   'shell.nav.action': 'Action',
   'shell.nav.work': 'Work',
   'shell.nav.proof': 'Proof',

@@ -1,5 +1,5 @@
 import type { TouchAnalysis } from '#action';
-import { type KeyNumber, type State, states } from '#instrument';
+import { type KeyNumber, type State, quantityOf, states } from '#instrument';
 import { useMemo, useState } from 'react';
 import { usePiano } from '../api/piano.tsx';
 import { useReadingBook } from '../api/use-readings.ts';
@@ -82,7 +82,7 @@ function useAnalyses(): readonly StateAnalysis[] {
   const piano = usePiano();
   const book = useReadingBook();
   return useMemo(
-    () => states.filter((state) => [...book[state].values()].some(({ scope }) => scope === 'key')).map((state) => ({ state, analysis: touchOf(piano, state, book[state]) })),
+    () => states.filter((state) => [...book[state].values()].some(({ quantity, scope }) => scope === 'key' && quantityOf(quantity).part === 'touch')).map((state) => ({ state, analysis: touchOf(piano, state, book[state]) })),
     [piano, book],
   );
 }

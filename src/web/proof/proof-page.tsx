@@ -1,5 +1,5 @@
 import type { TouchAnalysis } from '#action';
-import type { Reading, State } from '#instrument';
+import { type Reading, type State, quantityOf } from '#instrument';
 import { type ProofInput, buildProof } from '#proof';
 import { Link } from '@tanstack/react-router';
 import { useMemo, useState } from 'react';
@@ -61,7 +61,7 @@ function inputOf(piano: Piano, book: ReadingBook, locale: string, say: ProofInpu
 }
 
 function hasKeys(readings: ReadonlyMap<string, Reading>): boolean {
-  return [...readings.values()].some(({ scope }) => scope === 'key');
+  return [...readings.values()].some(({ quantity, scope }) => scope === 'key' && quantityOf(quantity).part === 'touch');
 }
 
 function NothingToProve() {

@@ -59,7 +59,9 @@ export function DeskProvider({ state, children }: { readonly state: State; reado
     (writes: readonly SheetWrite[]): void => {
       const asks = !decided || heldAt(outbox.state().parcels, { pianoId: id, cycle, state }).length > 0;
       const isHeld = asks && writes.some(({ quantity, clear }) => quantityOf(quantity).weighed && clear !== true);
-      enter({ state, sessionId: isHeld ? null : sessionId }, writes.map((write) => entryOf(write, sheet, state)), isHeld ? 'held' : 'waiting');
+      // Only what is weighed belongs to a weighing session.
+      const isWeighed = writes.some(({ quantity }) => quantityOf(quantity).weighed);
+      enter({ state, sessionId: isHeld || !isWeighed ? null : sessionId }, writes.map((write) => entryOf(write, sheet, state)), isHeld ? 'held' : 'waiting');
     },
     [enter, decided, id, cycle, sessionId, sheet, state],
   );

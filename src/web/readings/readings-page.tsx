@@ -12,7 +12,7 @@ import { ArmsView } from './arms/arms-view.tsx';
 import { useAskedWalk } from './asked-walk.ts';
 import { DeskProvider, useDesk } from './desk.tsx';
 import { EmptyReadings } from './empty-readings.tsx';
-import { GridView } from './grid/grid-view.tsx';
+import { TouchGrid } from './grid/touch-grid.tsx';
 import { Undecided } from './grid/undecided.tsx';
 import { ExportLinks } from './import/export-links.tsx';
 import { ImportDialog } from './import/import-dialog.tsx';
@@ -78,7 +78,7 @@ const Bench = memo(function Bench({ onState }: { readonly onState: (state: State
       {isEmpty && canWrite && shown === 'grid' && <EmptyReadings onWalk={() => { setMode('walk'); }} onImport={() => { setImporting(true); }} />}
       {shown === 'walk' && <WalkView onGrid={() => { setMode('grid'); }} />}
       {shown === 'walk' && <Undecided />}
-      {shown === 'grid' && <GridView />}
+      {shown === 'grid' && <TouchGrid />}
       {shown === 'arms' && <ArmsView />}
       {isImporting && <ImportDialog importing={importing} onClose={() => { setImporting(false); }} />}
     </>

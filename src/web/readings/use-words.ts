@@ -1,7 +1,9 @@
+import { unitSign, type UnitId } from '#units';
 import { type Outcome, type QuantityName, type Reading, outcomes, quantityOf } from '#instrument';
 import { useMemo } from 'react';
+import { decimalsOfB } from '../language/decimals-of-b.ts';
 import { useFigures, useLocale, useSay } from '../language/use-say.ts';
-import type { GridColumn } from './grid/grid-columns.ts';
+import type { DerivedName, GridColumn } from './grid/grid-columns.ts';
 import { type OutcomeWords, outcomeWords } from './sheet/understand-cell.ts';
 
 /** Figures and columns of the readings page in the reader's words. */
@@ -9,6 +11,10 @@ export interface Words {
   /** A value with at least the quantity's decimals, and more where more was typed. */
   readonly figure: (quantity: QuantityName, value: number, withUnit?: boolean) => string;
   readonly reading: (reading: Reading) => string;
+  /** A figure worked out beside the readings. */
+  readonly derived: (name: DerivedName, value: number, withUnit?: boolean) => string;
+  /** Sign of a column's unit. */
+  readonly unit: (column: GridColumn) => string;
   readonly column: (column: GridColumn) => string;
   readonly columnShort: (column: GridColumn) => string;
   /** Bounds as printed: `35 g`. */
@@ -22,6 +28,15 @@ function decimalsFor(value: number, usual: number): number {
   const digits = /\.(\d+)$/u.exec(String(value))?.[1]?.length ?? 0;
   return digits > usual ? Math.min(digits, usual + 3) : Number.isInteger(value) && usual <= 1 ? 0 : usual;
 }
+
+/** Unit and decimals of what is worked out; of an inharmonicity three figures. */
+const derivedForm: Readonly<Record<DerivedName, { readonly unit: UnitId; readonly decimals: (value: number) => number }>> = {
+  balanceWeightG: { unit: 'g', decimals: (value) => (Number.isInteger(value * 10) ? 1 : 2) },
+  frictionG: { unit: 'g', decimals: (value) => (Number.isInteger(value * 10) ? 1 : 2) },
+  tensionN: { unit: 'N', decimals: () => 0 },
+  breakingPct: { unit: 'pct', decimals: () => 1 },
+  inharmonicityB: { unit: '1', decimals: decimalsOfB },
+};
 
 export function useWords(): Words {
   const say = useSay();
@@ -40,6 +55,8 @@ export function useWords(): Words {
     return {
       figure,
       reading: ({ quantity, value, outcome }) => (outcome !== null ? say(`outcome.${outcome}`) : value === null ? '' : figure(quantity, value)),
+      derived: (name, value, withUnit = false) => print(value, derivedForm[name].decimals(value), withUnit ? derivedForm[name].unit : undefined),
+      unit: (column) => unitSign[column.kind === 'derived' ? derivedForm[column.id].unit : quantityOf(column.quantity).unit],
       column: (column) => nameOf(column, 'name'),
       columnShort: (column) => nameOf(column, 'short'),
       range: (quantity, bounds) => {

@@ -7,7 +7,7 @@ import { Figure } from '../figure/figure.tsx';
 import { useFigures, useSay } from '../language/use-say.ts';
 import { StateMark } from '../leaves/state-mark.tsx';
 import { decimalsFor } from '../story/say-event.ts';
-import { printB } from './print-b.ts';
+import { decimalsOfB } from '../language/decimals-of-b.ts';
 import type { StateScale } from './state-scale.ts';
 import { stringStory } from './stories.ts';
 import { standingSizes, trialFields } from './trial.ts';
@@ -73,8 +73,8 @@ export function NoteFiguresTable({ keyNumber, scales }: { readonly keyNumber: Ke
     const standard = note.figures.uncertainty === undefined ? undefined : doubt?.(note.figures.uncertainty);
     return (
       <>
-        <Figure value={value} decimals={name === 'inharmonicity' ? printB(value) : decimals} {...(unit === undefined ? {} : { unit })} story={story} />{sign !== undefined && ` ${sign}`}
-        {standard !== undefined && <span className="soft figure-doubt"> ± {figure(2 * standard, name === 'inharmonicity' ? printB(value) : name === 'tension' ? 0 : decimals)}</span>}
+        <Figure value={value} decimals={name === 'inharmonicity' ? decimalsOfB(value) : decimals} {...(unit === undefined ? {} : { unit })} story={story} />{sign !== undefined && ` ${sign}`}
+        {standard !== undefined && <span className="soft figure-doubt"> ± {figure(2 * standard, name === 'inharmonicity' ? decimalsOfB(value) : name === 'tension' ? 0 : decimals)}</span>}
       </>
     );
   });

@@ -29,13 +29,16 @@ export function StringsPage() {
 const views = ['figures', 'sizes'] as const;
 type View = (typeof views)[number];
 
+const NOTHING_TRIED = {};
+
 function Strings() {
   const say = useSay();
   const { id, cycle, isCurrent } = usePiano();
   const trial = useTrial();
-  const scales = useScales(trial.trial);
   const [state, setState] = useKept<State>(`wrestplank.strings.state.${id}`, 'found');
   const [view, setView] = useKept<View>(`wrestplank.strings.view.${id}`, 'figures');
+  // Beside the sizes as they are kept stands what follows from them, not from what is only tried.
+  const scales = useScales(view === 'sizes' ? NOTHING_TRIED : trial.trial);
   const [key, setKey] = useState<KeyNumber>();
   const [isAsking, setAsking] = useState(false);
   const [isChoosing, setChoosing] = useState(false);
@@ -61,7 +64,7 @@ function Strings() {
       {view === 'figures' && shown !== undefined && <ScaleAndNote scales={scales} shown={shown} selected={key} trial={trial} onKey={setKey} />}
       {view === 'sizes' && (
         <DeskProvider key={`${id} ${String(cycle)} ${state}`} state={state}>
-          <StringsGrid scales={scales} onKey={showKey} />
+          <StringsGrid scales={scales} />
         </DeskProvider>
       )}
       <Caution />

@@ -37,7 +37,7 @@ export function TermsForm({ isBusy, onState, onClose }: TermsFormProps) {
     return wrong.length === 0 ? undefined : wrong.map((issue) => explainIssue(say, issue, locale)).join(' ');
   };
   const select = <Name extends keyof typeof choices>(name: Name, hint: string) => (
-    <SelectField
+    <SelectField<string>
       label={say(`scale.field.${name}`)} value={form[name]} hint={hint}
       options={[{ value: '', label: say('story.notStated') }, ...choices[name].map((value) => ({ value, label: say(`scale.${name}.${value}` as 'scale.wrapMetal.iron') }))]}
       onChange={(value) => { change((now) => ({ ...now, [name]: value })); }}

@@ -1,4 +1,4 @@
-import { noteNameOf, outcomes } from '#instrument';
+import { type Outcome, noteNameOf } from '#instrument';
 import { useQuery } from '@tanstack/react-query';
 import { call } from '../../api/client.ts';
 import { usePiano } from '../../api/piano.tsx';
@@ -12,11 +12,12 @@ import type { Grid } from './use-grid.ts';
 
 interface CellDialogProps {
   readonly grid: Grid;
+  readonly outcomes: readonly Outcome[];
   readonly onClose: () => void;
 }
 
 /** What can be said of a cell besides a figure: why there is none, a remark, what stood there before. */
-export function CellDialog({ grid, onClose }: CellDialogProps) {
+export function CellDialog({ grid, outcomes, onClose }: CellDialogProps) {
   const say = useSay();
   const { id, compass, cycle } = usePiano();
   const { canWrite, state } = useDesk();

@@ -9,17 +9,18 @@ import { understandCell } from '../sheet/understand-cell.ts';
 import type { Words } from '../use-words.ts';
 import type { BlockContext } from './grid-block.ts';
 import type { DerivedName, GridColumn } from './grid-columns.ts';
+import type { GridDerived } from './grid-layout.ts';
 import type { CellWrite } from './grid-paste.ts';
 
 type FigureColumn = Extract<GridColumn, { kind: 'figure' }>;
 
 /** The sheet as block commands see it. */
-export function blockContextOf(sheet: Sheet, state: State, keys: readonly KeyNumber[], columns: readonly GridColumn[]): BlockContext {
+export function blockContextOf(sheet: Sheet, state: State, { keys, columns, derived }: { readonly keys: readonly KeyNumber[]; readonly columns: readonly GridColumn[]; readonly derived: GridDerived }): BlockContext {
   return {
     keys,
     columns,
     standing: (key, column) => (column.kind === 'figure' ? sheet.row(state, key).cells.get(cellIdOf(column.quantity, column.repeat))?.reading : undefined),
-    derived: (key, column) => (column.kind === 'derived' ? sheet.row(state, key)[column.id] : undefined),
+    derived: (key, column) => (column.kind === 'derived' ? derived.of(key)[column.id] : undefined),
   };
 }
 
@@ -62,7 +63,7 @@ export function sayRefusal(issue: Issue, { quantity }: FigureColumn, { say, loca
 }
 
 /** How balance weight or friction of a key was made, for the panel that opens a figure. */
-export function derivedStory(column: DerivedName, { sheet, state, key, compass, say, session }: {
+export function derivedStory(column: Extract<DerivedName, 'balanceWeightG' | 'frictionG'>, { sheet, state, key, compass, say, session }: {
   readonly sheet: Sheet;
   readonly state: State;
   readonly key: KeyNumber;

@@ -1,8 +1,6 @@
 import { type KeyNumber, type State, colourOf, noteNameOf } from '#instrument';
-import { formatMeasure } from '#units';
 import { memo, useCallback, useSyncExternalStore } from 'react';
 import { usePiano } from '../../api/piano.tsx';
-import { useLocale } from '../../language/use-say.ts';
 import { useIsPointedKey } from '../../leaves/pointed-key.ts';
 import { cellIdOf } from '../sheet/sheet-row.ts';
 import type { SheetRow } from '../sheet/sheet-row.ts';
@@ -12,6 +10,7 @@ import type { Words } from '../use-words.ts';
 import { CellEditor } from './cell-editor.tsx';
 import { CellMarks } from './cell-marks.tsx';
 import type { GridColumn } from './grid-columns.ts';
+import type { GridDerived } from './grid-layout.ts';
 import { type GridCursor, type RefusedDraft, draftIdOf } from './grid-cursor.ts';
 
 interface GridRowProps {
@@ -21,15 +20,16 @@ interface GridRowProps {
   readonly sheet: Sheet;
   readonly state: State;
   readonly cursor: GridCursor;
+  readonly derived: GridDerived;
   readonly words: Words;
   readonly statusId: string;
 }
 
 /** One key of the grid. Renders when its own readings or its part in the cursor change, and not otherwise. */
-export const GridRow = memo(function GridRow({ rowIndex, keyNumber, columns, sheet, state, cursor, words, statusId }: GridRowProps) {
+export const GridRow = memo(function GridRow({ rowIndex, keyNumber, columns, sheet, state, cursor, derived, words, statusId }: GridRowProps) {
   const { compass } = usePiano();
-  const locale = useLocale();
   const row = useRow(sheet, state, keyNumber);
+  const worked = useSyncExternalStore(derived.subscribe, useCallback(() => derived.of(keyNumber), [derived, keyNumber]));
   const place = useSyncExternalStore(cursor.subscribe, useCallback(() => cursor.rowCursor(rowIndex), [cursor, rowIndex]));
   const drafts = useSyncExternalStore(cursor.subscribe, cursor.drafts);
   const isPointed = useIsPointedKey(keyNumber);
@@ -55,7 +55,7 @@ export const GridRow = memo(function GridRow({ rowIndex, keyNumber, columns, she
             {...(column.kind === 'derived' ? { 'aria-readonly': true } : {})}
             {...(isFocus ? { 'aria-describedby': statusId } : {})}
           >
-            {isEdited ? <CellEditor cursor={cursor} label={`${noteNameOf(compass, keyNumber)}, ${words.column(column)}`} statusId={statusId} /> : <CellText column={column} row={row} draft={draft} words={words} locale={locale} />}
+            {isEdited ? <CellEditor cursor={cursor} label={`${noteNameOf(compass, keyNumber)}, ${words.column(column)}`} statusId={statusId} /> : <CellText column={column} row={row} worked={worked} draft={draft} words={words} />}
           </td>
         );
       })}
@@ -63,10 +63,10 @@ export const GridRow = memo(function GridRow({ rowIndex, keyNumber, columns, she
   );
 });
 
-function CellText({ column, row, draft, words, locale }: { readonly column: GridColumn; readonly row: SheetRow; readonly draft: RefusedDraft | undefined; readonly words: Words; readonly locale: string }) {
+function CellText({ column, row, worked, draft, words }: { readonly column: GridColumn; readonly row: SheetRow; readonly worked: ReturnType<GridDerived['of']>; readonly draft: RefusedDraft | undefined; readonly words: Words }) {
   if (column.kind === 'derived') {
-    const value = row[column.id];
-    return value === undefined ? null : <span className="cell-derived">{formatMeasure(value, { locale, decimals: Number.isInteger(value * 10) ? 1 : 2 })}</span>;
+    const value = worked[column.id];
+    return value === undefined ? null : <span className="cell-derived">{words.derived(column.id, value)}</span>;
   }
   const cell = row.cells.get(cellIdOf(column.quantity, column.repeat));
   const isOutcome = cell?.reading?.outcome != null;

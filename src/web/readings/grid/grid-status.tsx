@@ -8,17 +8,19 @@ import { useRow } from '../sheet/use-sheet.ts';
 import type { Words } from '../use-words.ts';
 import { isUnlikely } from './cell-marks.tsx';
 import type { GridColumn } from './grid-columns.ts';
+import type { GridDerived } from './grid-layout.ts';
 import { type GridCursor, draftIdOf } from './grid-cursor.ts';
 
 interface GridStatusProps {
   readonly id: string;
   readonly columns: readonly GridColumn[];
   readonly cursor: GridCursor;
+  readonly derived: GridDerived;
   readonly words: Words;
 }
 
 /** The focused cell in words: where it is, what stands, how it was typed, how saving stands, and what is wrong or unlikely. */
-export function GridStatus({ id, columns, cursor, words }: GridStatusProps) {
+export function GridStatus({ id, columns, cursor, derived, words }: GridStatusProps) {
   const say = useSay();
   const { compass } = usePiano();
   const { sheet, state } = useDesk();
@@ -29,7 +31,8 @@ export function GridStatus({ id, columns, cursor, words }: GridStatusProps) {
   const key = selection.focus.row + 1;
   const column = columns[selection.focus.column] ?? columns[0];
   const row = useRow(sheet, state satisfies State, key);
-  const describe = useDescribe(words);
+  const worked = useSyncExternalStore(derived.subscribe, useCallback(() => derived.of(key), [derived, key]));
+  const describe = useDescribe(words, derived.hint);
   if (column === undefined) return null;
   const cells = (box.bottom - box.top + 1) * (box.right - box.left + 1);
   const draft = drafts[draftIdOf(key, column.id)];
@@ -37,7 +40,7 @@ export function GridStatus({ id, columns, cursor, words }: GridStatusProps) {
   return (
     <div className="grid-status">
       <p id={id}>
-        <strong>{say('readings.figure', { quantity: words.column(column), note: noteNameOf(compass, key) })}</strong> {describe(row, column)}
+        <strong>{say('readings.figure', { quantity: words.column(column), note: noteNameOf(compass, key) })}</strong> {describe(row, worked, column)}
         {cells > 1 && <span className="soft"> · {say('readings.grid.status.selected', { cells })}</span>}
       </p>
       <p className="grid-refusal" role="alert">{refusal !== '' && <><strong aria-hidden="true">✕ </strong>{refusal}</>}</p>
@@ -45,13 +48,13 @@ export function GridStatus({ id, columns, cursor, words }: GridStatusProps) {
   );
 }
 
-function useDescribe(words: Words): (row: SheetRow, column: GridColumn) => string {
+function useDescribe(words: Words, hint: string): (row: SheetRow, worked: ReturnType<GridDerived['of']>, column: GridColumn) => string {
   const say = useSay();
   return useCallback(
-    (row, column) => {
+    (row, worked, column) => {
       if (column.kind === 'derived') {
-        const value = row[column.id];
-        return `${value === undefined ? say('readings.grid.status.empty') : words.figure('downWeightG', value, true)} · ${say('readings.derived.hint')}`;
+        const value = worked[column.id];
+        return `${value === undefined ? say('readings.grid.status.empty') : words.derived(column.id, value, true)} · ${hint}`;
       }
       const { quantity, repeat } = column;
       const cell = row.cells.get(cellIdOf(quantity, repeat));
@@ -68,6 +71,6 @@ function useDescribe(words: Words): (row: SheetRow, column: GridColumn) => strin
         say(`readings.grid.status.${cell.sync}`),
       ].filter((part) => part !== '').join(' · ');
     },
-    [say, words],
+    [say, words, hint],
   );
 }

@@ -10,7 +10,8 @@ import { onKey, useDesk } from '../desk.tsx';
 import { useWords } from '../use-words.ts';
 import { clearBlock, copyBlock, fillDown, wholeNumber } from './grid-block.ts';
 import type { GridColumn } from './grid-columns.ts';
-import { blockContextOf, derivedStory, editableText, takeText } from './grid-commands.ts';
+import type { GridDerived } from './grid-layout.ts';
+import { blockContextOf, editableText, takeText } from './grid-commands.ts';
 import { GridCursor, draftIdOf } from './grid-cursor.ts';
 import { type GridPlace, type GridSelection, type GridSize, selectOne } from './grid-move.ts';
 import { type CellWrite, type PastePlan, planPaste } from './grid-paste.ts';
@@ -21,18 +22,18 @@ const ROW_PX = 34;
 export type Grid = ReturnType<typeof useGrid>;
 
 /** The grid's commands over the desk. Nothing here renders: rows and status follow the sheet and the cursor by themselves. */
-export function useGrid(columns: readonly GridColumn[]) {
+export function useGrid(columns: readonly GridColumn[], derived: GridDerived) {
   const say = useSay();
   const locale = useLocale();
   const words = useWords();
   const { id, compass, cycle } = usePiano();
-  const { sheet, state, write: writeSheet, canWrite, session } = useDesk();
+  const { sheet, state, write: writeSheet, canWrite } = useDesk();
   const table = useRef<HTMLTableElement>(null);
   const [message, setMessage] = useState('');
   const [paste, setPaste] = useState<PastePlan>();
   const cursor = useMemo(() => new GridCursor(`wrestplank.refused.${id}.${String(cycle)}.${state}`), [id, cycle, state]);
   const keys = useMemo(() => keysOf(compass), [compass]);
-  const context = useMemo(() => blockContextOf(sheet, state, keys, columns), [sheet, state, keys, columns]);
+  const context = useMemo(() => blockContextOf(sheet, state, { keys, columns, derived }), [sheet, state, keys, columns, derived]);
 
   const size = useCallback((): GridSize => {
     const height = table.current?.parentElement?.clientHeight ?? 10 * ROW_PX;
@@ -159,9 +160,9 @@ export function useGrid(columns: readonly GridColumn[]) {
   const openDerived = useCallback((): boolean => {
     const { key, column } = cellAt(cursor.selection().focus);
     if (column?.kind !== 'derived') return false;
-    openFigure(derivedStory(column.id, { sheet, state, key, compass, say, session: session.current }));
+    openFigure(derived.story(key, column.id));
     return true;
-  }, [cellAt, compass, cursor, say, session, sheet, state]);
+  }, [cellAt, cursor, derived]);
 
   return { table, cursor, keys, context, words, message, setMessage, paste, setPaste, size, cellAt, focusCell, select, step, edit, commit, restore, clear, fill, copy, runPaste, pasteText, openDerived, write };
 }

@@ -22,10 +22,11 @@ export function SessionAsk({ sessions, nameOf, held, onAnswer, onNew }: SessionA
   return (
     <Note tone="accent">
       <div className="session-ask">
-        <p>
-          <strong>{say('readings.session.prompt.title')}</strong> <span className="soft session-why">{say('readings.session.prompt.text')}</span>
-        </p>
-        <p className="session-held" role="status">{say('readings.session.prompt.held', { count: held })}</p>
+        <div className="session-say">
+          <strong>{say('readings.session.prompt.title')}</strong>
+          <span role="status">{say('readings.session.prompt.held', { count: held })}</span>
+        </div>
+        <p className="soft session-why">{say('readings.session.prompt.text')}</p>
         <div className="row">
           {offered.map((session) => <button key={session.id} type="button" className="button" onClick={() => { onAnswer(session.id); }}>{nameOf(session)}</button>)}
           {older.length > 0 && (

@@ -124,6 +124,17 @@ describe('walking the keys', () => {
     }
   });
 
+  it('an unlikely figure is kept by Enter alone: skip, back and a jump leave it where it is', () => {
+    for (const move of [{ type: 'skip' }, { type: 'back' }, { type: 'goTo', key: 3 }, { type: 'ask', slot: 1 }] as const) {
+      const walk = walking();
+      walk.enter('95');
+      const after = walk.send(move, move);
+      expect([walk.figures(), after.draft, after.at, after.warnings.map(({ code }) => code)]).toEqual([[], '95', 0, ['unlikely']]);
+      walk.send({ type: 'enter' });
+      expect(walk.figures()).toEqual(['1 downWeightG 95']);
+    }
+  });
+
   it('a figure and then "does not return" are down and up weight', () => {
     const walk = walking();
     walk.send({ type: 'typed', draft: '49' }, { type: 'outcome', outcome: 'noReturn' });
@@ -176,6 +187,14 @@ describe('walking the keys', () => {
     const typing = walk.send({ type: 'typed', draft: '5' });
     const plan: WalkPlan = { ...pair, keys: [2, 1, 3], slots: slotsOf(['frontWeightG'], 1) };
     expect(changePlan(typing, pair, { ...walk.context, plan })).toMatchObject({ at: 0, slot: 0, draft: '5' });
+  });
+
+  it('goes on at the next key of another plan that leaves the key out', () => {
+    const walk = walking();
+    walk.enter('49/26');
+    const at = walk.now();
+    expect(changePlan(at, pair, { ...walk.context, plan: { ...pair, keys: [1, 3] } }).at).toBe(1);
+    expect(changePlan(at, pair, { ...walk.context, plan: { ...pair, keys: [1] } }).at).toBe(0);
   });
 
   it('loses no typed figure, whatever is pressed', () => {

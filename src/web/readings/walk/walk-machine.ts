@@ -25,11 +25,13 @@ export function keysDone({ plan, standing }: WalkContext): number {
   return plan.keys.filter((key) => plan.slots.every((slot) => standing(key, slot) !== undefined)).length;
 }
 
-/** Carries a walk over to another plan: the same key where it still comes up, the draft in any case. */
+/** Carries a walk over to another plan: the same key where it still comes up, else the next one above it that does; the draft in any case. */
 export function changePlan(state: WalkState, before: WalkPlan, context: WalkContext): WalkState {
   const key = before.keys[state.at];
-  const same = key === undefined ? -1 : context.plan.keys.indexOf(key);
-  return { ...arriveAt(Math.max(0, same), state, context), draft: state.draft, remark: state.remark };
+  const { keys } = context.plan;
+  const same = key === undefined ? -1 : keys.indexOf(key);
+  const next = same >= 0 || key === undefined ? same : keys.findIndex((other) => other > key);
+  return { ...arriveAt(Math.max(0, next), state, context), draft: state.draft, remark: state.remark };
 }
 
 /**
@@ -83,10 +85,10 @@ function leave(state: WalkState, context: WalkContext, move: () => WalkState): W
   return stay(keyAt(state, context.plan) === undefined && after.at > state.at ? state : after);
 }
 
-/** Keeps a draft first, as Enter would, then moves; a draft that is refused or warned of stays, and so does the walk. */
+/** Keeps a draft first, as Enter would, then moves. A draft that is refused or warned of stays, and so does the walk: an unlikely figure is kept by Enter alone. */
 function keeping(state: WalkState, context: WalkContext, move: (kept: WalkState) => WalkState, sameKey = false): WalkStep {
   if (state.draft.trim() === '') return sameKey ? stay(move(calm(state))) : leave(state, context, () => move(state));
-  const taken = take(state, context);
+  const taken = take({ ...state, warnedDraft: null }, context);
   if (taken.writes.length === 0) return taken;
   const moved = sameKey && taken.state.at === state.at ? move(taken.state) : sameKey ? taken.state : move(taken.state);
   return { state: { ...moved, echo: taken.state.echo }, writes: taken.writes };

@@ -50,6 +50,11 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
   const erase = useCallback(() => { send({ type: 'typed', draft: draft.current.slice(0, -1) }); }, [send]);
   const clear = useCallback(() => { send({ type: 'clear' }); }, [send]);
   const enter = useCallback(() => { send({ type: 'enter' }); }, [send]);
+  /** After a press beside the figure, the next stroke is a figure again: an Enter must not press the same button twice. */
+  const press = (event: Parameters<typeof send>[0]): void => {
+    send(event);
+    input.current?.focus({ preventScroll: true });
+  };
   const goTo = useCallback((to: number) => { send({ type: 'goTo', key: to }); }, [send]);
   const isDone = useCallback((at: number) => plan.slots.every((slot) => context.standing(at, slot) !== undefined), [plan, context]);
 
@@ -88,7 +93,7 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
               <p className="soft">{say('readings.walk.key', { key, colour: colourOf(compass, key) })}</p>
               <WalkOthers at={key} plan={plan} />
             </div>
-            <WalkSlots state={state} context={context} onAsk={(slot) => { send({ type: 'ask', slot }); input.current?.focus(); }} />
+            <WalkSlots state={state} context={context} onAsk={(slot) => { press({ type: 'ask', slot }); }} />
             <input
               ref={input}
               className="walk-input"
@@ -115,13 +120,13 @@ export function WalkView({ onGrid }: { readonly onGrid: () => void }) {
           </div>
           <NumberPad decimal={decimal} pair={plan.slots.length > 1} onText={type} onErase={erase} onClear={clear} onEnter={enter} />
           <div className="walk-move">
-            <button type="button" className="pad-key" disabled={state.at === 0} onClick={() => { send({ type: 'back' }); }}>{say('readings.walk.back')}</button>
-            <button type="button" className="pad-key" onClick={() => { send({ type: 'skip' }); }}>{say('readings.walk.skip')}</button>
+            <button type="button" className="pad-key" disabled={state.at === 0} onClick={() => { press({ type: 'back' }); }}>{say('readings.walk.back')}</button>
+            <button type="button" className="pad-key" onClick={() => { press({ type: 'skip' }); }}>{say('readings.walk.skip')}</button>
           </div>
           <fieldset className="choice walk-outcomes">
             <legend>{say('readings.walk.outcomes')}</legend>
             <div className="choice-row">
-              {outcomes.map((outcome) => <button key={outcome} type="button" className="pad-key" onClick={() => { send({ type: 'outcome', outcome }); }}>{say(`readings.walk.outcome.${outcome}`)}</button>)}
+              {outcomes.map((outcome) => <button key={outcome} type="button" className="pad-key" onClick={() => { press({ type: 'outcome', outcome }); }}>{say(`readings.walk.outcome.${outcome}`)}</button>)}
             </div>
           </fieldset>
           <RemarkField key={key} name={`remark.${id}.${String(cycle)}.${of}.${String(key)}`} kept={state.remark} standing={standingRemark(context, key)} onRemark={(remark) => { send({ type: 'remark', remark }); }} />

@@ -14,6 +14,7 @@ import {
 import {
   bearingGaugeOperation,
   bearingLoadOperation,
+  bearingAnglesOperation,
   bearingOperation,
   bearingPlanOperation,
   bearingRecapOperation,
@@ -52,6 +53,7 @@ export const operations: readonly AnyOperation[] = [
   steppedStringOperation,
   stringDriftOperation,
   pinTurnOperation,
+  bearingAnglesOperation,
   bearingOperation,
   bearingRecapOperation,
   bearingSettleOperation,

@@ -12,9 +12,9 @@ import {
   weightRatioOperation,
 } from '#action';
 import {
+  bearingAnglesOperation,
   bearingGaugeOperation,
   bearingLoadOperation,
-  bearingAnglesOperation,
   bearingOperation,
   bearingPlanOperation,
   bearingRecapOperation,
@@ -53,10 +53,10 @@ export const operations: readonly AnyOperation[] = [
   steppedStringOperation,
   stringDriftOperation,
   pinTurnOperation,
-  bearingAnglesOperation,
   bearingOperation,
   bearingRecapOperation,
   bearingSettleOperation,
+  bearingAnglesOperation,
   bearingGaugeOperation,
   bearingPlanOperation,
   bearingLoadOperation,

@@ -1,5 +1,5 @@
 import { type TouchAnalysis, analyseTouch } from '#action';
-import type { Reading, WeighingSession } from '#instrument';
+import { type Reading, type WeighingSession, quantityOf } from '#instrument';
 import { touchInputOf } from '#workshop';
 import type { ProofInput, ProofInstrument, ProvedState } from './input.ts';
 
@@ -20,6 +20,6 @@ export function proofInputOf(material: ProofMaterial): ProofInput {
   const instrument = { ...material.instrument, kind: material.instrument.kind ?? 'upright' } as const;
   const sessions = material.sessions.map((session) => ({ ...session, startedAt: session.startedAt ?? '' }));
   const touchOf = (state: ProvedState): TouchAnalysis | null =>
-    readings.some((reading) => reading.cycle === cycle && reading.state === state) ? analyseTouch(touchInputOf({ instrument, sessions, readings, cycle, state, intent })) : null;
+    readings.some((reading) => reading.cycle === cycle && reading.state === state && quantityOf(reading.quantity).part === 'touch') ? analyseTouch(touchInputOf({ instrument, sessions, readings, cycle, state, intent })) : null;
   return { ...material, found: touchOf('found'), finished: touchOf('finished') };
 }

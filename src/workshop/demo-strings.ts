@@ -32,7 +32,7 @@ const countOf = (key: KeyNumber): number => (key <= LAST_SINGLE ? 1 : key <= LAS
 
 /** Plain wire in half sizes, stouter towards the bass; millimetres. */
 function plainOf(key: KeyNumber): number {
-  const gauge = Math.round(2 * (13 + ((88 - key) * 7) / 61)) / 2;
+  const gauge = Math.round(2 * (12.5 + ((88 - key) * 6.5) / 61)) / 2;
   return wireSizesOf('inch').find((size) => size.gauge === gauge)?.diameterMm ?? 1;
 }
 
@@ -78,7 +78,7 @@ function overallOf({ coreMm, wrapsMm }: DemoWound): number {
 }
 
 /** Wrong wires a former hand left, as found; millimetres. */
-const DEMO_WRONG_WIRES: Readonly<Record<number, number>> = { 45: 1.1684, 46: 1.1684, 61: 0.8382, 77: 0.8636 };
+const DEMO_WRONG_WIRES: Readonly<Record<number, number>> = { 45: 1.0922, 46: 1.0922, 61: 0.8382, 77: 0.8636 };
 const REMARKS: Readonly<Record<number, string>> = { 45: 'Newer wire than its neighbours', 61: 'Spliced', 9: 'Wrap loose, buzzes' };
 
 /** Keys whose lengths were measured as found: every fifth, and those beside the breaks. */

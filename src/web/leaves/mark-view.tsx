@@ -4,8 +4,9 @@ import { memo } from 'react';
 const ink = (name: Ink | undefined): string => (name === undefined ? 'none' : `var(${tokenOf(name)})`);
 
 /** Two marks that would draw the same, whoever made them. */
-function sameMark({ mark: a }: { readonly mark: Mark }, { mark: b }: { readonly mark: Mark }): boolean {
+export function sameMarks(a: Mark, b: Mark | undefined): boolean {
   if (a === b) return true;
+  if (b === undefined) return false;
   const names = Object.keys(a);
   return names.length === Object.keys(b).length && names.every((name) => a[name as keyof Mark] === b[name as keyof Mark]);
 }
@@ -34,4 +35,4 @@ export const MarkView = memo(function MarkView({ mark }: { readonly mark: Mark }
       return <path d={symbolPathOf(mark)} fill={inside} stroke={ink(stroke ?? 'ink')} strokeWidth={strokeWidth} strokeLinecap={inking === 'stroke' ? 'round' : undefined} />;
     }
   }
-}, sameMark);
+}, (one, other) => sameMarks(one.mark, other.mark));

@@ -1,7 +1,7 @@
 import type { KeyNumber } from '#instrument';
-import { type Scene, keyUnder } from '#plot';
-import { type PointerEvent, memo } from 'react';
-import { MarkView } from './mark-view.tsx';
+import { type Mark, type Scene, keyUnder } from '#plot';
+import { type PointerEvent, memo, useMemo, useRef } from 'react';
+import { MarkView, sameMarks } from './mark-view.tsx';
 import { pointAtKey, usePointedKey } from './pointed-key.ts';
 import './leaves.css';
 
@@ -46,10 +46,34 @@ export function SceneView({ scene, selected, onKey }: SceneViewProps) {
   );
 }
 
-/** The marks of a drawing; drawn anew only for another drawing. */
+/** The marks of a drawing; drawn anew only for another drawing, and of that only the runs that differ. */
 const Marks = memo(function Marks({ scene: { marks } }: { readonly scene: Scene }) {
+  const runs = useRuns(marks);
+  return runs.map((run, index) => <Run key={`${String(index)} ${run[0]?.role ?? ''}`} marks={run} />);
+});
+
+/** Marks of one role that follow each other. */
+const Run = memo(function Run({ marks }: { readonly marks: readonly Mark[] }) {
   return marks.map((mark, index) => <MarkView key={`${String(index)} ${mark.type}`} mark={mark} />);
 });
+
+/** Marks in runs of one role; a run that draws the same as before keeps its identity, so that a state that did not move is passed over. */
+function useRuns(marks: readonly Mark[]): readonly (readonly Mark[])[] {
+  const before = useRef<readonly (readonly Mark[])[]>([]);
+  return useMemo(() => {
+    const runs: Mark[][] = [];
+    for (const mark of marks) {
+      const last = runs.at(-1);
+      if (last?.[0]?.role === mark.role) last.push(mark);
+      else runs.push([mark]);
+    }
+    before.current = runs.map((run, index) => {
+      const known = before.current[index];
+      return known?.length === run.length && known.every((mark, at) => sameMarks(mark, run[at])) ? known : run;
+    });
+    return before.current;
+  }, [marks]);
+}
 
 /** The strip of the key pointed at; alone in following the pointer, so that the marks need not. */
 function PointedStrip({ scene }: { readonly scene: Scene }) {

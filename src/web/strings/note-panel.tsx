@@ -22,8 +22,11 @@ interface NotePanelProps {
 export function NotePanel({ keyNumber, scales, state, trial, onKey }: NotePanelProps) {
   const say = useSay();
   const { compass, isCurrent } = usePiano();
-  const note = scales.find((one) => one.state === state)?.analysis.notes.find(({ key }) => key === keyNumber);
-  const planned = scales.find((one) => one.state === 'planned')?.analysis.notes.find(({ key }) => key === keyNumber);
+  const noteIn = (scale: StateScale | undefined): AnalysedNote | undefined => scale?.analysis.notes.find(({ key }) => key === keyNumber);
+  const plan = scales.find((one) => one.state === 'planned');
+  const note = noteIn(scales.find((one) => one.state === state));
+  const [planned, found] = [noteIn(plan), noteIn(scales.find((one) => one.state === 'found'))];
+  const isOutside = note?.verdict !== undefined && note.verdict.side !== 'within';
   const title = say('action.key', { note: noteNameOf(compass, keyNumber), key: keyNumber });
   return (
     <section className="panel note-panel" aria-label={title}>
@@ -35,9 +38,10 @@ export function NotePanel({ keyNumber, scales, state, trial, onKey }: NotePanelP
         </div>
       </header>
       {note !== undefined && <Standing note={note} />}
+      {isOutside && <GaugeEffect note={note} isOutside />}
+      {isCurrent && <WhatIf keyNumber={keyNumber} note={planned ?? found} plate={plan?.analysis.plate} trial={trial} />}
       <NoteFiguresTable keyNumber={keyNumber} scales={scales} />
-      {note !== undefined && <GaugeEffect note={note} />}
-      {isCurrent && <WhatIf keyNumber={keyNumber} note={planned ?? scales.find((one) => one.state === 'found')?.analysis.notes.find(({ key }) => key === keyNumber)} trial={trial} />}
+      {note !== undefined && !isOutside && <GaugeEffect note={note} isOutside={false} />}
     </section>
   );
 }

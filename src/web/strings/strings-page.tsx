@@ -9,6 +9,7 @@ import { DeskProvider } from '../readings/desk.tsx';
 import { ProblemNote } from '../shell/problem-note.tsx';
 import { WhenReadings } from '../shell/when-readings.tsx';
 import { Choice } from '../ui/choice.tsx';
+import { Note } from '../ui/note.tsx';
 import { Caution } from './caution.tsx';
 import { NothingStrung } from './nothing-strung.tsx';
 import { ScaleAndNote } from './scale-and-note.tsx';
@@ -61,6 +62,7 @@ function Strings() {
         : <TermsLine onChange={() => { setAsking(true); }} />}
       {stating.error !== null && <ProblemNote problem={stating.error} />}
       {shown === undefined && view === 'figures' && <NothingStrung onSizes={() => { setView('sizes'); }} />}
+      {view === 'figures' && shown !== undefined && shown.state !== state && <Note>{say('strings.nothingIn', { state: say(`state.${state}`), shown: say(`state.${shown.state}`) })}</Note>}
       {view === 'figures' && shown !== undefined && <ScaleAndNote scales={scales} shown={shown} selected={key} trial={trial} onKey={setKey} />}
       {view === 'sizes' && (
         <DeskProvider key={`${id} ${String(cycle)} ${state}`} state={state}>

@@ -1,6 +1,6 @@
 import { type KeyNumber, type QuantityName, noteNameOf, quantityOf, understandFigure } from '#instrument';
 import { sizeBeside } from '#materials';
-import type { AnalysedNote } from '#strings';
+import type { AnalysedNote, Load } from '#strings';
 import { explainIssue } from '#text';
 import { unitSign } from '#units';
 import { usePiano } from '../api/piano.tsx';
@@ -18,6 +18,8 @@ interface WhatIfProps {
   readonly keyNumber: KeyNumber;
   /** The note as planned with what is tried, or as found while nothing is planned. */
   readonly note: AnalysedNote | undefined;
+  /** What the whole plan pulls. */
+  readonly plate: Load | undefined;
   readonly trial: TrialDesk;
 }
 
@@ -25,11 +27,12 @@ const ALWAYS: readonly QuantityName[] = ['speakingLengthMm', 'stringCount', 'wir
 const STEPPED: Readonly<Partial<Record<QuantityName, 'plain' | 'core' | 'wrap'>>> = { wireDiameterMm: 'plain', hexCoreMm: 'core', innerWrapMm: 'wrap', outerWrapMm: 'wrap' };
 
 /** Tries other sizes on a note: everything on the page moves with them, and nothing is written until it is kept as planned. */
-export function WhatIf({ keyNumber, note, trial }: WhatIfProps) {
+export function WhatIf({ keyNumber, note, plate, trial }: WhatIfProps) {
   const say = useSay();
   const locale = useLocale();
-  const { compass, scale: terms } = usePiano();
-  const [series, setSeries] = useKept<SeriesName | ''>('wrestplank.series', terms?.wireSeries ?? '');
+  const figure = useFigures();
+  const { id, cycle, compass, scale: terms } = usePiano();
+  const [series, setSeries] = useKept<SeriesName | ''>(`wrestplank.series.${id}.${String(cycle)}`, terms?.wireSeries ?? '');
   const own = trial.trial[String(keyNumber)] ?? {};
   const standing = Object.fromEntries(Object.entries(note === undefined ? {} : standingSizes(note)).map(([name, value]) => [name, wholeNumber(value, locale)]));
   const shown = trialFields.filter((quantity) => ALWAYS.includes(quantity) || standing[quantity] !== undefined || (own[quantity] ?? '') !== '');
@@ -57,6 +60,7 @@ export function WhatIf({ keyNumber, note, trial }: WhatIfProps) {
           );
         })}
       </div>
+      {plate !== undefined && plate.counted > 0 && <p>{say('strings.loads.plate')}: <strong>{figure(plate.tensionN / 1000, 2)} kN</strong></p>}
       {!trial.isEmpty && (
         <div className="row" role="group" aria-label={say('strings.trial.legend')}>
           <button type="button" className="button button-main" disabled={trial.isMisread} onClick={trial.keep}>{say('strings.trial.keep', { count: Object.keys(trial.trial).length })}</button>
@@ -92,16 +96,28 @@ function SizeField({ quantity, text, isTried, sizes, onText }: SizeFieldProps) {
   return (
     <div className={isTried ? 'size-field is-tried' : 'size-field'}>
       <Field
-        label={`${name}${unitSign[unit] === '' ? '' : ` (${unitSign[unit]})`}`} inputMode="decimal" value={text} onChange={onText} echo={echo} hint={isTried ? say('strings.trial.tried') : undefined}
+        label={`${say(`quantity.${quantity}.short`)}${unitSign[unit] === '' ? '' : ` (${unitSign[unit]})`}`} inputMode="decimal" value={text} onChange={onText} echo={echo} hint={isTried ? say('strings.trial.tried') : undefined}
         error={understood?.ok === false ? understood.issues.map((issue) => explainIssue(say, issue, locale)).join(' ') : undefined}
         warning={understood?.ok === true && understood.value.warning !== undefined ? say('strings.unlikely') : undefined}
       />
       {sizes.length > 0 && (
-        <div className="row size-steps">
+        <div className="size-steps">
           <button type="button" className="button" disabled={down === undefined} aria-label={say('strings.whatIf.thinner', { name })} onClick={() => { if (down !== undefined) onText(wholeNumber(down, locale)); }}>−</button>
           <button type="button" className="button" disabled={up === undefined} aria-label={say('strings.whatIf.stouter', { name })} onClick={() => { if (up !== undefined) onText(wholeNumber(up, locale)); }}>+</button>
         </div>
       )}
+      {sizes.length > 1 && value !== undefined && (
+        <input
+          type="range" className="size-drag" min={0} max={sizes.length - 1} step={1} value={nearestOf(sizes, value)}
+          aria-label={say('strings.whatIf.drag', { name })} aria-valuetext={figure(value, decimalsFor(value, decimals), unit)}
+          onChange={(event) => { onText(wholeNumber(sizes[Number(event.target.value)] ?? value, locale)); }}
+        />
+      )}
     </div>
   );
+}
+
+/** Where in a list of sizes the nearest to a diameter stands. */
+function nearestOf(sizes: readonly number[], diameterMm: number): number {
+  return sizes.reduce((nearest, size, index) => (Math.abs(size - diameterMm) < Math.abs((sizes[nearest] ?? Number.POSITIVE_INFINITY) - diameterMm) ? index : nearest), 0);
 }

@@ -16,7 +16,7 @@ export function WireFields({ wires, errorOf, onChange }: WireFieldsProps) {
   const say = useSay();
   const change = (index: number, part: Partial<WireForm>): void => { onChange(wires.map((wire, place) => (place === index ? { ...wire, ...part } : wire))); };
   return (
-    <fieldset className="choice">
+    <fieldset className="wire-set">
       <legend>{say('scale.field.wires')}</legend>
       <p className="field-said">{say('strings.wires.about')}</p>
       <ol className="wires">

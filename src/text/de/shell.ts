@@ -13,6 +13,7 @@ export const shell: Readonly<Record<keyof typeof english, string>> = {
   'shell.nav.story': 'Verlauf',
   'shell.nav.readings': 'Messwerte',
   'shell.nav.strings': 'Saiten',
+  'shell.nav.belly': 'Boden und Steg',
   'shell.nav.action': 'Mechanik',
   'shell.nav.work': 'Arbeiten',
   'shell.nav.proof': 'Nachweis',

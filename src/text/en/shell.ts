@@ -11,6 +11,7 @@ export const shell = {
   'shell.nav.story': 'Story',
   'shell.nav.readings': 'Readings',
   'shell.nav.strings': 'Strings',
+  'shell.nav.belly': 'Belly',
   'shell.nav.action': 'Action',
   'shell.nav.work': 'Work',
   'shell.nav.proof': 'Proof',

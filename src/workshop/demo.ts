@@ -1,4 +1,5 @@
 import { type InstrumentDraft, type KeyNumber, type Outcome, type QuantityName, type State, type TouchIntent, quantityOf } from '#instrument';
+import { demoBelly } from './demo-belly.ts';
 import { DEMO_ARMS, type DemoKey, demoAsFinished, demoAsFound, demoDownWeightOf } from './demo-story.ts';
 import type { DemoPiano, DemoStep } from './demo-step.ts';
 import { demoStrings } from './demo-strings.ts';
@@ -7,14 +8,16 @@ import type { ReadingEntry } from './records.ts';
 
 /**
  * The invented grand of the demo: worn as found, put right as finished, every weight consistent with levers, parts and
- * friction, every string with its length and pitch.
+ * friction, every string with its length and pitch, its bearing lost in the treble and
+ * recapped.
  * Deterministic; nothing in it was measured on a real instrument.
  * @source OWN
  */
 export function demoShop(): readonly DemoPiano[] {
   const found = foundSteps(demoAsFound());
   const work: DemoStep = { kind: 'work', items: demoWork(found, INTENT), done: true };
-  return [{ draft: GRAND, intent: INTENT, steps: [...found, ...demoStrings(), { kind: 'intent', cycle: 1, intent: INTENT }, work, ...finishedSteps(demoAsFinished())] }];
+  const belly = demoBelly();
+  return [{ draft: GRAND, intent: INTENT, steps: [...found, ...demoStrings(), ...belly.found, { kind: 'intent', cycle: 1, intent: INTENT }, work, ...finishedSteps(demoAsFinished()), ...belly.finished] }];
 }
 
 const GRAND: InstrumentDraft = {

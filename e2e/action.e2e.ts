@@ -117,6 +117,7 @@ it('asks a fresh piano what is to be even, takes decimal commas, and can undo th
     const [target, tolerance, least] = [page.getByLabel('Vorgabe'), page.getByLabel('Toleranz'), page.getByLabel('Aufgewicht mindestens')];
     await target.fill('37,5');
     await tolerance.fill('1,5');
+    await least.fill('viel');
     await page.keyboard.press('Enter');
     await expect.poll(() => least.getAttribute('aria-invalid')).toBe('true');
     await least.fill('20');

@@ -12,10 +12,17 @@ export async function expectAccessible(page: Page): Promise<void> {
   // The page's own policy forbids strange scripts, so the checker comes in by the debugger's door.
   const hasAxe = await page.evaluate(() => 'axe' in window);
   if (!hasAxe) await page.evaluate(await readAxe());
+  // From the top: what has been scrolled halfway under the head of the page is no smaller for it.
+  const scrolledTo = await page.evaluate(() => {
+    const from = scrollY;
+    scrollTo(0, 0);
+    return from;
+  });
   const results = await page.evaluate(
     (values) => (window as unknown as { axe: { run(options: object): Promise<AxeResults> } }).axe.run({ runOnly: { type: 'tag', values }, resultTypes: ['violations'] }),
     RULES,
   );
+  await page.evaluate((from) => { scrollTo(0, from); }, scrolledTo);
   const wrong = results.violations.map(({ id, help, nodes }) => `${id}: ${help}\n${nodes.slice(0, 4).map(({ html, failureSummary }) => `  ${html.slice(0, 200)}\n  ${(failureSummary ?? '').replaceAll('\n', ' ')}`).join('\n')}`);
   expect(wrong, `accessibility of ${page.url()}`).toEqual([]);
 }

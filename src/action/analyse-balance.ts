@@ -2,7 +2,7 @@ import type { Finding, KeyTouch, Remedy } from './analysis.ts';
 import { type KeyContext, departureOf, expandedOf, findingOf } from './analyse-context.ts';
 import { frictionBiasOf } from './analyse-figures.ts';
 import type { FrictionView } from './analyse-friction.ts';
-import { isWithin } from './evenness.ts';
+import { isWithin, missOf } from './inside.ts';
 import { stageOfRemedy } from './remedy.ts';
 
 /** Balance departures under this are nobody's fault without an intent's tolerance; grams. @source OWN */
@@ -76,7 +76,7 @@ export function cancellingFinding(findings: readonly Finding[], deviationG: numb
 /** The verdict by simple acceptance. */
 export function verdictOf({ input, judged, derived }: KeyContext): Pick<KeyTouch, 'targetG' | 'deviationG' | 'verdict' | 'doubtful'> {
   const targetG = judged?.targetG;
-  const deviationG = judged?.actualG === undefined ? undefined : judged.actualG - judged.targetG;
+  const deviationG = judged?.actualG === undefined ? undefined : missOf(judged.actualG, judged.targetG);
   const figures = { targetG, deviationG };
   if (derived.figures.outcome !== undefined) return { ...figures, verdict: 'outcome', doubtful: false };
   if (input.intent === null) return { ...figures, verdict: derived.figures.downWeightG === undefined ? 'unmeasured' : 'noTarget', doubtful: false };

@@ -22,25 +22,25 @@ export interface DerivedFigures {
   /** Standard uncertainty of front, hammer and wippen weight: the largest of the three, when all are known. */
   readonly scaleUncertaintyG?: Grams;
   readonly weightRatio?: Ratio;
-  /** Up weight above down weight: no friction can do that, so one of the two was misread. */
+  /** Up weight above down weight: no friction can do that, so one of the two was misread. Nothing is then derived from them. */
   readonly contradictory: boolean;
 }
 
 /**
  * Derives what one key's own figures give: balance, friction, ratio by weights. What was not measured stays absent.
- * Contradictory weights give no ratio, nor do uprights, resting dampers and helper springs that were not weighed.
+ * Contradictory weights give nothing at all; uprights, resting dampers and helper springs that were not weighed give no ratio.
  */
 export function deriveFigures(input: TouchInput, figures: KeyFigures): DerivedFigures {
   const { key, downWeightG: down, upWeightG: up } = figures;
   const colour = colourOf(input.compass, key);
   const keyRatio = keyRatioOf(input.arms[colour]);
   if (down === undefined || up === undefined) return { key, colour, figures, keyRatio, contradictory: false };
+  if (up.value > down.value) return { key, colour, figures, keyRatio, contradictory: true };
   const weights = { downWeightG: down.value, upWeightG: up.value };
   const balanceWeightG = balanceWeightOf(weights);
   const frictionG = frictionOf(weights);
   const biasG = frictionBiasOf(input, figures);
-  const contradictory = up.value > down.value;
-  const weighed = contradictory || !ratioCanBeKnown(input, figures) ? undefined : weighedKeyOf(figures, keyRatio);
+  const weighed = !ratioCanBeKnown(input, figures) ? undefined : weighedKeyOf(figures, keyRatio);
   return {
     key,
     colour,
@@ -53,7 +53,7 @@ export function deriveFigures(input: TouchInput, figures: KeyFigures): DerivedFi
     weighed,
     scaleUncertaintyG: weighed === undefined ? undefined : scaleUncertaintyOf(figures),
     weightRatio: weighed === undefined ? undefined : weightRatioOf({ ...weighed, balanceWeightG }),
-    contradictory,
+    contradictory: false,
   };
 }
 

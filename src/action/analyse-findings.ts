@@ -4,7 +4,7 @@ import { type KeyContext, expandedOf, findingOf } from './analyse-context.ts';
 import type { DerivedFigures } from './analyse-figures.ts';
 import { type FrictionView, frictionFindings } from './analyse-friction.ts';
 import { type PartsView, partFindings } from './analyse-parts.ts';
-import type { UpWeightLimit } from './analyse-target.ts';
+import type { UpWeightShort } from './analyse-target.ts';
 import { KEY_REMEDIES, OUTCOME_REMEDIES, actionFrictionRemedies } from './remedy.ts';
 
 /** Without an intent causes cancel when they leave less than this; grams. @source OWN */
@@ -16,7 +16,7 @@ export interface Views {
   readonly parts: PartsView;
   readonly deviationG?: number;
   /** The limit the up weight lies under; absent when it does not. */
-  readonly upWeight?: UpWeightLimit;
+  readonly upWeight?: UpWeightShort;
 }
 
 /** Everything told of one key, in the order of work. */
@@ -32,20 +32,20 @@ export function findingsOf(context: KeyContext, { friction, parts, deviationG, u
 }
 
 /** What is cleared before anything is judged: keys that gave no number, weights that contradict each other. */
-function firstThings({ figures, contradictory, frictionG }: DerivedFigures): readonly Finding[] {
+function firstThings({ figures, contradictory }: DerivedFigures): readonly Finding[] {
   const found: Finding[] = [];
   if (figures.outcome !== undefined) found.push(findingOf('outcome', {}, ['outcome'], OUTCOME_REMEDIES[figures.outcome]));
-  if (contradictory) found.push(findingOf('upAboveDown', { amountG: frictionG }, ['measured'], ['weighAgain']));
+  if (contradictory) found.push(findingOf('upAboveDown', {}, ['measured'], ['weighAgain']));
   return found;
 }
 
 /** Up weight too low to return: follows from friction or balance where those were told, and asks for a remedy of its own only where they were not. */
-function upWeightFinding({ input, derived: { figures } }: KeyContext, { limitG, evidence }: UpWeightLimit, departures: readonly Finding[]): Finding {
+function upWeightFinding({ input, derived: { figures } }: KeyContext, { cause, limitG }: UpWeightShort, departures: readonly Finding[]): Finding {
   const amountG = (figures.upWeightG?.value ?? limitG) - limitG;
   const u = figures.upWeightG?.standardUncertaintyG;
   const explained = departures.some(({ cause, withinUncertainty }) => !withinUncertainty && EXPLAINS_LOW_UP_WEIGHT.has(cause));
   const remedies = explained ? [] : figures.keyFrictionG === undefined ? (['measureKeyFriction', ...KEY_REMEDIES] as const) : actionFrictionRemedies(input.kind);
-  return findingOf('upWeightLow', { amountG, uncertaintyG: expandedOf(u) }, [evidence], remedies);
+  return findingOf(cause, { amountG, uncertaintyG: expandedOf(u) }, [cause === 'upWeightLow' ? 'target' : 'register'], remedies);
 }
 
 const EXPLAINS_LOW_UP_WEIGHT: ReadonlySet<Finding['cause']> = new Set([

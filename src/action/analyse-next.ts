@@ -1,4 +1,4 @@
-import { type Finding, type KeyTouch, type NextMeasurement, type TouchInput, nextMeasurements } from './analysis.ts';
+import { type Finding, type KeyTouch, type NextMeasurement, type TouchInput, isAdvice, nextMeasurements } from './analysis.ts';
 import type { DerivedFigures } from './analyse-figures.ts';
 
 /** What would tell more about one key, most telling first; nothing where nothing is amiss. */
@@ -8,8 +8,9 @@ export function nextForKey(input: TouchInput, derived: DerivedFigures, findings:
   if (figures.downWeightG === undefined || figures.upWeightG === undefined) return ['downUp'];
   const causes = new Set(findings.map(({ cause }) => cause));
   const wanted = new Set<NextMeasurement>();
-  const certain = findings.some(({ stage, withinUncertainty }) => stage > 0 && !withinUncertainty);
-  if (derived.contradictory || (!certain && (doubtful || findings.length > 0))) wanted.add('repeat');
+  const judging = findings.filter((finding) => !isAdvice(finding));
+  const certain = judging.some(({ stage, withinUncertainty }) => stage > 0 && !withinUncertainty);
+  if (derived.contradictory || (!certain && (doubtful || judging.length > 0))) wanted.add('repeat');
   if (causes.has('frictionHigh') && figures.keyFrictionG === undefined) wanted.add('keyFriction');
   const balanceAmiss = causes.has('balanceHigh') || causes.has('balanceLow');
   if (balanceAmiss && input.kind === 'grand' && derived.weightRatio === undefined) missingParts(input, derived).forEach((part) => wanted.add(part));

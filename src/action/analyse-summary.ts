@@ -1,17 +1,21 @@
-import { keyCountOf } from '#instrument';
+import { type TouchIntent, keyCountOf } from '#instrument';
 import type { Caveat, KeyTouch, TouchInput, TouchSummary } from './analysis.ts';
 import { expandedOf } from './analyse-context.ts';
-import { evennessOf, isWithin } from './evenness.ts';
+import { evennessOf } from './evenness.ts';
+import { type Band, type Row, insideCountOf } from './inside.ts';
 
 /** Sums up the figure the intent speaks of over the whole compass; down weight where there is no intent yet. */
 export function summarise(input: TouchInput, keys: readonly KeyTouch[]): TouchSummary {
   const count = (test: (key: KeyTouch) => boolean): number => keys.filter(test).length;
   const values = rowOf(input, keys);
+  const measured = values.filter((value) => value !== null).length;
+  const outcomes = count(({ verdict }) => verdict === 'outcome');
   const counts = {
-    measured: values.filter((value) => value !== null).length,
+    measured,
     keys: keyCountOf(input.compass),
-    inside: count(({ verdict }) => verdict === 'inside'),
-    outcomes: count(({ verdict }) => verdict === 'outcome'),
+    judged: measured + outcomes,
+    inside: input.intent === null ? 0 : insideCountOf(missesOf(keys), bandOf(input.intent)),
+    outcomes,
     upWeightLow: count(({ upWeightLow }) => upWeightLow),
     doubtful: count(({ doubtful }) => doubtful),
     insideGuarded: guardedOf(input, keys),
@@ -35,18 +39,26 @@ export function caveatsOf(input: TouchInput, keys: readonly KeyTouch[]): readonl
   return caveats.flatMap(([name, holds]) => (holds ? [name] : []));
 }
 
-type Row = readonly (number | null)[];
-
 function rowOf(input: TouchInput, keys: readonly KeyTouch[]): Row {
   const byBalance = input.intent?.even === 'balanceWeight';
   return keys.map(({ figures, balanceWeightG, verdict }) => (verdict === 'outcome' ? null : ((byBalance ? balanceWeightG : figures.downWeightG?.value) ?? null)));
 }
 
-function rowFiguresOf(input: TouchInput, keys: readonly KeyTouch[], values: Row): Omit<TouchSummary, 'measured' | 'keys' | 'inside' | 'outcomes' | 'upWeightLow' | 'doubtful'> {
+/** What each key misses its target by; null for an outcome and where nothing was measured. */
+function missesOf(keys: readonly KeyTouch[]): Row {
+  return keys.map(({ verdict, deviationG }) => (verdict === 'outcome' ? null : (deviationG ?? null)));
+}
+
+/** The band misses are held to. */
+function bandOf({ toleranceG }: TouchIntent): Band {
+  return { target: 0, tolerance: toleranceG };
+}
+
+function rowFiguresOf(input: TouchInput, keys: readonly KeyTouch[], values: Row): Omit<TouchSummary, 'measured' | 'keys' | 'judged' | 'inside' | 'outcomes' | 'upWeightLow' | 'doubtful'> {
   const step = input.stepG ?? finestDifferenceOf(values);
   const { median, largestStep, largestStepIndex } = evennessOf({ values, step });
   const residuals = keys.map(({ deviationG }, index) => (values[index] === null ? null : (deviationG ?? values[index] ?? null)));
-  const band = input.intent === null ? {} : { band: { target: 0, tolerance: input.intent.toleranceG } };
+  const band = input.intent === null ? {} : { band: bandOf(input.intent) };
   const { outliers, capability } = evennessOf({ values: residuals, step, ...band });
   const [low, high] = largestStepIndex === undefined ? [] : [keys[largestStepIndex]?.key, keys[largestStepIndex + 1]?.key];
   return {
@@ -69,11 +81,9 @@ function finestDifferenceOf(values: Row): number {
 /** Keys inside the tolerance narrowed by their own expanded uncertainty; undefined without an intent or where one uncertainty is unknown. @source JCGM-106 */
 function guardedOf({ intent }: TouchInput, keys: readonly KeyTouch[]): number | undefined {
   if (intent === null) return undefined;
-  const judged = keys.flatMap(({ verdict, deviationG, figures, standardUncertaintyG }) => {
-    if (deviationG === undefined || verdict === 'outcome') return [];
-    const u = intent.even === 'balanceWeight' ? standardUncertaintyG : figures.downWeightG?.standardUncertaintyG;
-    return [{ deviationG, expandedG: expandedOf(u) }];
-  });
-  if (judged.length === 0 || judged.some(({ expandedG }) => expandedG === undefined)) return undefined;
-  return judged.filter(({ deviationG, expandedG = 0 }) => isWithin(deviationG, 0, intent.toleranceG - expandedG)).length;
+  const misses = missesOf(keys);
+  const expanded = keys.map(({ figures, standardUncertaintyG }) => expandedOf(intent.even === 'balanceWeight' ? standardUncertaintyG : figures.downWeightG?.standardUncertaintyG));
+  const isUnknown = misses.some((miss, index) => miss !== null && expanded[index] === undefined);
+  if (isUnknown || misses.every((miss) => miss === null)) return undefined;
+  return insideCountOf(misses, bandOf(intent), (index) => expanded[index] ?? 0);
 }

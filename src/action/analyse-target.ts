@@ -34,19 +34,26 @@ function alongAnchors(anchors: readonly { readonly key: KeyNumber; readonly down
   return below.downWeightG + ((above.downWeightG - below.downWeightG) * (key - below.key)) / (above.key - below.key);
 }
 
-/** Least up weight of a key, in grams, and who asks for it. */
-export interface UpWeightLimit {
+/** Least up weight an intent asks for, in grams; undefined where it asks for none, and then no up weight is judged. */
+export function askedUpWeightOf(intent: TouchIntent | null): number | undefined {
+  return intent === null || intent.upWeightMinG === 0 ? undefined : intent.upWeightMinG;
+}
+
+/** Up weight under which a return is usually slow, in grams: what is usual in the register, else what holds anywhere. Advises, never judges. @source PRACTICE */
+export function usualUpWeightOf(register: Register | undefined): number {
+  return register?.upWeightMinG ?? SLOW_RETURN_G;
+}
+
+/** What an up weight lies under, in grams: what was asked, which fails, or, where nothing was asked, what is usual, which is advice. */
+export interface UpWeightShort {
+  readonly cause: 'upWeightLow' | 'upWeightSlow';
   readonly limitG: number;
-  readonly evidence: 'target' | 'register';
 }
 
-/** Least up weight asked of a key: the restorer's own, never under what slow return makes of it; without an intent what is usual in the register. */
-export function upWeightLimitOf(intent: TouchIntent | null, register: Register | undefined): UpWeightLimit {
-  if (intent === null) return { limitG: register?.upWeightMinG ?? SLOW_RETURN_G, evidence: 'register' };
-  return intent.upWeightMinG >= SLOW_RETURN_G ? { limitG: intent.upWeightMinG, evidence: 'target' } : { limitG: SLOW_RETURN_G, evidence: 'register' };
-}
-
-/** True when the up weight was read and lies under the limit. */
-export function isUpWeightLow({ upWeightG }: KeyFigures, limitG: number): boolean {
-  return upWeightG !== undefined && upWeightG.value < limitG;
+/** The limit the up weight of a key lies under; undefined when it does not, or was not read. */
+export function upWeightShortOf(intent: TouchIntent | null, register: Register | undefined, { upWeightG }: KeyFigures): UpWeightShort | undefined {
+  const askedG = askedUpWeightOf(intent);
+  const limitG = askedG ?? usualUpWeightOf(register);
+  if (upWeightG === undefined || upWeightG.value >= limitG) return undefined;
+  return { cause: askedG === undefined ? 'upWeightSlow' : 'upWeightLow', limitG };
 }

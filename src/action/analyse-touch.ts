@@ -9,7 +9,7 @@ import { viewFriction } from './analyse-friction.ts';
 import { nextForAll, nextForKey } from './analyse-next.ts';
 import { viewParts } from './analyse-parts.ts';
 import { caveatsOf, summarise } from './analyse-summary.ts';
-import { isUpWeightLow, judgedFigureOf, upWeightLimitOf } from './analyse-target.ts';
+import { judgedFigureOf, upWeightShortOf } from './analyse-target.ts';
 import { sectionWeightRatioOf } from './parts.ts';
 import { registerOf } from './register.ts';
 
@@ -45,9 +45,8 @@ function touchOf(input: TouchInput, derived: DerivedFigures, expected: ExpectedF
   const friction = viewFriction(context);
   const parts = viewParts(context, friction?.usualG);
   const verdict = verdictOf(context);
-  const upWeight = upWeightLimitOf(input.intent, register);
-  const upWeightLow = isUpWeightLow(derived.figures, upWeight.limitG);
-  const findings = findingsOf(context, { friction, parts, deviationG: verdict.deviationG, upWeight: upWeightLow ? upWeight : undefined });
+  const upWeight = upWeightShortOf(input.intent, register, derived.figures);
+  const findings = findingsOf(context, { friction, parts, deviationG: verdict.deviationG, upWeight });
   const { key, colour, figures, balanceWeightG, frictionG, correctedFrictionG, standardUncertaintyG, keyRatio, weightRatio } = derived;
   return {
     key, colour, figures, balanceWeightG, frictionG, correctedFrictionG, standardUncertaintyG, keyRatio, weightRatio,
@@ -55,7 +54,8 @@ function touchOf(input: TouchInput, derived: DerivedFigures, expected: ExpectedF
     reference: parts.reference,
     usualFrictionG: friction?.usualG,
     ...verdict,
-    upWeightLow,
+    upWeightLow: upWeight?.cause === 'upWeightLow',
+    upAboveDown: derived.contradictory,
     findings,
     next: nextForKey(input, derived, findings, verdict.doubtful),
   };

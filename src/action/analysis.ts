@@ -63,7 +63,7 @@ export const causes = [
   'hammerHeavy', 'hammerLight',
   'wippenHeavy', 'wippenLight',
   'frontLight', 'frontHeavy',
-  'upWeightLow', 'cancelling', 'upAboveDown', 'outcome', 'balanceHigh', 'balanceLow',
+  'upWeightLow', 'upWeightSlow', 'cancelling', 'upAboveDown', 'outcome', 'balanceHigh', 'balanceLow',
 ] as const;
 export type Cause = (typeof causes)[number];
 
@@ -101,7 +101,7 @@ export interface Finding {
   readonly cause: Cause;
   /**
    * Grams of down weight this cause accounts for; signed, positive makes the key heavier. Absent for outcomes.
-   * For `upWeightLow` the up weight less the least asked; for `cancelling` the grams that cancel.
+   * For `upWeightLow` the up weight less the least asked, for `upWeightSlow` less the least usual; for `cancelling` the grams that cancel.
    */
   readonly amountG?: number;
   /** Expanded uncertainty (k = 2) of `amountG`, when known. */
@@ -115,6 +115,11 @@ export interface Finding {
   readonly remedies: readonly Remedy[];
   /** 1 friction, 2 ratio, 3 hammer, 4 lead, 0 to be cleared first (outcomes, contradictions). */
   readonly stage: 0 | 1 | 2 | 3 | 4;
+}
+
+/** True for a finding that advises and judges nothing: no work follows from it unasked. */
+export function isAdvice({ cause }: Pick<Finding, 'cause'>): boolean {
+  return cause === 'upWeightSlow';
 }
 
 /** What is said of one key. */
@@ -146,7 +151,10 @@ export interface KeyTouch {
   readonly verdict: Verdict;
   /** Deviation so close to the tolerance limit that the uncertainty cannot tell the side. */
   readonly doubtful: boolean;
+  /** The up weight lies under the least asked for; never true where none was asked. */
   readonly upWeightLow: boolean;
+  /** Up weight read above down weight: both stand as typed, balance and friction are left open. */
+  readonly upAboveDown: boolean;
   readonly findings: readonly Finding[];
   /** What would tell more, most telling first. */
   readonly next: readonly NextMeasurement[];
@@ -158,6 +166,8 @@ export interface TouchSummary {
   readonly stepG?: number;
   readonly measured: number;
   readonly keys: number;
+  /** Keys the count inside is out of: those measured and those that gave no number, which are outside. */
+  readonly judged: number;
   readonly inside: number;
   /** Absent when no uncertainty is known. */
   readonly insideGuarded?: number;

@@ -1,15 +1,13 @@
 import { meanOf, medianOf, scaledMadOf, standardDeviationOf } from '#numerics';
-
-/** A row of one quantity up the keyboard; null where there is no number. */
-export type Row = readonly (number | null)[];
+import { type Band, type Row, insideCountOf, isWithin } from './inside.ts';
 
 export interface EvennessQuestion {
   /** One value per key, bass to treble, all of one unit. */
   readonly values: Row;
   /** Smallest difference the weights or the scale can tell. */
   readonly step: number;
-  /** What every value should be and by how much it may miss it; nothing is judged inside when left out. */
-  readonly band?: { readonly target: number; readonly tolerance: number };
+  /** Nothing is judged inside when left out. */
+  readonly band?: Band;
   /** Expanded uncertainty (k = 2) of one value. */
   readonly uncertainty?: number;
 }
@@ -50,25 +48,14 @@ export function evennessOf({ values, step, band, uncertainty }: EvennessQuestion
   const fenced = numbers.filter((value) => isWithin(value, median, reach));
   const outliers = values.flatMap((value, index) => (value === null || isWithin(value, median, reach) ? [] : [index]));
   const judged = band === undefined ? {} : {
-    inside: countInside(numbers, band.target, band.tolerance),
-    ...(uncertainty === undefined ? {} : { insideGuarded: countInside(numbers, band.target, band.tolerance - uncertainty) }),
+    inside: insideCountOf(values, band),
+    ...(uncertainty === undefined ? {} : { insideGuarded: insideCountOf(values, band, () => uncertainty) }),
     capability: capabilityOf(fenced, step, band),
   };
   return { median, ...judged, ...stepsOf(values), outliers };
 }
 
-/** |x − centre| ≤ reach, the end included however its decimals came out in binary. */
-export function isWithin(value: number, centre: number, reach: number): boolean {
-  const rounding = 4 * Number.EPSILON * (Math.abs(value) + Math.abs(centre) + Math.abs(reach));
-  return Math.abs(value - centre) <= reach + rounding;
-}
-
-/** How many numbers lie within `reach` of the target, ends included; none when the reach is negative. */
-function countInside(numbers: readonly number[], target: number, reach: number): number {
-  return reach < 0 ? 0 : numbers.filter((value) => isWithin(value, target, reach)).length;
-}
-
-function capabilityOf(fenced: readonly number[], step: number, { target, tolerance }: { readonly target: number; readonly tolerance: number }): number {
+function capabilityOf(fenced: readonly number[], step: number, { target, tolerance }: Band): number {
   const room = tolerance - Math.abs(meanOf(fenced) - target);
   return room / (3 * Math.max(standardDeviationOf(fenced), step / Math.sqrt(12)));
 }

@@ -11,6 +11,7 @@ const STAGE_OF_CAUSE: Readonly<Record<Exclude<Cause, 'cancelling'>, Stage>> = {
   frictionLow: 1,
   keyFrictionHigh: 1,
   upWeightLow: 1,
+  upWeightSlow: 1,
   ratioHigh: 2,
   ratioLow: 2,
   wippenHeavy: 2,

@@ -1,6 +1,6 @@
 import { whittakerSmooth } from '#numerics';
 import { type Result, ok, refuse } from '#result';
-import type { Row } from './evenness.ts';
+import type { Row } from './inside.ts';
 
 export interface SmoothingQuestion {
   /** One value per key, bass to treble; null where there is none. */

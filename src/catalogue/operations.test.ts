@@ -18,6 +18,8 @@ const DIMENSIONLESS = new Set([
   'strings', 'station', 'stations', 'pushedStation', 'readStation', 'asymmetryStations', 'uncheckedPairs', 'notes', 'index',
   'values', 'target', 'tolerance', 'step', 'uncertainty', 'largestStep', 'medianStep', 'smoothed', 'sd', 'halfWidth',
   'inharmonicityB', 'exactInharmonicityB', 'coreOnlyInharmonicityB', 'firstOrderInharmonicityB', 'strain', 'packing', 'partials', 'fitPartials',
+  'key', 'strings', 'lockedCandidate', 'candidateIndex', 'objective', 'lowerBound',
+  'tensionSmoothness', 'inharmonicitySmoothness', 'impedanceSmoothness', 'sizeChange', 'tensionDeviation',
 ]);
 const ENDS_IN_UNIT = /(?:G|Mm|N|Deg|Hz|Ct|Cents|S|C|K|PerK|Pct|GMm|MPa|GPa|GPerM|KgM3|KgPerS|Nm2)$/u;
 

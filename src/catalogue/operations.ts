@@ -26,6 +26,7 @@ import type { AnyOperation } from '#operation';
 import {
   pinTurnOperation,
   plainStringOperation,
+  rescaleOperation,
   steppedStringOperation,
   stringDriftOperation,
   windingDensityOperation,
@@ -53,6 +54,7 @@ export const operations: readonly AnyOperation[] = [
   steppedStringOperation,
   stringDriftOperation,
   pinTurnOperation,
+  rescaleOperation,
   bearingOperation,
   bearingRecapOperation,
   bearingSettleOperation,

@@ -36,9 +36,19 @@ describe('calculating at the command line', () => {
     });
   });
 
-  it('an empty array is answered by an empty array', async () => {
-    const { code, out } = await calc([], '--json');
-    expect([code, JSON.parse(out)]).toEqual([0, []]);
+  it('an array without a case is refused by name, and nothing is answered', async () => {
+    const { code, out, err } = await calc([], '--json');
+    expect([code, out, problemIn(err).errors]).toEqual([2, '', [expect.objectContaining({ code: 'length', path: '', given: '[]', allowed: 'one case of touch-weight, or a list of at least 1' })]]);
+  });
+
+  it('an up weight above the down weight is refused by its name, and nothing is answered', async () => {
+    const { code, out, err } = await calc({ downWeightG: 26, upWeightG: 49 }, '--json');
+    expect([code, out, problemIn(err).errors]).toEqual([2, '', [expect.objectContaining({ code: 'order', path: 'upWeightG', given: 49, allowed: 'at most the down weight, 26' })]]);
+  });
+
+  it('a name that stands twice is refused, so that the first figure is not dropped in silence', async () => {
+    const { code, out, err } = await calc('[{"downWeightG":49,"upWeightG":26},{"downWeightG":49,"upWeightG":26,"downWeightG":52}]', '--json');
+    expect([code, out, problemIn(err).errors]).toEqual([2, '', [expect.objectContaining({ code: 'duplicate', path: '[1].downWeightG' })]]);
   });
 
   it.each([

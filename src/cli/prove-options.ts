@@ -23,6 +23,8 @@ export const tableOptions = {
   'target-g': words('asked', say('cli.prove.targetG')),
   'tolerance-g': words('asked', say('cli.prove.toleranceG')),
   'up-weight-min-g': words('asked', say('cli.prove.upWeightMinG')),
+  'found-on': words('weighing', say('cli.prove.foundOn')),
+  'finished-on': words('weighing', say('cli.prove.finishedOn')),
   'step-g': words('weighing', say('cli.prove.stepG')),
   'repeatability-g': words('weighing', say('cli.prove.repeatabilityG')),
   rule: choice('weighing', say('cli.prove.rule'), ['firstMovesLastLifts', 'interpolated']),

@@ -1,20 +1,24 @@
-import { type Compass, type SessionDraft, type TouchIntent, compass88, instrumentDraftSchema, keyOfNote, midiOf, sessionDraftSchema, touchIntentSchema } from '#instrument';
+import { type Compass, type SessionDraft, type TouchIntent, compass88, daySchema, instrumentDraftSchema, keyOfNote, midiOf, sessionDraftSchema, touchIntentSchema } from '#instrument';
 import { checkInput } from '#operation';
 import type { ProofInstrument } from '#proof';
 import { type Issue, type Result, ok, refuse } from '#result';
 import { type UnitId, parseMeasure } from '#units';
+import { z } from 'zod';
 import { optionOf } from './prove-options.ts';
 
 /** What may be stated beside two tables, as typed. */
 export type TypedStatements = Readonly<Partial<Record<
   | 'even' | 'targetG' | 'toleranceG' | 'upWeightMinG'
+  | 'found' | 'finished' | 'foundOn' | 'finishedOn'
   | 'stepG' | 'repeatabilityG' | 'rule' | 'dampers' | 'helperSprings' | 'regulated' | 'weightClass' | 'equipment' | 'placeOnKeyMm' | 'temperatureC' | 'humidityPct'
   | 'name' | 'kind' | 'firstNote' | 'lastNote' | 'maker' | 'serial' | 'year' | 'lengthMm', string>>> & { readonly demo?: boolean | undefined };
 
 /** What was stated, understood. What was not stays null. */
 export interface Statements {
   readonly intent: TouchIntent | null;
-  readonly session: Omit<SessionDraft, 'cycle' | 'state'>;
+  readonly session: Omit<SessionDraft, 'cycle' | 'state' | 'weighedOn'>;
+  /** The day each table was weighed on. */
+  readonly weighedOn: Readonly<Record<'found' | 'finished', string | null>>;
   readonly instrument: ProofInstrument;
 }
 
@@ -28,8 +32,9 @@ export function understandStatements(typed: TypedStatements, locale: string): Re
   const intent = understandIntent(typed, locale);
   const session = understandSession(typed, locale);
   const instrument = understandInstrument(typed, locale);
-  if (intent.ok && session.ok && instrument.ok) return ok({ intent: intent.value, session: session.value, instrument: instrument.value });
-  return { ok: false, issues: [intent, session, instrument].flatMap((result) => (result.ok ? [] : result.issues)) };
+  const days = understandDays(typed);
+  if (intent.ok && session.ok && instrument.ok && days.ok) return ok({ intent: intent.value, session: session.value, instrument: instrument.value, weighedOn: days.value });
+  return { ok: false, issues: [intent, session, instrument, days].flatMap((result) => (result.ok ? [] : result.issues)) };
 }
 
 /** Figures as typed: `49,5` and `49.5` alike. */
@@ -66,9 +71,18 @@ function understandSession(typed: TypedStatements, locale: string): Result<State
   const figures = figuresOf(typed, SESSION_FIGURES, locale);
   if (!figures.ok) return figures;
   const { rule = null, dampers = null, helperSprings = null, regulated, weightClass = null, equipment = null } = typed;
-  return underOptions(checkInput(sessionDraftSchema.omit({ cycle: true, state: true }), {
+  return underOptions(checkInput(sessionDraftSchema.omit({ cycle: true, state: true, weighedOn: true }), {
     ...figures.value, rule, dampers, helperSprings, weightClass, equipment, regulated: regulated === undefined ? null : regulated === 'yes',
   }));
+}
+
+/** The days of weighing, each beside the table it is told of. */
+function understandDays(typed: TypedStatements): Result<Statements['weighedOn']> {
+  const lone = (['found', 'finished'] as const).find((state) => typed[`${state}On`] !== undefined && typed[state] === undefined);
+  if (lone !== undefined) return refuse({ code: 'required', path: `--${lone}`, given: '', allowed: `a table, since --${lone}-on is given` });
+  const { foundOn = null, finishedOn = null } = typed;
+  const days = underOptions(checkInput(z.object({ foundOn: daySchema.nullable(), finishedOn: daySchema.nullable() }), { foundOn, finishedOn }));
+  return days.ok ? ok({ found: days.value.foundOn, finished: days.value.finishedOn }) : days;
 }
 
 function understandInstrument(typed: TypedStatements, locale: string): Result<ProofInstrument> {

@@ -5,9 +5,9 @@ import type { Issue } from '#result';
 import { planImport, readingsOfTable } from '#workshop';
 import { refused } from './failure.ts';
 import { say } from './language.ts';
+import { readNamed } from './named-file.ts';
 import { note } from './output.ts';
 import type { Statements } from './prove-statements.ts';
-import { readNamed } from './read-input.ts';
 
 export interface TableProof {
   readonly found: string | undefined;
@@ -20,7 +20,7 @@ export interface TableProof {
 
 /** Reads one or two tables into what a proof is made of. Everything wrong in both is refused together; nothing is left out in silence. */
 export async function materialOfTables({ found, finished, statements, locale, at }: TableProof): Promise<Pick<ProofMaterial, 'instrument' | 'sessions' | 'readings' | 'intent' | 'cycle' | 'head'>> {
-  const { instrument, session, intent } = statements;
+  const { instrument, session, intent, weighedOn } = statements;
   const issues: Issue[] = [];
   const readings: Reading[] = [];
   const sessions: ProofMaterial['sessions'][number][] = [];
@@ -29,7 +29,7 @@ export async function materialOfTables({ found, finished, statements, locale, at
     const read = await readState(file, { state, statements, locale, at });
     issues.push(...read.issues);
     readings.push(...read.readings);
-    sessions.push({ ...blankSession, ...session, id: state, state, startedAt: null, repeats: Math.max(1, ...read.readings.map(({ repeat }) => repeat)) });
+    sessions.push({ ...blankSession, ...session, id: state, state, weighedOn: weighedOn[state], startedAt: null, repeats: Math.max(1, ...read.readings.map(({ repeat }) => repeat)) });
   }
   if (issues.length > 0) throw refused(issues);
   return { instrument, sessions, readings, intent, cycle: 1, head: null };
@@ -37,7 +37,7 @@ export async function materialOfTables({ found, finished, statements, locale, at
 
 /** A session of which nothing was stated. */
 const blankSession = {
-  cycle: 1, placeOnKeyMm: null, stepG: null, weightClass: null, repeatabilityG: null, rule: null, dampers: null, helperSprings: null,
+  cycle: 1, weighedOn: null, placeOnKeyMm: null, stepG: null, weightClass: null, repeatabilityG: null, rule: null, dampers: null, helperSprings: null,
   regulated: null, temperatureC: null, humidityPct: null, equipment: null, remark: '',
 } as const;
 
@@ -46,7 +46,9 @@ type StateReading = { readonly readings: readonly Reading[]; readonly issues: re
 async function readState(file: string, { state, statements, locale, at }: Pick<TableProof, 'statements' | 'locale' | 'at'> & { readonly state: State }): Promise<StateReading> {
   const { readTable } = await import('#files');
   const name = path.basename(file);
-  const read = await readTable({ bytes: await readNamed(file) });
+  const bytes = await readNamed(file);
+  if (!bytes.ok) return { readings: [], issues: bytes.issues };
+  const read = await readTable({ bytes: bytes.value });
   if (!read.ok) return { readings: [], issues: inFile(name, read.issues) };
   const request = { table: read.value, compass: compassOf(statements.instrument), state, locale };
   const { columns, rows } = planImport({ ...request, cycle: 1, standing: [] });

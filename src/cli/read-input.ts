@@ -1,4 +1,3 @@
-import { readFile } from 'node:fs/promises';
 import { buffer } from 'node:stream/consumers';
 import { refused } from './failure.ts';
 import { note } from './output.ts';
@@ -7,16 +6,6 @@ import { note } from './output.ts';
 export async function readInput(hint: string): Promise<string> {
   if (process.stdin.isTTY) note(hint);
   return textOf(await buffer(process.stdin));
-}
-
-/** The bytes of a file named on the command line. */
-export async function readNamed(path: string): Promise<Uint8Array> {
-  try {
-    return await readFile(path);
-  } catch (error) {
-    const reason = error instanceof Error && 'code' in error ? String(error.code) : String(error);
-    throw refused([{ code: 'format', path, given: reason, allowed: 'a file that can be read' }]);
-  }
 }
 
 /** UTF-8, or UTF-16 where a byte order mark says so, as some shells write it. */

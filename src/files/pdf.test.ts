@@ -19,6 +19,19 @@ async function pagesOf(bytes: Uint8Array): Promise<readonly string[]> {
   return pages;
 }
 
+/** Height of the lowest words of each page above its foot, in points; the running foot left out. */
+async function lowestOf(bytes: Uint8Array): Promise<readonly number[]> {
+  const FOOT = 60;
+  const loading = getDocument({ data: Uint8Array.from(bytes), useSystemFonts: false, verbosity: 0 });
+  const document = await loading.promise;
+  const heights = await Promise.all(Array.from({ length: document.numPages }, async (_, index) => {
+    const { items } = await (await document.getPage(index + 1)).getTextContent();
+    return Math.min(...items.flatMap((item) => ('str' in item && item.str.trim() !== '' && Number(item.transform[5]) > FOOT ? [Number(item.transform[5])] : [])));
+  }));
+  await loading.destroy();
+  return heights;
+}
+
 function dictsOf(document: PDFDocument): readonly PDFDict[] {
   const isDict = (object: PDFObject): PDFDict[] => (object instanceof PDFDict ? [object] : object instanceof PDFRawStream ? [object.dict] : []);
   return document.context.enumerateIndirectObjects().flatMap(([, object]) => isDict(object));
@@ -42,16 +55,18 @@ const kidsOf = (dict: PDFDict, document: PDFDocument): readonly PDFDict[] => {
 
 const sizes = { a4: [595.28, 841.89], letter: [612, 792] } as const;
 
-describe.each([['a4', 'en'], ['letter', 'de']] as const)('the demo proof on %s in %s', (paper: Paper, locale) => {
+describe.each([['a4', 'en'], ['a4', 'de'], ['letter', 'en'], ['letter', 'de']] as const)('the demo proof on %s in %s', (paper: Paper, locale) => {
   const input = demoProof(locale);
   const report = buildProof(input);
   let document: PDFDocument;
   let pages: readonly string[];
+  let lowest: readonly number[];
 
   beforeAll(async () => {
     const bytes = await renderPdf(report, { paper });
     document = await PDFDocument.load(bytes, { updateMetadata: false });
     pages = await pagesOf(bytes);
+    lowest = await lowestOf(bytes);
   });
 
   it('has six to eight pages of the paper asked for', () => {
@@ -88,6 +103,10 @@ describe.each([['a4', 'en'], ['letter', 'de']] as const)('the demo proof on %s i
     expect(tables.length).toBeGreaterThanOrEqual(report.blocks.filter(({ type }) => type === 'table').length);
   });
 
+  it('has no page nearly empty: each is filled beyond its upper half', () => {
+    expect(lowest.map((y) => y < sizes[paper][1] / 2)).toEqual(pages.map(() => true));
+  });
+
   it('says DEMO and page n of m on every page', () => {
     const say = createSay(locale);
     pages.forEach((page, index) => {
@@ -101,8 +120,8 @@ describe.each([['a4', 'en'], ['letter', 'de']] as const)('the demo proof on %s i
     const say = createSay(locale);
     for (const touch of [input.found, input.finished]) {
       if (touch === null) throw new Error('the demo has both states');
-      const { inside, measured, outcomes, keys } = touch.summary;
-      expect(all).toContain(say('proof.countOf', { count: inside, total: measured + outcomes }));
+      const { inside, judged, measured, keys } = touch.summary;
+      expect(all).toContain(say('proof.countOf', { count: inside, total: judged }));
       expect(all).toContain(say('proof.countOf', { count: measured, total: keys }));
     }
     expect(all).toContain(say('proof.notStated'));

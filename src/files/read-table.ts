@@ -1,4 +1,4 @@
-import { type Result, andThen, map, refuse } from '#result';
+import { type Issue, type Result, andThen, map, refuse } from '#result';
 import type { Table } from '#workshop';
 import { decodeText } from './decode-text.ts';
 import { readDelimited } from './delimited.ts';
@@ -18,16 +18,19 @@ export interface TableFile {
  */
 export async function readTable({ bytes, sheet }: TableFile): Promise<Result<Table>> {
   if (bytes.length === 0) return refuse({ code: 'required', path: 'file', given: '', allowed: 'a file with rows in it', params: { reason: 'importEmpty' } });
-  if (bytes.length > MAX_FILE_BYTES) {
-    const max = MAX_FILE_BYTES / 1024 / 1024;
-    return refuse({ code: 'length', path: 'file', given: `${(bytes.length / 1024 / 1024).toFixed(1)} MB`, allowed: `at most ${String(max)} MB`, params: { reason: 'importFileLimit', max } });
-  }
+  if (bytes.length > MAX_FILE_BYTES) return refuse(fileTooLarge(bytes.length));
   if (startsWith(bytes, [0x50, 0x4b])) {
     return map(await readWorkbook(bytes, sheet), (workbook) => ({ encoding: 'xlsx', delimiter: '', ...workbook, rows: withoutTail(workbook.rows) }));
   }
   if (startsWith(bytes, [0xd0, 0xcf, 0x11, 0xe0])) return unreadable('an older binary workbook or document');
   if (startsWith(bytes, [0x25, 0x50, 0x44, 0x46])) return unreadable('a PDF');
   return andThen(decodeText(bytes), ({ encoding, text }) => map(readDelimited(text), ({ delimiter, rows }) => ({ encoding, delimiter, sheet: null, sheets: [], rows: withoutTail(rows) })));
+}
+
+/** What is said of a file larger than is read. */
+export function fileTooLarge(bytes: number): Issue {
+  const max = MAX_FILE_BYTES / 1024 / 1024;
+  return { code: 'length', path: 'file', given: `${(bytes / 1024 / 1024).toFixed(1)} MB`, allowed: `at most ${String(max)} MB`, params: { reason: 'importFileLimit', max } };
 }
 
 function startsWith(bytes: Uint8Array, signature: readonly number[]): boolean {

@@ -2,7 +2,7 @@ export { colourOf, compass85, compass88, equalTemperedHzOf, keyCountOf, keyOfNot
 export type { Compass, KeyColour, KeyNumber } from './compass.ts';
 export { drawKeyboard } from './keyboard.ts';
 export type { DrawnKey, DrawnKeyboard } from './keyboard.ts';
-export { compassOf, instrumentDraftSchema, instrumentSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from './model.ts';
+export { compassOf, daySchema, instrumentDraftSchema, instrumentSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from './model.ts';
 export type { Instrument, InstrumentDraft, SessionDraft, TouchIntent, WeighingSession } from './model.ts';
 export { MOST_PHOTOS, PHOTO_LIMIT_BYTES, observationDraftSchema, observationSchema, observedFaults, observedParts, photoSchema, photoTypes } from './observation.ts';
 export type { Observation, ObservationDraft, Photo } from './observation.ts';

@@ -36,10 +36,15 @@ export function compassOf({ firstMidi, lastMidi }: Pick<Instrument, 'firstMidi' 
   return { firstMidi, lastMidi };
 }
 
+/** A day of the calendar, `YYYY-MM-DD` (ISO 8601). */
+export const daySchema = z.iso.date();
+
 /** How the weights of one sitting were taken; `null` means not stated and prints so. */
 export const sessionDraftSchema = z.strictObject({
   cycle: z.number().int().min(1),
   state: z.enum(['found', 'planned', 'finished']),
+  /** The day the weights were taken, which need not be the day they were written down. */
+  weighedOn: daySchema.nullable().default(null),
   /** Distance of the weight behind the front edge of the key. */
   placeOnKeyMm: z.number().min(0).max(100).nullable().default(null),
   stepG: z.number().gt(0).max(50).nullable().default(null),
@@ -65,7 +70,7 @@ export type SessionDraft = z.input<typeof sessionDraftSchema>;
 export const sessionSchema = z.strictObject({ ...sessionDraftSchema.shape, id: z.string(), startedAt: z.string() });
 export type WeighingSession = z.output<typeof sessionSchema>;
 
-/** What is to be even, and how even: asked, not assumed. One per instrument and cycle. */
+/** What is to be even, and how even: asked, not assumed. One per instrument and cycle. `upWeightMinG` 0 asks for no least up weight. */
 export const touchIntentSchema = z.discriminatedUnion('even', [
   z.strictObject({ even: z.literal('downWeight'), targetG: z.number().min(10).max(150), toleranceG: z.number().gt(0).max(50), upWeightMinG: z.number().min(0).max(100) }),
   z.strictObject({ even: z.literal('balanceWeight'), targetG: z.number().min(5).max(150), toleranceG: z.number().gt(0).max(50), upWeightMinG: z.number().min(0).max(100) }),

@@ -78,6 +78,8 @@ function limitOf(issue: z.core.$ZodIssue): Limit {
       const choices = issue.values.map(String).join(', ');
       return { allowed: `one of ${choices}`, params: { choices } };
     }
+    case 'invalid_format':
+      return issue.format === 'date' ? { allowed: 'a day as YYYY-MM-DD, such as 2026-03-09', params: { reason: 'day' } } : { allowed: issue.message };
     default:
       return { allowed: issue.message };
   }

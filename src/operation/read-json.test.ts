@@ -26,6 +26,18 @@ describe('reading JSON', () => {
     expect(faultIn('\uFEFF{"a":1}')).toBe('read');
   });
 
+  it.each([
+    ['{"a":1,"a":2}', ['a']],
+    ['[{"a":1},{"a":1,"b":{"a":1,"c":[{"d":"\\"d\\":1","d":2}]}}]', ['[1].b.c[0].d']],
+    ['{"a":1,"\\u0061":2,"b":1,"b":[1,2]}', ['a', 'b']],
+    ['{"a":{"b":1},"c":{"b":"a,{\\"a\\":"}}', []],
+    ['{"a":"a","b":"a","":1,"":2}', ['']],
+    ['{"__proto__":1,"__proto__":2}', ['__proto__']],
+  ])('refuses a name that stands twice in one object, which a parser would drop in silence: %s', (text, names) => {
+    const result = readJson(text);
+    expect(result.ok ? [] : result.issues.map(({ code, path }) => [code, path])).toEqual(names.map((name) => ['duplicate', name]));
+  });
+
   it('reads whatever JSON.stringify wrote, and says where it was cut off', () => {
     fc.assert(fc.property(fc.json(), fc.nat(), (text, cut) => {
       expect(readJson(text)).toEqual({ ok: true, value: JSON.parse(text) as unknown });

@@ -1,10 +1,13 @@
 import { type Result, ok, refuse } from '#result';
+import { repeatedNamesIn } from './repeated-names.ts';
 
-/** Reads JSON text; where it is none, the issue names line and column. A byte order mark is no fault. */
+/** Reads JSON text; where it is none, the issue names line and column, and a name that stands twice in an object is named. A byte order mark is no fault. */
 export function readJson(text: string): Result<unknown> {
   const bare = text.replace(/^\uFEFF/u, '');
   try {
-    return ok(JSON.parse(bare) as unknown);
+    const value = JSON.parse(bare) as unknown;
+    const repeated = repeatedNamesIn(bare);
+    return repeated.length > 0 ? refuse(...repeated) : ok(value);
   } catch {
     const at = faultOf(bare);
     const before = bare.slice(0, at).split('\n');

@@ -12,7 +12,7 @@ export function runOperation<I, O>(operation: Operation<I, O>, raw: unknown): Re
 /** What a script is answered: the result of one case, or of each case in order, a refused one as `{ problem }`. */
 export interface Calculation {
   readonly answer: unknown;
-  /** Every issue of every case; those of an array under `[3].downWeightG`. */
+  /** Every issue of every case; those of an array under `[3].downWeightG`. An array without a case is refused as a whole. */
   readonly issues: readonly Issue[];
 }
 
@@ -21,6 +21,10 @@ export function calculate(operation: AnyOperation, raw: unknown): Calculation {
   if (!Array.isArray(raw)) {
     const result = runOperation(operation, raw);
     return result.ok ? { answer: result.value, issues: [] } : { answer: refusedCase(result.issues), issues: result.issues };
+  }
+  if (raw.length === 0) {
+    const issues: readonly Issue[] = [{ code: 'length', path: '', given: raw, allowed: `one case of ${operation.name}, or a list of at least 1`, params: { reason: 'noCase', operation: operation.name, min: 1 } }];
+    return { answer: refusedCase(issues), issues };
   }
   const results = raw.map((item: unknown) => runOperation(operation, item));
   return {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { signOf, signsOf } from './index.ts';
 
 const key = (change: Partial<KeyTouch>): KeyTouch =>
-  ({ key: 1, colour: 'natural', figures: { key: 1 }, verdict: 'inside', doubtful: false, upWeightLow: false, findings: [], next: [], ...change });
+  ({ key: 1, colour: 'natural', figures: { key: 1 }, verdict: 'inside', doubtful: false, upWeightLow: false, upAboveDown: false, findings: [], next: [], ...change });
 const finding = (withinUncertainty: boolean): KeyTouch['findings'][number] =>
   ({ cause: 'frictionHigh', evidence: 'register', supportedBy: [], withinUncertainty, remedies: ['repinCentres'], stage: 1 });
 
@@ -23,6 +23,7 @@ describe('the sign of a key', () => {
   it('marks for work where nothing is asked for, but only what is to be acted on', () => {
     expect(signOf(key({ verdict: 'noTarget', findings: [finding(false)] }))).toBe('work');
     expect(signOf(key({ verdict: 'noTarget', findings: [finding(true)] }))).toBeUndefined();
+    expect(signOf(key({ verdict: 'noTarget', findings: [{ ...finding(false), cause: 'upWeightSlow' }] }))).toBeUndefined();
     expect([...signsOf([key({ verdict: 'noTarget' }), key({ key: 2 })])]).toEqual([[2, 'inside']]);
   });
 });

@@ -1,4 +1,4 @@
-import { type KeyTouch, type TouchAnalysis, registerOf, upWeightLimitOf } from '#action';
+import { type KeyTouch, type TouchAnalysis, askedUpWeightOf, registerOf } from '#action';
 import { type Compass, type State, type TouchIntent, keyCountOf, keysOf } from '#instrument';
 import { type KeyPlotOptions, type KeyPoint, keyPlot } from './key-plot.ts';
 import type { Scene } from './scene.ts';
@@ -64,7 +64,7 @@ export function judgedFigureOf({ even }: TouchIntent): TouchFigure {
 export function touchAimsOf(figure: TouchFigure, { compass, intent, usualFriction = false }: TouchAsked, keys: readonly KeyTouch[]): Pick<KeyPlotOptions, 'band' | 'target' | 'limit'> {
   if (figure === 'friction') return usualFriction ? { band: usualFrictionOf(compass) } : {};
   if (intent === null) return {};
-  if (figure === 'upWeight') return { limit: upWeightLimitOf(intent, undefined).limitG };
+  if (figure === 'upWeight') return { limit: askedUpWeightOf(intent) };
   if (figure !== judgedFigureOf(intent)) return {};
   const asked = new Map(keys.map(({ key, targetG }) => [key, targetG]));
   const target = Array.from({ length: keyCountOf(compass) }, (_, index) => asked.get(index + 1));

@@ -1,13 +1,15 @@
+import { type TouchSummary, askedUpWeightOf } from '#action';
 import { compassOf, keyCountOf, noteNameOf } from '#instrument';
 import { type KeySign, keyboardScene, signsOf } from '#plot';
 import { type Block, type HeadlineBlock, type KeyValuesBlock, cell } from '#report';
 import { type ProofInput, type Proved, provedStates } from './input.ts';
+import { fewRemarksOf } from './remarks.ts';
 import { asStated, dayOf, intentWords, statedGrams, statedOr } from './words.ts';
 
 /** Width every drawing of a proof is made at; the paper scales it. */
 export const DRAWING_WIDTH_PX = 690;
 
-/** First page: the instrument, the keyboard as found and as finished, and one figure for each state that was measured. */
+/** First page: the instrument, the keyboard as found and as finished, one figure for each state that was measured, and a few remarks. */
 export function coverOf(input: ProofInput): readonly Block[] {
   const { say, instrument } = input;
   const proved = provedStates(input);
@@ -17,26 +19,35 @@ export function coverOf(input: ProofInput): readonly Block[] {
     ...proved.map((one) => keyboardOf(one, input)),
     { type: 'heading', level: 1, text: say('proof.instrument') },
     instrumentFacts(input),
+    ...fewRemarksOf(input),
     ...(instrument.kind === 'upright' ? [{ type: 'note', text: say('proof.upright') } as const] : []),
   ];
 }
 
 function headlineOf(proved: readonly Proved[], input: ProofInput): HeadlineBlock {
-  const { say, intent, instrument } = input;
+  const { say, intent } = input;
   return {
     type: 'headline',
     items: proved.map(({ state, touch: { summary } }) => ({
       state,
       label: say(`proof.state.${state}`),
-      value: say('proof.countOf', { count: intent === null ? summary.measured : summary.inside, total: intent === null ? summary.keys : summary.measured + summary.outcomes }),
-      detail: intent === null ? say('proof.headline.measured') : `${say('proof.headline.inside', { intent: intentWords(intent, compassOf(instrument), input) })}; ${say('proof.headline.slow', { count: summary.upWeightLow })}`,
+      value: say('proof.countOf', intent === null ? { count: summary.measured, total: summary.keys } : { count: summary.inside, total: summary.judged }),
+      detail: detailOf(summary, input),
     })),
   };
+}
+
+function detailOf({ upWeightLow }: TouchSummary, input: ProofInput): string {
+  const { say, intent, instrument } = input;
+  if (intent === null) return say('proof.headline.measured');
+  const inside = say('proof.headline.inside', { intent: intentWords(intent, compassOf(instrument), input) });
+  return askedUpWeightOf(intent) === undefined ? inside : `${inside}; ${say('proof.headline.slow', { count: upWeightLow })}`;
 }
 
 function instrumentFacts(input: ProofInput): KeyValuesBlock {
   const { say, instrument, intent, head } = input;
   const compass = compassOf(instrument);
+  const askedG = askedUpWeightOf(intent);
   const number = (value: number | null, unit: string): string | null => (value === null ? null : `${asStated(value, input)}${unit}`);
   const first = noteNameOf(compass, 1);
   const last = noteNameOf(compass, keyCountOf(compass));
@@ -52,7 +63,7 @@ function instrumentFacts(input: ProofInput): KeyValuesBlock {
       { label: say('proof.fact.compass'), value: cell(say(instrument.compassAssumed === true ? 'proof.compassAssumed' : 'proof.compass', { keys: keyCountOf(compass), first, last })) },
       ...(head === null ? [] : [{ label: say('proof.fact.cycle'), value: cell(String(input.cycle)) }]),
       { label: say('proof.fact.asked'), value: intent === null ? cell(say('proof.intent.none'), 'quiet') : cell(intentWords(intent, compass, input)) },
-      { label: say('proof.fact.upWeightMin'), value: statedOr(intent === null || intent.upWeightMinG === 0 ? null : statedGrams(intent.upWeightMinG, input), input) },
+      { label: say('proof.fact.upWeightMin'), value: statedOr(askedG === undefined ? null : statedGrams(askedG, input), input) },
       { label: say('proof.fact.printed'), value: cell(dayOf(input.printedAt, input)) },
       { label: say('proof.fact.record'), value: head === null ? cell(say('proof.record.none'), 'quiet') : cell(say('proof.record.head', { seq: head.seq, hash: head.hash })) },
     ],

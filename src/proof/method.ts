@@ -40,7 +40,7 @@ function sessionTable(beside: readonly { readonly session: ProofSession; readonl
   const names = factNames.filter((name) => name !== 'remark' || beside.some(({ session }) => session.remark.trim() !== ''));
   return {
     type: 'table', strips: 1, rowHeads: true, caption: say('proof.method'),
-    columns: [{ label: say('proof.session.fact'), align: 'start', width: 1 }, ...beside.map(({ label }) => ({ label, align: 'start', width: 1 } as const))],
+    columns: [{ label: say('proof.session.fact'), align: 'start', width: 1.4 }, ...beside.map(({ label }) => ({ label, align: 'start', width: 1 } as const))],
     rows: names.map((name) => [cell(say(`proof.session.${name}`)), ...facts.map((fact) => fact[name])]),
   };
 }
@@ -48,9 +48,9 @@ function sessionTable(beside: readonly { readonly session: ProofSession; readonl
 function factsOf(session: ProofSession, input: ProofInput): Readonly<Record<FactName, Cell>> {
   const { say } = input;
   const unit = (value: number | null, sign: string): Cell => statedOr(value === null ? null : `${asStated(value, input)}\u00A0${sign}`, input);
-  const { startedAt, rule, dampers, helperSprings, regulated } = session;
+  const { weighedOn, rule, dampers, helperSprings, regulated } = session;
   return {
-    date: statedOr(startedAt === null ? null : dayOf(startedAt, input), input),
+    date: statedOr(weighedOn === null ? null : dayOf(weighedOn, input), input),
     equipment: statedOr(session.equipment, input),
     weightClass: statedOr(session.weightClass, input),
     step: unit(session.stepG, 'g'),

@@ -1,4 +1,4 @@
-import { upWeightLimitOf } from '#action';
+import { askedUpWeightOf } from '#action';
 import { compassOf } from '#instrument';
 import { type KeyPoint, type PlottedTouch, type TouchFigure, judgedFigureOf, touchFigures, touchPlot, touchPointsOf } from '#plot';
 import type { Block } from '#report';
@@ -43,7 +43,10 @@ function plotFor(figure: TouchFigure, input: ProofInput): readonly Block[] {
 function aimWordsOf(figure: TouchFigure, input: ProofInput): readonly string[] {
   const { say, intent } = input;
   if (intent === null) return [];
-  if (figure === 'upWeight') return [say('proof.plot.limit', { limit: statedGrams(upWeightLimitOf(intent, undefined).limitG, input) })];
+  if (figure === 'upWeight') {
+    const askedG = askedUpWeightOf(intent);
+    return askedG === undefined ? [] : [say('proof.plot.limit', { limit: statedGrams(askedG, input) })];
+  }
   return figure === judgedFigureOf(intent) ? [say('proof.plot.band', { tolerance: statedGrams(intent.toleranceG, input) })] : [];
 }
 

@@ -78,7 +78,7 @@ describe('buildProof', () => {
 
   it('prints what was not stated as not stated, field by field', () => {
     const input = demoProof('en', { intent: null, head: null });
-    const sessions = input.sessions.map((session) => ({ ...session, startedAt: null, stepG: null, repeatabilityG: null, weightClass: null, rule: null, dampers: null, helperSprings: null, regulated: null, temperatureC: null, humidityPct: null, placeOnKeyMm: null, equipment: null }));
+    const sessions = input.sessions.map((session) => ({ ...session, weighedOn: null, stepG: null, repeatabilityG: null, weightClass: null, rule: null, dampers: null, helperSprings: null, regulated: null, temperatureC: null, humidityPct: null, placeOnKeyMm: null, equipment: null }));
     const method = tablesOf({ ...input, sessions }).find(({ columns }) => columns[0]?.label === 'Stated by those who weighed');
     const stated = method?.rows.filter((row) => row.slice(1).some(({ text }) => text !== 'not stated')).map(([label]) => label?.text);
     expect(stated).toEqual(['Weighings of each key', 'Remark']);
@@ -92,6 +92,36 @@ describe('buildProof', () => {
     expect(keyTables(input).flatMap(({ rows }) => rows.flat()).some(({ text }) => text.includes('↓'))).toBe(false);
   });
 
+  it('leaves balance and friction open where the up weight stands above the down weight, and says so', () => {
+    const { instrument, sessions, readings = [], intent, cycle, head, printedAt, locale, say } = demoProof();
+    const swapped = readings.map((reading) => (reading.state === 'finished' && reading.index === 40 && reading.quantity === 'upWeightG' ? { ...reading, typed: '61', value: 61 } : reading));
+    const input = proofInputOf({ instrument, sessions: sessions.map((session, index) => ({ ...session, id: String(index) })), readings: swapped, intent, cycle, head, printedAt, locale, say });
+    const rows = keyTables(input)[1]?.rows.map((row) => row.map(({ text }) => text)) ?? [];
+    expect(rows[39]?.slice(0, 6)).toEqual(['40', 'C4', rows[39]?.[2], '61.0', '–', '–']);
+    expect(rows.filter((row) => row[5] === '–')).toHaveLength(1);
+    expect(rows.some((row) => row[5]?.startsWith('−'))).toBe(false);
+    const text = textOf(buildProof(input));
+    expect(text).toContain('At C4 (As finished) the up weight was read above the down weight');
+  });
+
+  it('speaks of slow keys only where a least up weight was asked for', () => {
+    const { instrument, sessions, readings = [], cycle, head, printedAt, locale, say } = demoProof();
+    const of = (upWeightMinG: number) => textOf(buildProof(proofInputOf({
+      instrument, sessions: sessions.map((session, index) => ({ ...session, id: String(index) })), readings, cycle, head, printedAt, locale, say,
+      intent: { even: 'downWeight', targetG: 49, toleranceG: 2, upWeightMinG },
+    })));
+    expect(of(20)).toMatch(/slow to return[\s\S]*Up weight below 20\sg[\s\S]*the dashed line is the least, 20\sg/u);
+    expect(of(0)).not.toMatch(/slow to return|Up weight below|the dashed line is the least|↓ \d/u);
+    expect(of(0)).toContain('Up weight less than is usual: advice');
+  });
+
+  it('prints the day each state was weighed, and not the day it was written down', () => {
+    const row = (input: ProofInput) => tablesOf(input).flatMap(({ rows }) => rows).find(([label]) => label?.text === 'Day of weighing')?.map(({ text }) => text);
+    expect(row(demoProof())).toEqual(expect.arrayContaining(['February 9, 2026', 'April 17, 2026']));
+    const input = demoProof();
+    expect(row({ ...input, sessions: input.sessions.map((session) => ({ ...session, weighedOn: null })) })?.slice(1)).toEqual(input.sessions.map(() => 'not stated'));
+  });
+
   it('carries the record of the store, and says when there is none', () => {
     const input = demoProof();
     expect(textOf(buildProof(input))).toContain(input.head?.hash);
@@ -99,7 +129,11 @@ describe('buildProof', () => {
   });
 
   it('keeps remarks made at the keys', () => {
-    expect(textOf(buildProof(demoProof()))).toContain('White powder on the middle lead');
+    expect(textOf(buildProof(demoProof()))).toContain('As found. F1: White powder on the middle lead, rubs its neighbour; A♯2: Hammer of another set');
+    const input = demoProof();
+    const many = { ...input, readings: input.readings?.map((reading) => (reading.quantity === 'upWeightG' ? { ...reading, remark: `noted at ${String(reading.index)}` } : reading)) };
+    const table = tablesOf(many).find(({ caption }) => caption === 'Remarks at the keys');
+    expect(table?.rows).toHaveLength(6 + 2 * 88);
   });
 });
 

@@ -1,5 +1,5 @@
-import { type TouchAnalysis, type TouchSummary, upWeightLimitOf } from '#action';
-import { type TouchIntent, compassOf } from '#instrument';
+import { type TouchAnalysis, askedUpWeightOf } from '#action';
+import { type KeyNumber, type TouchIntent, compassOf } from '#instrument';
 import { medianOf } from '#numerics';
 import { type Block, type Cell, cell } from '#report';
 import { type ProofInput, type Proved, provedStates } from './input.ts';
@@ -22,6 +22,7 @@ export function summaryOf(input: ProofInput): readonly Block[] {
       rows: rows.map(([label, of]) => [cell(label), ...proved.map(of)]),
     },
     ...(intent === null ? [] : [{ type: 'paragraph', size: 'small', text: say('proof.capability.note') } as const]),
+    ...contradictionNote(proved, input),
   ];
 }
 
@@ -31,22 +32,37 @@ function countRows(input: ProofInput): readonly Row[] {
   return [
     [say('proof.summary.measured'), ({ touch: { summary } }) => cell(say('proof.countOf', { count: summary.measured, total: summary.keys }))],
     [say('proof.summary.outcomes'), ({ touch }) => counted(touch.summary.outcomes, outcomeKeys(touch))],
+    ...(provedStates(input).some(({ touch }) => contradictoryKeys(touch).length > 0) ? [[say('proof.summary.upAboveDown'), ({ touch }: Proved) => counted(contradictoryKeys(touch).length, contradictoryKeys(touch))] as const] : []),
   ];
   function counted(count: number, keys: readonly number[]): Cell {
     return count === 0 ? cell('0') : cell(`${String(count)} (${noteRuns(keys, compassOf(instrument))})`, 'flag');
   }
 }
 
+/** Keys whose up weight was read above their down weight. */
+function contradictoryKeys({ keys }: TouchAnalysis): readonly KeyNumber[] {
+  return keys.filter(({ upAboveDown }) => upAboveDown).map(({ key }) => key);
+}
+
+/** What is left open where the two weights contradict each other, in words. */
+function contradictionNote(proved: readonly Proved[], { say, instrument }: ProofInput): readonly Block[] {
+  const told = proved.flatMap(({ state, touch }) => {
+    const keys = contradictoryKeys(touch);
+    return keys.length === 0 ? [] : [`${noteRuns(keys, compassOf(instrument))} (${say(`proof.state.${state}`)})`];
+  });
+  return told.length === 0 ? [] : [{ type: 'note', text: say('proof.upAboveDown', { keys: told.join('; ') }) }];
+}
+
 function judgedRows(input: ProofInput, intent: TouchIntent): readonly Row[] {
   const { say, instrument } = input;
-  const total = (summary: TouchSummary): number => summary.measured + summary.outcomes;
+  const askedG = askedUpWeightOf(intent);
   const lowKeys = (touch: TouchAnalysis): string => noteRuns(touch.keys.filter(({ upWeightLow }) => upWeightLow).map(({ key }) => key), compassOf(instrument));
   return [
-    [say('proof.summary.inside'), ({ touch: { summary } }) => cell(say('proof.countOf', { count: summary.inside, total: total(summary) }), 'strong')],
+    [say('proof.summary.inside'), ({ touch: { summary } }) => cell(say('proof.countOf', { count: summary.inside, total: summary.judged }), 'strong')],
     [say('proof.summary.guarded'), ({ touch: { summary } }) => (summary.insideGuarded === undefined
       ? cell(say('proof.uncertaintyUnknown'), 'quiet')
-      : cell(say('proof.countOf', { count: summary.insideGuarded, total: total(summary) })))],
-    [say('proof.summary.upWeightLow', { limit: statedGrams(upWeightLimitOf(intent, undefined).limitG, input) }), ({ touch }) => (touch.summary.upWeightLow === 0 ? cell('0') : cell(`${String(touch.summary.upWeightLow)} (${lowKeys(touch)})`, 'flag'))],
+      : cell(say('proof.countOf', { count: summary.insideGuarded, total: summary.judged })))],
+    ...(askedG === undefined ? [] : [[say('proof.summary.upWeightLow', { limit: statedGrams(askedG, input) }), ({ touch }: Proved) => (touch.summary.upWeightLow === 0 ? cell('0') : cell(`${String(touch.summary.upWeightLow)} (${lowKeys(touch)})`, 'flag'))] as const]),
     [say('proof.summary.capability'), ({ touch }) => capabilityOf(touch, intent, input)],
   ];
 }
@@ -54,10 +70,10 @@ function judgedRows(input: ProofInput, intent: TouchIntent): readonly Row[] {
 /** The figure never stands alone: beside it the count, and what the reading noise alone would allow. */
 function capabilityOf(touch: TouchAnalysis, intent: TouchIntent, input: ProofInput): Cell {
   const { say } = input;
-  const { capability, inside, measured, outcomes } = touch.summary;
+  const { capability, inside, judged } = touch.summary;
   if (capability === undefined) return cell(say('proof.capability.none'), 'quiet');
   const figure = bare(capability, input, { decimals: 2 });
-  const count = say('proof.countOf', { count: inside, total: measured + outcomes });
+  const count = say('proof.countOf', { count: inside, total: judged });
   const noise = readingNoiseOf(touch, intent);
   if (noise === undefined || noise === 0) return cell(say('proof.capability.beside', { figure, count }));
   return cell(say('proof.capability.noise', { figure, count, noise: grams(noise, input, { decimals: 2 }), most: bare(intent.toleranceG / (3 * noise), input, { decimals: 2 }) }));

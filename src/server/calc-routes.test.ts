@@ -28,6 +28,24 @@ describe('calculations over HTTP', () => {
     expect(body).toMatchObject([{ frictionG: 11.5 }, { problem: { status: 422, errors: [{ path: 'downWeightG', given: 'heavy' }] } }, { frictionG: 15 }]);
   });
 
+  it.each([
+    ['a name given twice', '{"downWeightG":49,"upWeightG":26,"downWeightG":50}', 400, { path: 'downWeightG', given: 'downWeightG', code: 'duplicate' }],
+    ['a list without a case', '[]', 422, { path: '', given: '[]', code: 'length' }],
+  ])('refuses %s', async (_, body, status, issue) => {
+    const response = await app.request('/api/calc/touch-weight', { method: 'POST', headers: { 'content-type': 'application/json' }, body });
+    expect(response.status).toBe(status);
+    expect(await response.json()).toMatchObject({ errors: [issue] });
+  });
+
+  it('refuses every list of a calculation by name when it is empty', async () => {
+    const lists = operations.flatMap(({ name, example }) => Object.entries(example as object).flatMap(([field, value]) => (Array.isArray(value) ? [[name, field, { ...(example as object), [field]: [] }] as const] : [])));
+    expect(lists.length).toBeGreaterThan(1);
+    for (const [name, field, input] of lists) {
+      const { status, body } = await calc(name, input);
+      expect([name, status, (body['errors'] as { path: string }[])[0]?.path]).toEqual([name, 422, field]);
+    }
+  });
+
   it('refuses 1e999, which JSON text can say and no number is', async () => {
     const response = await app.request('/api/calc/touch-weight', { method: 'POST', headers: { 'content-type': 'application/json' }, body: '{"downWeightG":1e999,"upWeightG":26}' });
     expect(response.status).toBe(422);

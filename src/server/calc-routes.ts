@@ -8,7 +8,7 @@ import { localeOf, sayKeyOf } from './locale.ts';
 
 /**
  * Calculations over HTTP, with the meaning they have on the command line: one case is answered or refused,
- * an array is answered in order with a refused case as `{ problem }` among the others.
+ * an array is answered in order with a refused case as `{ problem }` among the others. An array without a case is refused.
  */
 export function mountCalculations(app: Hono, operations: readonly AnyOperation[]): void {
   const byName = new Map(operations.map((operation) => [operation.name, operation]));
@@ -23,7 +23,7 @@ export function mountCalculations(app: Hono, operations: readonly AnyOperation[]
     const raw = await readBody(context);
     const { answer, issues } = calculate(operation, raw);
     context.header('cache-control', 'no-store');
-    if (issues.length > 0 && !Array.isArray(raw)) return answerProblem(problemOf('refused', issues));
+    if (issues.length > 0 && !Array.isArray(answer)) return answerProblem(problemOf('refused', issues));
     return context.json(answer as object);
   });
 }

@@ -30,8 +30,8 @@ export function demoWork(found: readonly DemoStep[], intent: TouchIntent): reado
 /** Sessions and readings as a store would hold them once the steps are written. */
 export function standingOf(steps: readonly DemoStep[]): { readonly sessions: readonly WeighingSession[]; readonly readings: readonly Reading[] } {
   const sessions = steps.flatMap((step) => (step.kind === 'session' ? [{ ...sessionDraftSchema.parse(step.draft), id: step.ref, startedAt: EPOCH }] : []));
-  const readings = steps.flatMap((step) =>
-    step.kind === 'readings' ? step.batch.entries.map((entry, at) => readingOf(entry, step.batch.state, step.sessionRef, `${String(step.sessionRef)}-${step.batch.state}-${String(at)}`)) : []);
+  const readings = steps.flatMap((step, place) =>
+    step.kind === 'readings' ? step.batch.entries.map((entry, at) => readingOf(entry, step.batch.state, step.sessionRef, `${String(place)}-${step.batch.state}-${String(at)}`)) : []);
   return { sessions, readings };
 }
 

@@ -92,6 +92,17 @@ describe('demo grand', () => {
     expect(Math.min(...finished.keys.map(({ figures }) => figures.upWeightG?.value ?? 0))).toBeGreaterThanOrEqual(20);
   });
 
+  it('weighed the key alone wherever a done job asks for it, and never more than rubs in all', () => {
+    const items = grand.steps.flatMap((step) => (step.kind === 'work' ? step.items : []));
+    const asking = items.filter(({ remeasure = [] }) => remeasure.includes('keyFrictionG'));
+    expect(new Set(asking.map(({ remedy }) => remedy))).toEqual(new Set(['measureKeyFriction', 'cleanKeyPins']));
+    for (const { key, remedy } of asking) {
+      const { figures, frictionG } = (remedy === 'measureKeyFriction' ? found : finished).keys[(key ?? 0) - 1] ?? { figures: undefined };
+      expect(figures?.keyFrictionG?.value, `key ${String(key)}`).toBeGreaterThanOrEqual(0);
+      expect(figures?.keyFrictionG?.value, `key ${String(key)}`).toBeLessThan(frictionG ?? Number.POSITIVE_INFINITY);
+    }
+  });
+
   it('lists the work in the order friction, ratio, hammer, lead, with the jobs its faults ask for', () => {
     const items = grand.steps.flatMap((step) => (step.kind === 'work' ? step.items : []));
     expect(items.map(({ stage }) => stage)).toEqual(items.map(({ stage }) => stage).toSorted((a, b) => a - b));

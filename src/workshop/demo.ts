@@ -4,7 +4,7 @@ import { DEMO_ARMS, type DemoKey, demoAsFinished, demoAsFound, demoDownWeightOf 
 import type { DemoPiano, DemoStep } from './demo-step.ts';
 import { demoStrings } from './demo-strings.ts';
 import { demoWork } from './demo-work.ts';
-import type { ReadingEntry } from './records.ts';
+import type { ReadingEntry, WorkItemDraft } from './records.ts';
 
 /**
  * The invented grand of the demo: worn as found, put right as finished, every weight consistent with levers, parts and
@@ -14,10 +14,19 @@ import type { ReadingEntry } from './records.ts';
  * @source OWN
  */
 export function demoShop(): readonly DemoPiano[] {
-  const found = foundSteps(demoAsFound());
-  const work: DemoStep = { kind: 'work', items: demoWork(found, INTENT), done: true };
+  const worn = demoAsFound();
   const belly = demoBelly();
-  return [{ draft: GRAND, intent: INTENT, steps: [...found, ...demoStrings(), ...belly.found, { kind: 'intent', cycle: 1, intent: INTENT }, work, ...finishedSteps(demoAsFinished()), ...belly.finished] }];
+  const found = foundSteps(worn);
+  const items = demoWork(found, INTENT);
+  const measured = readingsOf('found', 'found-touch', frictionEntries(worn, keysAskedAlone(items, true)));
+  const finished = finishedSteps(demoAsFinished(), keysAskedAlone(items, false));
+  return [{ draft: GRAND, intent: INTENT, steps: [...found, ...demoStrings(), ...belly.found, { kind: 'intent', cycle: 1, intent: INTENT }, { kind: 'work', items, done: true }, measured, ...finished, ...belly.finished] }];
+}
+
+/** Keys whose own friction the done jobs ask for: those that only measure it, as found, or those that change it, as finished. */
+function keysAskedAlone(items: readonly WorkItemDraft[], isMeasuring: boolean): ReadonlySet<KeyNumber> {
+  const asking = items.filter(({ remedy, remeasure = [] }) => remeasure.includes('keyFrictionG') && (remedy === 'measureKeyFriction') === isMeasuring);
+  return new Set(asking.flatMap(({ key }) => key ?? []));
 }
 
 const GRAND: InstrumentDraft = {
@@ -43,8 +52,8 @@ const TOUCH_SESSION = {
 const PARTS_SESSION = {
   cycle: 1, placeOnKeyMm: 13, stepG: 0.1, repeatabilityG: 0.05, dampers: 'none', helperSprings: 'none', repeats: 1, equipment: 'Invented scale reading 0.1 g',
 } as const;
-const DAMP = { temperatureC: 17, humidityPct: 68 } as const;
-const SETTLED = { temperatureC: 20, humidityPct: 46 } as const;
+const DAMP = { weighedOn: '2026-02-09', temperatureC: 17, humidityPct: 68 } as const;
+const SETTLED = { weighedOn: '2026-04-17', temperatureC: 20, humidityPct: 46 } as const;
 
 /** Keys that gave no number as found. The others at these keys were read. */
 const OUTCOMES: Readonly<Record<number, Partial<Record<'downWeightG' | 'upWeightG', Outcome>>>> = {
@@ -62,27 +71,26 @@ const REMARKS: Readonly<Record<number, string>> = {
 };
 
 /** Keys whose friction was weighed without the action: those that looked suspicious. */
-const KEY_FRICTION_WEIGHED: readonly KeyNumber[] = [9, 12, 20, 37, 42, 48, 63, 66, 73];
+const KEY_FRICTION_WEIGHED: ReadonlySet<KeyNumber> = new Set([9, 12, 20, 37, 42, 48, 63, 66, 73]);
 
 function foundSteps(keys: readonly DemoKey[]): readonly DemoStep[] {
   const touch = keys.flatMap((key) => touchEntries(key, OUTCOMES[key.key] ?? {}, REMARKS[key.key]));
-  const friction = keys.filter(({ key }) => KEY_FRICTION_WEIGHED.includes(key)).map(keyFrictionEntry);
   return [
     { kind: 'session', ref: 'found-touch', draft: { ...TOUCH_SESSION, ...DAMP, state: 'found', regulated: false, remark: 'Weighed on arrival, in a damp room' } },
-    readingsOf('found', 'found-touch', [...touch, ...friction]),
+    readingsOf('found', 'found-touch', [...touch, ...frictionEntries(keys, KEY_FRICTION_WEIGHED)]),
     { kind: 'session', ref: 'found-parts', draft: { ...PARTS_SESSION, ...DAMP, state: 'found', regulated: false } },
     readingsOf('found', 'found-parts', partsEntries(keys)),
     readingsOf('found', null, armEntries()),
   ];
 }
 
-function finishedSteps(keys: readonly DemoKey[]): readonly DemoStep[] {
+function finishedSteps(keys: readonly DemoKey[], weighedAlone: ReadonlySet<KeyNumber>): readonly DemoStep[] {
   return [
     { kind: 'session', ref: 'finished-parts', draft: { ...PARTS_SESSION, ...SETTLED, state: 'finished', regulated: true } },
     readingsOf('finished', 'finished-parts', partsEntries(keys)),
     readingsOf('finished', null, armEntries()),
     { kind: 'session', ref: 'finished-touch', draft: { ...TOUCH_SESSION, ...SETTLED, state: 'finished', regulated: true } },
-    readingsOf('finished', 'finished-touch', keys.flatMap((key) => touchEntries(key, {}, undefined))),
+    readingsOf('finished', 'finished-touch', [...keys.flatMap((key) => touchEntries(key, {}, undefined)), ...frictionEntries(keys, weighedAlone)]),
   ];
 }
 
@@ -101,9 +109,10 @@ function touchEntries(key: DemoKey, outcomes: Partial<Record<'downWeightG' | 'up
   });
 }
 
-/** Half the difference of two whole-gram weights: to half a gram. */
-function keyFrictionEntry({ key, keyFrictionG }: DemoKey): ReadingEntry {
-  return { quantity: 'keyFrictionG', scope: 'key', index: key, typed: (Math.round(keyFrictionG * 2) / 2).toFixed(1) };
+/** Friction of some keys alone: half the difference of two whole-gram weights, so to half a gram. */
+function frictionEntries(keys: readonly DemoKey[], weighedAlone: ReadonlySet<KeyNumber>): readonly ReadingEntry[] {
+  return keys.filter(({ key }) => weighedAlone.has(key))
+    .map(({ key, keyFrictionG }) => ({ quantity: 'keyFrictionG', scope: 'key', index: key, typed: (Math.round(keyFrictionG * 2) / 2).toFixed(1) }));
 }
 
 function partsEntries(keys: readonly DemoKey[]): readonly ReadingEntry[] {

@@ -1,4 +1,4 @@
-import { type Finding, type KeyTouch, type Remedy, type TouchAnalysis, stageOfRemedy } from '#action';
+import { type Finding, type KeyTouch, type Remedy, type TouchAnalysis, isAdvice, stageOfRemedy } from '#action';
 import type { QuantityName } from '#instrument';
 import type { WorkItemDraft } from './records.ts';
 
@@ -34,7 +34,7 @@ const REMEASURE: Readonly<Record<Exclude<Remedy, 'weighParts'>, readonly Quantit
  * Later remedies of a finding wait for that weighing: it decides whether they are needed. A key gets the same job once.
  *
  * Bench order: what must be cleared, then friction, ratio, hammer, lead; within a stage like jobs together, bass to treble.
- * Findings that drown in their own uncertainty give no job: their keys are to be weighed again (`next`).
+ * Findings that drown in their own uncertainty give no job: their keys are to be weighed again (`next`). Advice gives none either.
  * @source PRACTICE
  */
 export function remedyPlan(analysis: TouchAnalysis, cycle: number): readonly WorkItemDraft[] {
@@ -54,7 +54,7 @@ function jobsOf(key: KeyTouch, cycle: number): readonly Job[] {
   const jobs = new Map<Remedy, Job>();
   for (const finding of key.findings) {
     const [remedy] = finding.remedies;
-    if (remedy === undefined || finding.withinUncertainty || jobs.has(remedy)) continue;
+    if (remedy === undefined || finding.withinUncertainty || isAdvice(finding) || jobs.has(remedy)) continue;
     jobs.set(remedy, jobOf(key, finding, remedy, cycle));
   }
   return [...jobs.values()];

@@ -7,6 +7,7 @@ import type { CommandModule } from 'yargs';
 import { refused } from '../failure.ts';
 import { type FiguresArguments, cycleOf, figuresOptions, localeOption } from '../file-options.ts';
 import { say } from '../language.ts';
+import { fileIssue } from '../named-file.ts';
 import { note, print, printJson } from '../output.ts';
 import { dataOption, findInstrument, instrumentPositional, withStore } from '../with-store.ts';
 
@@ -58,8 +59,7 @@ async function save(file: string, bytes: Uint8Array, overwrite: boolean): Promis
   try {
     await writeFile(file, bytes, { flag: overwrite ? 'w' : 'wx' });
   } catch (error) {
-    const code = error instanceof Error && 'code' in error ? String(error.code) : String(error);
-    if (code === 'EEXIST') throw refused([], say('cli.export.exists', { file }), 'conflict');
-    throw refused([{ code: 'format', path: file, given: code, allowed: 'a file that can be written' }]);
+    if (error instanceof Error && 'code' in error && error.code === 'EEXIST') throw refused([], say('cli.export.exists', { file }), 'conflict');
+    throw refused([fileIssue(file, error, 'write')]);
   }
 }

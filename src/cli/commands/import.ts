@@ -8,7 +8,7 @@ import { refused } from '../failure.ts';
 import { type FiguresArguments, cycleOf, figuresOptions, localeOption } from '../file-options.ts';
 import { locale as shellLocale, say } from '../language.ts';
 import { note, print, printJson } from '../output.ts';
-import { readNamed } from '../read-input.ts';
+import { readNamed } from '../named-file.ts';
 import { BY, dataOption, findInstrument, instrumentPositional, withStore } from '../with-store.ts';
 
 interface ImportArguments extends FiguresArguments {
@@ -41,11 +41,19 @@ export const importTable: CommandModule<object, ImportArguments> = {
       .options(dataOption)
       .option('json', { type: 'boolean', default: false, describe: say('cli.json') }) as never,
   handler: async (given) => {
-    const bytes = given.file === '-' ? new Uint8Array(await buffer(process.stdin)) : await readNamed(given.file);
+    const bytes = await bytesOf(given.file);
     const reading = { bytes, mapping: mappingOf(given.map), locale: localeOption(given.locale) ?? shellLocale };
     await withStore(given, (store) => importInto(store, reading, given));
   },
 };
+
+/** What a file holds, or standard input for `-`. */
+async function bytesOf(file: string): Promise<Uint8Array> {
+  if (file === '-') return new Uint8Array(await buffer(process.stdin));
+  const read = await readNamed(file);
+  if (!read.ok) throw refused(read.issues);
+  return read.value;
+}
 
 /** `HEADER=content`, the last equals sign parting them; nothing behind it leaves the column out. */
 function mappingOf(pairs: readonly string[]): ColumnMapping {

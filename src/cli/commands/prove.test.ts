@@ -1,4 +1,4 @@
-import { mkdtemp, readFile, readdir, rm, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readFile, readdir, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -54,15 +54,16 @@ async function refusedOf(...words: readonly string[]): Promise<Problem> {
 
 describe('prove from two tables', () => {
   it('prints a proof of the example tables and answers its counts', async () => {
-    const { code, out } = await run('prove', '--found', examples('found.csv'), '--finished', examples('finished.csv'), '--out', file('proof.pdf'), ...STATED, '--step-g', '1', '--repeatability-g', '0,5', '--dampers', 'lifted', '--kind', 'grand', '--title', 'My *own* title', '--json');
+    const { code, out } = await run('prove', '--found', examples('found.csv'), '--finished', examples('finished.csv'), '--out', file('proof.pdf'), ...STATED, '--found-on', '2026-02-09', '--step-g', '1', '--repeatability-g', '0,5', '--dampers', 'lifted', '--kind', 'grand', '--title', 'My *own* title', '--json');
     expect(code).toBe(0);
-    const answer = JSON.parse(out) as { readonly found: { readonly inside: number; readonly measured: number; readonly outcomes: number }; readonly finished: { readonly inside: number } };
+    const answer = JSON.parse(out) as { readonly found: { readonly inside: number; readonly judged: number }; readonly finished: { readonly inside: number } };
     const text = await textOf('proof.pdf');
     expect(text).toContain('My *own* title');
-    expect(text).toContain(`${String(answer.found.inside)} of ${String(answer.found.measured + answer.found.outcomes)}`);
+    expect(text).toContain(`${String(answer.found.inside)} of ${String(answer.found.judged)}`);
     expect(text).toContain(`${String(answer.finished.inside)} of 88`);
     expect(text).toContain('0.5 g');
     expect(text).toContain('lifted');
+    expect(text).toMatch(/Day of weighing 9 February 2026 not stated/u);
     expect(text).not.toContain('DEMO');
     expect(await readdir(folder)).toEqual(['proof.pdf']);
   });
@@ -96,6 +97,19 @@ describe('prove from two tables', () => {
     await rm(file('klavier.csv'));
   });
 
+  it('names every key whose up weight stands above its down weight, leaves its balance open and proves the others', async () => {
+    await writeFile(file('swapped.csv'), 'key,downWeightG,upWeightG\n1,49,26\n40,40,43\n41,48,25\n');
+    const { code, out, err } = await run('prove', '--found', file('swapped.csv'), '--out', file('swapped.pdf'), ...STATED, '--json');
+    expect(code).toBe(0);
+    expect(err.trim()).toBe('As found, key 40 (C4): up weight 43 g given, at most the down weight, 40 g, allowed. Both are printed as typed; balance and friction of this key are left open.');
+    expect((JSON.parse(out) as { found: object }).found).toMatchObject({ inside: 2, judged: 3, measured: 3 });
+    const text = await textOf('swapped.pdf');
+    expect(text).toContain('2 of 3');
+    expect(text).toMatch(/40 C4 40\.0 43\.0 – –/u);
+    expect(text).not.toContain('−1.5');
+    await rm(file('swapped.csv'));
+  });
+
   it('says which columns it did not read', async () => {
     await writeFile(file('extra.csv'), 'key,downWeightG,upWeightG,mood\n1,49,26,fair\n');
     const { code, err } = await run('prove', '--found', file('extra.csv'), '--out', file('extra.pdf'));
@@ -120,7 +134,7 @@ describe('prove a piano of the store', () => {
     expect([cycle.code, (JSON.parse(cycle.err) as Problem).errors[0]?.path]).toEqual([2, '--cycle']);
     expect(await readdir(folder)).not.toContain('none.pdf');
     await rm(data, { recursive: true });
-  });
+  }, 240_000);
 });
 
 describe('prove refuses, writes nothing and names', () => {
@@ -136,6 +150,9 @@ describe('prove refuses, writes nothing and names', () => {
     ['notes the wrong way round', ['--found', found, '--first-note', 'C8', '--last-note', 'A0'], '--last-note'],
     ['a language that is none', ['--found', found, '--lang', '!'], '--lang'],
     ['a file that is not there', ['--found', '/nowhere/found.csv'], '/nowhere/found.csv'],
+    ['a day that is none', ['--found', found, '--found-on', '2026-02-30'], '--found-on'],
+    ['a day in another writing', ['--found', found, '--found-on', '9.2.2026'], '--found-on'],
+    ['a day of a table that is not given', ['--found', found, '--finished-on', '2026-02-09'], '--finished'],
   ])('%s', async (_, words, option) => {
     const problem = await refusedOf(...words);
     expect(problem.errors.map((each) => each.path)).toContain(option);
@@ -161,6 +178,54 @@ describe('prove refuses, writes nothing and names', () => {
     expect(paths.some((each) => each.startsWith('bad-b.csv, row 2'))).toBe(true);
     await rm(file('bad-a.csv'));
     await rm(file('bad-b.csv'));
+  });
+
+  it.each([
+    ['a file that is not there', 'missing.csv', undefined, 'There is no such file.'],
+    ['a file below a file', 'plain.csv/found.csv', undefined, 'There is no such file.'],
+    ['a folder given for a file', '.', undefined, 'This is a folder, and a file is needed.'],
+    ['an empty file', 'empty.csv', '', 'The file is empty.'],
+    ['a file that is no table', 'picture.csv', Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13, 0xff, 0xfe, 0x80]), 'This file is no table that can be read'],
+    ['a letter, not a table', 'letter.csv', 'Dear customer,\nthe weights follow.\n', 'column'],
+    ['a huge file', 'huge.csv', new Uint8Array(20 * 1024 * 1024 + 1), 'The file is too large: 20.0 MB, at most 20 MB.'],
+  ])('%s, in one sentence that names it', async (_, name, content, words) => {
+    if (content !== undefined) await writeFile(file(name), content);
+    await writeFile(file('plain.csv'), 'key,downWeightG,upWeightG\n1,49,26\n');
+    const before = await readdir(folder);
+    const { code, out, err } = await run('prove', '--found', file(name), '--out', file('refused.pdf'));
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toContain(words);
+    expect(err).toContain(name === '.' ? folder : path.basename(name));
+    expect(err).not.toMatch(/^\s+at |Error:|E[A-Z]{4,}/mu);
+    expect(await readdir(folder)).toEqual(before);
+    if (content !== undefined) await rm(file(name));
+    await rm(file('plain.csv'));
+  });
+
+  it('both tables by name when neither is there', async () => {
+    const problem = await refusedOf('--found', file('one.csv'), '--finished', file('two.csv'));
+    expect(problem.errors.map((each) => each.path)).toEqual([file('one.csv'), file('two.csv')]);
+  });
+
+  it.each([
+    ['a folder that is not there', 'none/proof.pdf', 'because its folder does not exist. Nothing was written.'],
+    ['a folder for the document', 'some', 'is a folder, and a file is needed. Nothing was written.'],
+  ])('%s, naming the file that was to be written', async (_, name, words) => {
+    await mkdir(file('some'), { recursive: true });
+    const before = await readdir(folder);
+    const { code, err } = await run('prove', '--found', found, '--out', file(name));
+    expect([code, err]).toEqual([2, expect.stringContaining(file(name))]);
+    expect(err).toContain(words);
+    expect(await readdir(folder)).toEqual(before);
+    await rm(file('some'), { recursive: true });
+  });
+
+  it('to write the document over one of its tables', async () => {
+    await writeFile(file('mine.csv'), 'key,downWeightG,upWeightG\n1,49,26\n');
+    const { code, err } = await run('prove', '--found', file('mine.csv'), '--out', file('./mine.csv'));
+    expect([code, err]).toEqual([2, expect.stringContaining('is one of the tables')]);
+    expect(await readFile(file('mine.csv'), 'utf8')).toContain('49,26');
+    await rm(file('mine.csv'));
   });
 
   it('a place it cannot write to, and leaves what stood there', async () => {

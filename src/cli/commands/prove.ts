@@ -4,8 +4,10 @@ import { quantityOf } from '#instrument';
 import type { ProofInput, ProofMaterial } from '#proof';
 import { createSay } from '#text';
 import type { CommandModule, InferredOptionTypes } from 'yargs';
+import { compassOf, noteNameOf } from '#instrument';
 import { refused } from '../failure.ts';
 import { locale as shellLocale, say } from '../language.ts';
+import { fileIssue, isSameFile } from '../named-file.ts';
 import { note, printJson } from '../output.ts';
 import { documentOptions, optionOf, tableOptions } from '../prove-options.ts';
 import { type TypedStatements, understandStatements } from '../prove-statements.ts';
@@ -39,6 +41,7 @@ export const prove: CommandModule<object, ProveArguments> = {
     const input = proofInputOf({ ...source, printedAt, locale, say: createSay(locale), title: given.title });
     const paper: Paper = given.paper ?? (/-(?:US|CA|MX)\b/u.test(locale) ? 'letter' : 'a4');
     const bytes = await renderPdf(buildProof(input), { paper });
+    noteContradictions(input);
     await writeWhole(given.out, bytes);
     await report(given, input, paper);
   },
@@ -69,6 +72,8 @@ async function sourceOfStore(given: ProveArguments, named: string): Promise<Sour
 async function sourceOfTables(given: ProveArguments, locale: string, at: string): Promise<Source> {
   const foreign = (['cycle', 'data'] as const).filter((name) => given[name] !== undefined);
   if (foreign.length > 0) throw refused([], say('cli.prove.onlyStore', { options: foreign.map(optionOf).join(', ') }));
+  const lost = [given.found, given.finished].find((table) => table !== undefined && isSameFile(table, given.out));
+  if (lost !== undefined) throw refused([{ code: 'conflict', path: '--out', given: given.out, allowed: 'a file other than the tables', params: { reason: 'outIsTable' } }]);
   const statements = understandStatements(given, locale);
   if (!statements.ok) throw refused(statements.issues);
   return materialOfTables({ found: given.found, finished: given.finished, statements: statements.value, locale, at });
@@ -82,7 +87,17 @@ async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
     await rename(beside, file);
   } catch (error) {
     await rm(beside, { force: true });
-    throw refused([{ code: 'format', path: '--out', given: file, allowed: say('cli.prove.cannotWrite', { reason: error instanceof Error && 'code' in error ? String(error.code) : String(error) }) }]);
+    throw refused([fileIssue(file, error, 'write', '--out')]);
+  }
+}
+
+/** Names every key whose up weight stands above its down weight: what was given, what is allowed. */
+function noteContradictions(input: ProofInput): void {
+  for (const state of ['found', 'finished'] as const) {
+    for (const { key, upAboveDown, figures: { downWeightG, upWeightG } } of input[state]?.keys ?? []) {
+      if (!upAboveDown || downWeightG === undefined || upWeightG === undefined) continue;
+      note(say('cli.prove.upAboveDown', { state: say(`proof.state.${state}`), key, note: noteNameOf(compassOf(input.instrument), key), up: upWeightG.value, down: downWeightG.value }));
+    }
   }
 }
 

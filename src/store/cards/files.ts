@@ -1,4 +1,4 @@
-import type { Instrument, Observation, ScaleTerms, TouchIntent, WeighingSession } from '#instrument';
+import { type Instrument, type Observation, type ScaleTerms, type TouchIntent, type WeighingSession, sessionSchema } from '#instrument';
 import type { Answer, WorkItem } from '#workshop';
 import { and, desc, eq, sql } from 'drizzle-orm';
 import type { Bench } from '../database.ts';
@@ -37,7 +37,8 @@ export async function getPiano({ db }: Bench, id: string): Promise<Answer<'getPi
   const instrument = await cardThere<Instrument>(db, chain, 'instrument', id);
   return {
     instrument,
-    sessions: [...(await cardsOf<WeighingSession>(db, chain, 'session'))],
+    // A session kept by an earlier version does not state what could not be stated then.
+    sessions: (await cardsOf<WeighingSession>(db, chain, 'session')).map((session) => sessionSchema.parse(session)),
     intents: await byCycle<TouchIntent>(db, chain, 'intent'),
     scales: await byCycle<ScaleTerms>(db, chain, 'scale'),
     observations: [...(await cardsOf<Observation>(db, chain, 'observation'))],

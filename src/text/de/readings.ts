@@ -78,6 +78,8 @@ export const readings: Readonly<Record<keyof typeof english, string>> = {
   'readings.session.repeats.help': 'Wie oft jede Taste gewogen wird, 1 bis 10. Das Mittel aus mehreren ist sicherer als ein einzelner Wert.',
   'readings.session.temperatureC': 'Temperatur',
   'readings.session.temperatureC.help': 'Im Raum, Grad Celsius.',
+  'readings.session.weighedOn': 'Tag der Wägung',
+  'readings.session.weighedOn.help': 'Der Tag, an dem gewogen wurde, auch wenn erst später eingetragen wird. Bleibt er offen, sagt der Nachweis es.',
   'readings.session.humidityPct': 'Relative Luftfeuchte',
   'readings.session.humidityPct.help': 'Im Raum, Prozent. Filz und Garnierungen quellen mit ihr, und die Reibung steigt.',
   'readings.session.equipment': 'Gewichte, Waagen und Lehren',

@@ -76,6 +76,8 @@ export const readings = {
   'readings.session.repeats.help': 'How often every key is weighed, 1 to 10. The mean of several is surer than one.',
   'readings.session.temperatureC': 'Temperature',
   'readings.session.temperatureC.help': 'In the room, degrees Celsius.',
+  'readings.session.weighedOn': 'Day of weighing',
+  'readings.session.weighedOn.help': 'The day the weights were taken, even if they are written down later. Left open, the proof says so.',
   'readings.session.humidityPct': 'Relative humidity',
   'readings.session.humidityPct.help': 'In the room, per cent. Felt and bushings swell with it, and friction with them.',
   'readings.session.equipment': 'Weights, scales and gauges',

@@ -1,4 +1,4 @@
-import type { TouchAnalysis } from '#action';
+import { type TouchAnalysis, isAdvice } from '#action';
 import { type KeyNumber, type State, states } from '#instrument';
 import { useMemo, useRef } from 'react';
 import { type Command, useCommands } from '../commands/registry.ts';
@@ -17,7 +17,7 @@ export interface ActionDoings {
 
 /** The next key with something to act on, up or down from a key, round the ends of the keyboard. */
 export function keyWithFinding({ keys }: TouchAnalysis, from: KeyNumber | undefined, direction: 1 | -1): KeyNumber | undefined {
-  const found = keys.filter(({ findings }) => findings.some(({ withinUncertainty }) => !withinUncertainty)).map(({ key }) => key);
+  const found = keys.filter(({ findings }) => findings.some((finding) => !finding.withinUncertainty && !isAdvice(finding))).map(({ key }) => key);
   if (direction === 1) return found.find((key) => key > (from ?? 0)) ?? found[0];
   return found.findLast((key) => key < (from ?? Number.POSITIVE_INFINITY)) ?? found.at(-1);
 }

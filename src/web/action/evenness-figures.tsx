@@ -1,24 +1,26 @@
 import type { TouchAnalysis } from '#action';
-import { noteNameOf } from '#instrument';
+import { type State, noteNameOf } from '#instrument';
 import type { ReactNode } from 'react';
 import { usePiano } from '../api/piano.tsx';
+import { useReadings } from '../api/use-readings.ts';
 import { Figure } from '../figure/figure.tsx';
 import { useFigures, useSay } from '../language/use-say.ts';
+import type { StateAnalysis } from './state-analysis.ts';
 import { evennessStory } from './stories.ts';
 
 /** How even the keys are. The capability-style figure stands only beside the count it belongs to. */
-export function EvennessFigures({ analysis }: { readonly analysis: TouchAnalysis }) {
+export function EvennessFigures({ state, analysis }: StateAnalysis) {
   const say = useSay();
   const { compass, intent } = usePiano();
-  const { keys, inside, insideGuarded, medianG, largestStepG, largestStepKeys, outliers, capability } = analysis.summary;
-  const show = useOpenable(analysis);
+  const { judged, inside, insideGuarded, medianG, largestStepG, largestStepKeys, outliers, capability } = analysis.summary;
+  const show = useOpenable(state, analysis);
   const names = (list: readonly number[]): string => list.map((key) => noteNameOf(compass, key)).join(', ');
   const rows: readonly (readonly [label: string, figure: ReactNode, beside?: string])[] = [
     ...(medianG === undefined ? [] : [[say('action.even.median'), show(say('action.even.median'), 'median', medianG, 1, true)] as const]),
     ...(largestStepG === undefined ? [] : [[say('action.even.step'), show(say('action.even.step'), 'largestStep', largestStepG, 1, true), largestStepKeys === undefined ? '' : largestStepKeys.map((key) => noteNameOf(compass, key)).join('–')] as const]),
-    ...(intent === null ? [] : [[say('action.even.inside'), show(say('action.even.inside'), 'inside', inside, 0, false), say('action.even.of', { keys })] as const]),
-    ...(intent === null || insideGuarded === undefined ? [] : [[say('action.even.guarded'), show(say('action.even.guarded'), 'insideGuarded', insideGuarded, 0, false), say('action.even.of', { keys })] as const]),
-    ...(intent === null || capability === undefined ? [] : [[say('action.even.capability'), show(say('action.even.capability'), 'capability', capability, 2, false), say('action.even.beside', { inside, keys })] as const]),
+    ...(intent === null ? [] : [[say('action.even.inside'), show(say('action.even.inside'), 'inside', inside, 0, false), say('action.even.of', { judged })] as const]),
+    ...(intent === null || insideGuarded === undefined ? [] : [[say('action.even.guarded'), show(say('action.even.guarded'), 'insideGuarded', insideGuarded, 0, false), say('action.even.of', { judged })] as const]),
+    ...(intent === null || capability === undefined ? [] : [[say('action.even.capability'), show(say('action.even.capability'), 'capability', capability, 2, false), say('action.even.beside', { inside, judged })] as const]),
     ...(outliers.length === 0 ? [] : [[say('action.even.outliers'), show(say('action.even.outliers'), 'outliers', outliers.length, 0, false), names(outliers)] as const]),
   ];
   if (rows.length === 0) return null;
@@ -35,11 +37,12 @@ export function EvennessFigures({ analysis }: { readonly analysis: TouchAnalysis
 }
 
 /** Shows a figure that opens to the evenness of the row, or plainly where the row cannot be given whole. */
-function useOpenable(analysis: TouchAnalysis): (title: string, output: string, value: number, decimals: number, isWeight: boolean) => ReactNode {
+function useOpenable(state: State, analysis: TouchAnalysis): (title: string, output: string, value: number, decimals: number, isWeight: boolean) => ReactNode {
   const figure = useFigures();
   const { intent } = usePiano();
+  const readings = useReadings(state);
   return (title, output, value, decimals, isWeight) => {
-    const story = evennessStory(title, output, analysis, intent);
+    const story = evennessStory(title, output, analysis, intent, [...readings.values()]);
     const unit = isWeight ? ({ unit: 'g' } as const) : {};
     return story === undefined || story.input[output === 'insideGuarded' ? 'uncertainty' : 'values'] === undefined
       ? figure(value, decimals, unit.unit)

@@ -28,16 +28,16 @@ export function draftOf(intent: TouchIntent | null, compass: Compass, locale: st
     target: intent.even === 'curve' ? '' : show(intent.targetG),
     anchors: intent.even === 'curve' ? intent.anchors.map(({ key, downWeightG }) => ({ key: noteNameOf(compass, key), weight: show(downWeightG) })) : emptyIntentDraft.anchors,
     tolerance: show(intent.toleranceG),
-    upWeightMin: show(intent.upWeightMinG),
+    upWeightMin: intent.upWeightMinG === 0 ? '' : show(intent.upWeightMinG),
   };
 }
 
-/** The intent a draft states, or what is still missing or cannot be, by field. */
+/** The intent a draft states, or what is still missing or cannot be, by field. An empty least up weight asks for none. */
 export function intentOf(draft: IntentDraft, compass: Compass, locale: string): Result<TouchIntent> {
   const { even } = draft;
   if (even === null) return refuse({ code: 'required', path: 'even', given: null, allowed: 'one of downWeight, balanceWeight, curve' });
   const grams = (path: string, typed: string, min: number, max: number): Result<number> => figureIn(path, typed, { unit: 'g', min, max, locale });
-  const limits = all([grams('tolerance', draft.tolerance, 0.1, 50), grams('upWeightMin', draft.upWeightMin, 0, 100)]);
+  const limits = all([grams('tolerance', draft.tolerance, 0.1, 50), draft.upWeightMin.trim() === '' ? ok(0) : grams('upWeightMin', draft.upWeightMin, 0, 100)]);
   if (even === 'curve') {
     const anchors = all(draft.anchors.map((anchor, index) => anchorOf(anchor, `anchors[${String(index)}]`, compass, grams)));
     const order = anchors.ok ? orderOf(anchors.value) : [];

@@ -57,7 +57,7 @@ export function IntentForm({ analysis, onState, onCancel, isBusy }: IntentFormPr
           <div className="fields">
             {draft.even !== 'curve' && <Field label={say('intent.target')} inputMode="decimal" required value={draft.target} error={errorOf('target')} hint={say('action.intent.target.hint')} onChange={(target) => { change({ target }); }} />}
             <Field label={say('intent.tolerance')} inputMode="decimal" required value={draft.tolerance} error={errorOf('tolerance')} hint={say('action.intent.tolerance.hint')} onChange={(tolerance) => { change({ tolerance }); }} />
-            <Field label={say('intent.upWeightMin')} inputMode="decimal" required value={draft.upWeightMin} error={errorOf('upWeightMin')} hint={say('action.intent.upWeightMin.hint')} onChange={(upWeightMin) => { change({ upWeightMin }); }} />
+            <Field label={say('intent.upWeightMin')} inputMode="decimal" value={draft.upWeightMin} error={errorOf('upWeightMin')} hint={say('action.intent.upWeightMin.hint')} onChange={(upWeightMin) => { change({ upWeightMin }); }} />
           </div>
           {draft.even === 'curve' && <CurveFields anchors={draft.anchors} errorOf={errorOf} onChange={(anchors) => { change({ anchors }); }} />}
           {result.ok && analysis !== undefined && <IntentConsequence intent={result.value} analysis={analysis} />}

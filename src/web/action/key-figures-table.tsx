@@ -25,7 +25,7 @@ export function KeyFiguresTable({ keyNumber, analyses }: { readonly keyNumber: n
   const book = useReadingBook();
   const columns = analyses.flatMap(({ state, analysis }): readonly Column[] => {
     const touch = analysis.keys.find(({ key }) => key === keyNumber);
-    return touch === undefined ? [] : [{ state, touch, behind: { touch, readings: book[state].values() } }];
+    return touch === undefined ? [] : [{ state, touch, behind: { touch, readings: [...book[state].values()] } }];
   });
   const title = (what: string): string => `${what}, ${noteNameOf(compass, keyNumber)}`;
   const row = (name: string, cells: readonly ReactNode[]) =>

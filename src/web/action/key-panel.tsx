@@ -43,7 +43,7 @@ export function KeyPanel({ keyNumber, analyses, state, onKey }: KeyPanelProps) {
       )}
       {touch !== undefined && touch.findings.length === 0 && touch.verdict !== 'unmeasured' && <p className="soft">{say('action.findings.none')}</p>}
       <KeyFiguresTable keyNumber={keyNumber} analyses={analyses} />
-      {touch !== undefined && <KeySplit behind={{ touch, readings: readings.values() }} />}
+      {touch !== undefined && <KeySplit behind={{ touch, readings: [...readings.values()] }} />}
       {touch !== undefined && touch.next.length > 0 && <NextList next={touch.next} />}
     </section>
   );
@@ -52,14 +52,15 @@ export function KeyPanel({ keyNumber, analyses, state, onKey }: KeyPanelProps) {
 function Verdict({ touch }: { readonly touch: KeyTouch }) {
   const say = useSay();
   const figure = useFigures();
-  const { verdict, deviationG, targetG, doubtful, upWeightLow, figures } = touch;
+  const { verdict, deviationG, targetG, doubtful, upWeightLow, upAboveDown, figures: { outcome, downWeightG, upWeightG } } = touch;
   return (
     <p>
       <strong>{say(`verdict.${verdict}`)}</strong>
-      {figures.outcome !== undefined && ` · ${say(`outcome.${figures.outcome}`)}`}
+      {outcome !== undefined && ` · ${say(`outcome.${outcome}`)}`}
       {deviationG !== undefined && targetG !== undefined && ` · ${say('action.deviation', { deviation: figure(deviationG, 1, 'g', true), target: figure(targetG, 1, 'g') })}`}
       {doubtful && ` · ${say('verdict.doubtful')}`}
       {upWeightLow && ` · ${say('verdict.upWeightLow')}`}
+      {upAboveDown && downWeightG !== undefined && upWeightG !== undefined && ` · ${say('verdict.upAboveDown', { up: figure(upWeightG.value, 1, 'g'), down: figure(downWeightG.value, 1, 'g') })}`}
     </p>
   );
 }

@@ -20,7 +20,7 @@ export function KeyboardFigures({ state, analysis }: KeyboardFiguresProps) {
       <h2 id="keyboard-figures" className="row row-between">
         {say('action.whole')} <StateMark state={state} />
       </h2>
-      <EvennessFigures analysis={analysis} />
+      <EvennessFigures state={state} analysis={analysis} />
       {analysis.partial ? null : <Ratios state={state} analysis={analysis} />}
     </section>
   );
@@ -39,14 +39,14 @@ function Ratios({ state, analysis }: KeyboardFiguresProps) {
     const title = `${say('touch.weightRatio')}, ${say(`action.colour.${colour}`)}`;
     return (
       <>
-        <Figure value={value} decimals={2} story={() => sectionRatioStory(title, analysis, colour)} /> <span className="soft small">{say('action.ratio.notes', { count: notes })}</span>
+        <Figure value={value} decimals={2} story={() => sectionRatioStory(title, analysis, colour, [...readings.values()])} /> <span className="soft small">{say('action.ratio.notes', { count: notes })}</span>
       </>
     );
   };
   const byDistance = (colour: KeyTouch['colour']) => {
     const value = analysis.leverRatio[colour];
     const title = `${say('touch.leverRatio')}, ${say(`action.colour.${colour}`)}`;
-    return value === undefined ? none : <Figure value={value} decimals={2} story={() => leverRatioStory(title, colour, readings.values())} />;
+    return value === undefined ? none : <Figure value={value} decimals={2} story={() => leverRatioStory(title, colour, [...readings.values()])} />;
   };
   return (
     <div className="table-wrap">

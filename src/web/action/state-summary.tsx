@@ -30,11 +30,11 @@ function Lines({ analysis: { summary } }: { readonly analysis: TouchAnalysis }) 
   const say = useSay();
   const figure = useFigures();
   const { compass, intent } = usePiano();
-  const { measured, keys, inside, outcomes, medianG, largestStepG, largestStepKeys, outliers, upWeightLow, doubtful } = summary;
+  const { measured, keys, judged, inside, outcomes, medianG, largestStepG, largestStepKeys, outliers, upWeightLow, doubtful } = summary;
   const name = (key: number): string => noteNameOf(compass, key);
   return (
     <>
-      <strong className="summary-count">{intent === null ? say('action.summary.measured', { measured, keys }) : say('action.summary.inside', { inside, keys })}</strong>
+      <strong className="summary-count">{intent === null ? say('action.summary.measured', { measured, keys }) : say('action.summary.inside', { inside, judged })}</strong>
       <span>
         {[
           intent === null ? '' : say('action.summary.measured', { measured, keys }),

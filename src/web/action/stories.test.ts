@@ -4,7 +4,7 @@ import { type TouchIntent, instrumentSchema } from '#instrument';
 import { runOperation } from '#operation';
 import { demoShop, standingOf, touchInputOf } from '#workshop';
 import { describe, expect, it } from 'vitest';
-import type { FigureStory } from '../figure/figure-store.ts';
+import { type FigureStory, originsOf } from '../figure/figure-store.ts';
 import { diagnosisStory, evennessStory, leverRatioStory, sectionRatioStory, touchWeightStory, weightRatioStory } from './stories.ts';
 
 const [piano] = demoShop();
@@ -27,6 +27,25 @@ function answerOf({ operation: name, input }: FigureStory): Readonly<Record<stri
   return result.value as Readonly<Record<string, unknown>>;
 }
 
+/** Inputs of a story, one path each; of a list each entry. */
+function leavesOf(value: unknown, path: string): readonly (readonly [path: string, value: unknown])[] {
+  if (Array.isArray(value)) return value.flatMap((inner, index) => leavesOf(inner, `${path}[${String(index)}]`));
+  if (typeof value !== 'object' || value === null) return [[path, value]];
+  return Object.entries(value).flatMap(([name, inner]) => leavesOf(inner, path === '' ? name : `${path}.${name}`));
+}
+
+/** Inputs the panel could not tell the origin of, or whose readings do not give what went in. */
+function untold(story: FigureStory): readonly string[] {
+  const origins = originsOf(story);
+  return leavesOf(story.input, '').filter(([path, value]) => {
+    const { how, readings = [] } = origins[path] ?? {};
+    if (how !== undefined) return how === 'leverArms' && readings.length === 0;
+    const values = readings.flatMap((reading) => reading.value ?? []);
+    if (value === null) return readings.length === 0;
+    return values.length === 0 || Math.abs(values.reduce((sum, one) => sum + one, 0) / values.length - Number(value)) > 1e-9;
+  }).map(([path]) => `${story.operation} ${path}`);
+}
+
 describe.each(['found', 'finished'] as const)('a figure of the demo as %s, opened', (state) => {
   const standing = readings.filter((reading) => reading.state === state);
 
@@ -46,10 +65,27 @@ describe.each(['found', 'finished'] as const)('a figure of the demo as %s, opene
     expect(split).toBeGreaterThan(80);
   });
 
+  it.each(intents)('shows of every input where it came from, down to what was typed: %j', (intent) => {
+    const analysis = analysed(state, intent);
+    const ofKeys = analysis.keys.flatMap((touch) => {
+      const behind = { touch, readings: standing };
+      return [
+        ...(touch.balanceWeightG === undefined ? [] : [touchWeightStory('x', 'frictionG', behind)]),
+        ...(touch.weightRatio === undefined ? [] : [weightRatioStory('x', behind)]),
+        ...(touch.shares === undefined ? [] : [diagnosisStory('x', 'ratioG', behind)]),
+      ];
+    });
+    const ofAll = ['median', 'largestStep', 'inside', 'insideGuarded', 'capability', 'outliers'].flatMap((output) => evennessStory('x', output, analysis, intent, standing) ?? []);
+    const ratios = (['natural', 'sharp'] as const).flatMap((colour) => [sectionRatioStory('x', analysis, colour, standing), leverRatioStory('x', colour, standing)]);
+    const stories = [...ofKeys, ...ofAll, ...ratios];
+    expect(stories.length).toBeGreaterThan(250);
+    expect(stories.flatMap(untold)).toEqual([]);
+  });
+
   it('shows the ratios of both colours', () => {
     const analysis = analysed(state, piano.intent);
     for (const colour of ['natural', 'sharp'] as const) {
-      expect(answerOf(sectionRatioStory('x', analysis, colour))['weightRatio']).toBe(analysis.weightRatio[colour].value);
+      expect(answerOf(sectionRatioStory('x', analysis, colour, standing))['weightRatio']).toBe(analysis.weightRatio[colour].value);
       const byDistance = analysis.leverRatio[colour];
       if (byDistance !== undefined) expect(answerOf(leverRatioStory('x', colour, standing))['actionRatio']).toBe(byDistance);
     }
@@ -59,7 +95,7 @@ describe.each(['found', 'finished'] as const)('a figure of the demo as %s, opene
     const analysis = analysed(state, intent);
     const { summary } = analysis;
     const told = (output: string): Readonly<Record<string, unknown>> => {
-      const story = evennessStory('x', output, analysis, intent);
+      const story = evennessStory('x', output, analysis, intent, standing);
       if (story === undefined) throw new Error('the step is known here');
       return answerOf(story);
     };

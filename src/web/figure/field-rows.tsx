@@ -1,18 +1,21 @@
-import type { Reading } from '#instrument';
 import { type Say, isMessageKey } from '#text';
 import { useLocale, useSay } from '../language/use-say.ts';
+import type { Origin } from './figure-store.ts';
+import { OriginLines } from './origin-lines.tsx';
 import { printField } from './print-field.ts';
-import { Provenance } from './provenance.tsx';
 
 interface FieldRowsProps {
   readonly fields: Readonly<Record<string, unknown>>;
-  readonly readings?: Readonly<Record<string, readonly Reading[]>> | undefined;
+  /** Where inputs came from, by their path. */
+  readonly origins?: Readonly<Record<string, Origin>> | undefined;
+  /** Path of the group these fields are in, such as `notes[3].`. */
+  readonly path?: string;
   /** The field to be told apart from the rest, here or in a group. */
   readonly strong?: string | undefined;
 }
 
-/** Fields of an operation in words, with the name scripts know them by, each with the readings it came from. */
-export function FieldRows({ fields, readings = {}, strong }: FieldRowsProps) {
+/** Fields of an operation in words, with the name scripts know them by, each with where it came from. */
+export function FieldRows({ fields, origins = {}, path = '', strong }: FieldRowsProps) {
   const say = useSay();
   return (
     <table className="field-rows">
@@ -23,8 +26,8 @@ export function FieldRows({ fields, readings = {}, strong }: FieldRowsProps) {
               {fieldName(name, say)} <code className="field-raw">{name}</code>
             </th>
             <td>
-              <Value name={name} value={value} strong={strong} />
-              {readings[name]?.map((reading) => <Provenance key={reading.id} reading={reading} />)}
+              <Value name={name} value={value} origins={origins} path={`${path}${name}`} strong={strong} />
+              <OriginLines origin={origins[`${path}${name}`] ?? {}} />
             </td>
           </tr>
         ))}
@@ -38,25 +41,71 @@ function fieldName(name: string, say: Say): string {
   return key === undefined ? name : say(key);
 }
 
-/** A figure, or for a group of fields the group's own rows; for a list of groups the rows of each. */
-function Value({ name, value, strong }: { readonly name: string; readonly value: unknown; readonly strong: string | undefined }) {
+interface ValueProps {
+  readonly name: string;
+  readonly value: unknown;
+  readonly origins: Readonly<Record<string, Origin>>;
+  readonly path: string;
+  readonly strong: string | undefined;
+}
+
+/** A figure, or for a group of fields the group's own rows; for a list of groups, or of figures with origins of their own, the rows of each. */
+function Value({ name, value, origins, path, strong }: ValueProps) {
   const say = useSay();
   const locale = useLocale();
-  if (isGroup(value)) return <FieldRows fields={value} strong={strong} />;
-  if (Array.isArray(value) && value.length > 0 && value.every(isGroup)) return <Groups groups={value} strong={strong} />;
+  if (isGroup(value)) return <FieldRows fields={value} origins={origins} path={`${path}.`} strong={strong} />;
+  if (Array.isArray(value) && value.length > 0 && value.every(isGroup)) return <Groups groups={value} origins={origins} path={path} strong={strong} />;
   const wordOf = (text: string): string => {
     const key = [`cause.${text}`, `remedy.${text}`].find(isMessageKey);
     return key === undefined ? text : say(key);
   };
-  return printField(name, value, locale, wordOf);
+  const print = (one: unknown): string => printField(name, one, locale, wordOf);
+  if (!Array.isArray(value) || origins[`${path}[0]`] === undefined) return print(value);
+  return <><span>{print(value)}</span><Entries values={value} origins={origins} path={path} print={print} /></>;
+}
+
+interface EntriesProps extends Pick<ValueProps, 'origins' | 'path'> {
+  readonly values: readonly unknown[];
+  readonly print: (value: unknown) => string;
+}
+
+/** Every figure of a list with where it came from, folded away until asked for. */
+function Entries({ values, origins, path, print }: EntriesProps) {
+  const say = useSay();
+  return (
+    <details>
+      <summary>{say('shell.figure.entries', { count: values.length })}</summary>
+      <ul className="plain-list">
+        {values.map((value, index) => {
+          const origin = origins[`${path}[${String(index)}]`] ?? {};
+          return (
+            <li key={index}>
+              {origin.key !== undefined && <span className="soft">{say('shell.figure.key', { key: origin.key })} </span>}
+              {print(value)}
+              <OriginLines origin={origin} />
+            </li>
+          );
+        })}
+      </ul>
+    </details>
+  );
 }
 
 const MOST_OPEN = 3;
 
 /** The rows of each group; many are folded away until asked for. */
-function Groups({ groups, strong }: { readonly groups: readonly Readonly<Record<string, unknown>>[]; readonly strong: string | undefined }) {
+function Groups({ groups, origins, path, strong }: Pick<ValueProps, 'origins' | 'path' | 'strong'> & { readonly groups: readonly Readonly<Record<string, unknown>>[] }) {
   const say = useSay();
-  const rows = groups.map((group, index) => <FieldRows key={index} fields={group} strong={strong} />);
+  const rows = groups.map((group, index) => {
+    const place = `${path}[${String(index)}]`;
+    const key = origins[place]?.key;
+    return (
+      <div key={index}>
+        {key !== undefined && <p className="soft">{say('shell.figure.key', { key })}</p>}
+        <FieldRows fields={group} origins={origins} path={`${place}.`} strong={strong} />
+      </div>
+    );
+  });
   if (groups.length <= MOST_OPEN) return rows;
   return (
     <details>

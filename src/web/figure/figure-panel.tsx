@@ -5,7 +5,7 @@ import { useState } from 'react';
 import { sayMaybe, useLocale, useSay } from '../language/use-say.ts';
 import { AppDialog } from '../ui/app-dialog.tsx';
 import { FieldRows } from './field-rows.tsx';
-import type { FigureStory } from './figure-store.ts';
+import { type FigureStory, originsOf } from './figure-store.ts';
 import { IssueList } from '../shell/issue-list.tsx';
 import './figure-panel.css';
 
@@ -20,7 +20,7 @@ export default function FigurePanel({ story, onClose }: { readonly story: Figure
       <p className="soft">{sayMaybe(say, `operation.${operation.name}.help`)}</p>
       <section>
         <h3>{say('shell.figure.in')}</h3>
-        <FieldRows fields={story.input} readings={story.readings} />
+        <FieldRows fields={story.input} origins={originsOf(story)} />
       </section>
       <section>
         <h3>{say('shell.figure.formula')}</h3>

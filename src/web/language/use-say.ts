@@ -40,6 +40,12 @@ export function useFigures(): (value: number, decimals: number, unit?: UnitId, s
   return (value, decimals, unit, signed = false) => formatMeasure(value, { locale, decimals, signed, ...(unit === undefined ? {} : { unit }) });
 }
 
+/** Days of the calendar in the reader's own writing; a day has no clock, so no time zone moves it. */
+export function useDays(): (iso: string) => string {
+  const locale = useLocale();
+  return (iso) => new Date(iso).toLocaleDateString(locale, { dateStyle: 'long', timeZone: 'UTC' });
+}
+
 /** Prints a moment as date and time of the reader's own clock. */
 export function useMoments(): (iso: string) => string {
   const locale = useLocale();

@@ -101,6 +101,20 @@ describe('the outbox', () => {
     expect(outbox.state()).toMatchObject({ waiting: 0, sending: false, stuck: 0 });
   });
 
+  it('writes to the device once for a figure, before it is sent', async () => {
+    const keep = shelf();
+    const puts: string[] = [];
+    const put = keep.put.bind(keep);
+    keep.put = (parcel) => {
+      puts.push(parcel.status);
+      return put(parcel);
+    };
+    const { outbox, bench, settle } = setUp({ keep });
+    outbox.enter('p', envelope, [entry(40, '49')]);
+    await settle();
+    expect([puts, bench.written]).toEqual([['waiting'], ['40=49']]);
+  });
+
   it('loses nothing while the server is away: tries again ever less often, then sends all in the order typed', async () => {
     const { outbox, bench, settle, tick, pauses } = setUp();
     bench.up = false;

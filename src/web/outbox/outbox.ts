@@ -157,7 +157,8 @@ export class Outbox {
 
   /** Answers false when there is no point in trying the next one now. */
   async #deliver(parcel: Parcel): Promise<boolean> {
-    this.#replace(parcel.sendId, (current) => ({ ...current, status: 'sending' }));
+    // That it is on its way need not be kept: a page that takes it over sends it again, and it is written once.
+    this.#change(this.#parcels.map((current): Parcel => (current.sendId === parcel.sendId ? { ...current, status: 'sending' } : current)));
     try {
       const answer = await this.#world.send(parcel);
       this.#pauseMs = FIRST_PAUSE_MS;

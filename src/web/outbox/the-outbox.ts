@@ -8,10 +8,14 @@ import { Outbox } from './outbox.ts';
 import { type Parcel, placeKeyOf } from './parcel.ts';
 import { claimWindow } from './window-claim.ts';
 
+/** A stroke's own frame is painted before the line is taken up: a hand waits for the screen, not for the sending. */
+const AFTER_PAINT_MS = 20;
+
 /** Sends a parcel as a batch of the API; what only the outbox needs stays here. */
-function send({ pianoId, cycle, state, sessionId, locale, sendId, entries }: Parcel) {
+async function send({ pianoId, cycle, state, sessionId, locale, sendId, entries }: Parcel) {
   const bare = entries.map(({ after: _, ...entry }) => entry);
-  return call('writeReadings', {
+  await new Promise((resolve) => { setTimeout(resolve, AFTER_PAINT_MS); });
+  return await call('writeReadings', {
     params: { id: pianoId },
     body: { cycle, state, sessionId, sendId, entries: bare, ...(locale === undefined ? {} : { locale }) },
   });

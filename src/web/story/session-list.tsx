@@ -1,6 +1,6 @@
 import type { WeighingSession } from '#instrument';
 import { usePiano } from '../api/piano.tsx';
-import { useFigures, useMoments, useSay } from '../language/use-say.ts';
+import { useDays, useFigures, useMoments, useSay } from '../language/use-say.ts';
 import { StateMark } from '../leaves/state-mark.tsx';
 import { decimalsFor } from './say-event.ts';
 
@@ -22,10 +22,12 @@ function SessionLine({ session }: { readonly session: WeighingSession }) {
   const say = useSay();
   const figure = useFigures();
   const moment = useMoments();
+  const day = useDays();
   const measure = (value: number | null, unit: 'mm' | 'g' | 'degC' | 'pct'): string => (value === null ? say('story.notStated') : figure(value, decimalsFor(value, 2), unit));
   const choice = (area: string, value: string | boolean | null): string =>
     value === null ? say('story.notStated') : say('story.session.choice', { area, value: String(value) });
   const facts: readonly (readonly [string, string])[] = [
+    [say('story.session.weighedOn'), session.weighedOn === null ? say('story.notStated') : day(session.weighedOn)],
     [say('story.session.place'), measure(session.placeOnKeyMm, 'mm')],
     [say('story.session.step'), measure(session.stepG, 'g')],
     [say('story.session.repeatability'), measure(session.repeatabilityG, 'g')],

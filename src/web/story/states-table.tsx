@@ -1,4 +1,4 @@
-import type { TouchAnalysis } from '#action';
+import { type TouchAnalysis, askedUpWeightOf } from '#action';
 import { type State, noteNameOf, states } from '#instrument';
 import { Link } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
@@ -64,13 +64,13 @@ function Rows({ touch }: { readonly touch: Readonly<Record<State, TouchAnalysis>
   const { compass, intent } = usePiano();
   const rows: readonly (readonly [name: string, cell: (analysis: TouchAnalysis) => ReactNode])[] = [
     [say('story.row.measured'), ({ summary }) => say('story.of', { count: summary.measured, all: summary.keys })],
-    ...(intent === null ? [] : [[say('story.row.inside'), ({ summary }: TouchAnalysis) => (summary.measured === 0 ? '–' : say('story.of', { count: summary.inside, all: summary.keys }))] as const]),
-    ...(intent === null ? [] : [[say('story.row.guarded'), ({ summary }: TouchAnalysis) => (summary.insideGuarded === undefined ? '–' : String(summary.insideGuarded))] as const]),
+    ...(intent === null ? [] : [[say('story.row.inside'), ({ summary }: TouchAnalysis) => (summary.judged === 0 ? '–' : say('story.of', { count: summary.inside, all: summary.judged }))] as const]),
+    ...(intent === null ? [] : [[say('story.row.guarded'), ({ summary }: TouchAnalysis) => (summary.insideGuarded === undefined ? '–' : say('story.of', { count: summary.insideGuarded, all: summary.judged }))] as const]),
     [say('story.row.outcomes'), ({ summary }) => String(summary.outcomes)],
     [say('story.row.median'), ({ summary }) => (summary.medianG === undefined ? '–' : figure(summary.medianG, 1, 'g'))],
     [say('story.row.step'), ({ summary: { largestStepG, largestStepKeys } }) =>
       largestStepG === undefined ? '–' : `${figure(largestStepG, 1, 'g')}${largestStepKeys === undefined ? '' : ` (${largestStepKeys.map((key) => noteNameOf(compass, key)).join('–')})`}`],
-    [say('story.row.slow'), ({ summary }) => (summary.measured === 0 ? '–' : String(summary.upWeightLow))],
+    ...(askedUpWeightOf(intent) === undefined ? [] : [[say('story.row.slow'), ({ summary }: TouchAnalysis) => (summary.measured === 0 ? '–' : String(summary.upWeightLow))] as const]),
     [say('story.row.ratio'), ({ weightRatio }) => (weightRatio.natural.value === undefined ? '–' : figure(weightRatio.natural.value, 2))],
   ];
   return rows.map(([name, cell]) => (

@@ -1,5 +1,5 @@
 import type { Reading } from '#instrument';
-import type { WorkItem } from '#workshop';
+import { type WorkItem, demoShop, standingOf, workItemDraftSchema } from '#workshop';
 import { describe, expect, it } from 'vitest';
 import { stateToWeigh, stillToWeigh } from './remeasure.ts';
 
@@ -23,6 +23,16 @@ describe('what a done job asks to be weighed again', () => {
     expect(stillToWeigh(done, states('finished', ...both(41)))).toHaveLength(2);
     expect(stillToWeigh(done, states('found', ...both(40)))).toHaveLength(2);
     expect(stillToWeigh({ ...done, status: 'open', doneAt: null }, states('finished'))).toEqual([]);
+  });
+
+  it('is nothing in the demo, whose jobs are all done and weighed again', () => {
+    const steps = demoShop().flatMap((piano) => piano.steps);
+    const { readings } = standingOf(steps);
+    const of = (state: Reading['state']) => new Map(readings.filter((reading) => reading.state === state).map((reading) => [reading.id, reading]));
+    const doneAt = readings[0]?.at ?? '';
+    const items = steps.flatMap((step) => (step.kind === 'work' ? step.items : [])).map((item, index): WorkItem => ({ ...workItemDraftSchema.parse(item), id: String(index), status: 'done', doneAt }));
+    expect(items.length).toBeGreaterThan(20);
+    expect(items.filter((item) => stillToWeigh(item, { found: of('found'), finished: of('finished') }).length > 0)).toEqual([]);
   });
 
   it('belongs to the piano as found where the job only measures, whenever that was read', () => {

@@ -33,7 +33,7 @@ describe('the form of a weighing session', () => {
   });
 
   it('comes back as it was kept', () => {
-    const kept = { ...sessionDraftSchema.parse({ cycle: 1, state: 'found', stepG: 0.5, dampers: 'lifted', regulated: true, repeats: 3, weightClass: 'M1' }), id: 's', startedAt: '2024-01-01T00:00:00Z' };
+    const kept = { ...sessionDraftSchema.parse({ cycle: 1, state: 'found', stepG: 0.5, weighedOn: '2026-02-09', dampers: 'lifted', regulated: true, repeats: 3, weightClass: 'M1' }), id: 's', startedAt: '2024-01-01T00:00:00Z' };
     const read = draftOf(formOf(kept, String), where);
     const { id: _id, startedAt: _startedAt, ...rest } = kept;
     expect(read).toEqual({ ok: true, draft: rest });

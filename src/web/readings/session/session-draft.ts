@@ -30,12 +30,13 @@ export const sessionChoices = {
 } as const;
 export type SessionChoiceName = keyof typeof sessionChoices;
 
-type TextName = SessionFigure['name'] | 'weightClass' | 'equipment' | 'remark' | 'repeats';
+type TextName = SessionFigure['name'] | 'weighedOn' | 'weightClass' | 'equipment' | 'remark' | 'repeats';
 
 /** The session form as typed; empty means not stated. */
 export type SessionForm = Readonly<Record<TextName | SessionChoiceName, string>>;
 
 const EMPTY: SessionForm = {
+  weighedOn: '',
   placeOnKeyMm: '', stepG: '', repeatabilityG: '', temperatureC: '', humidityPct: '', weightClass: '', equipment: '', remark: '', repeats: '1',
   rule: '', dampers: '', helperSprings: '', regulated: '',
 };
@@ -47,6 +48,7 @@ export function formOf(session: WeighingSession | null, number: (value: number) 
   return {
     ...EMPTY,
     ...(Object.fromEntries(figures) as Pick<SessionForm, SessionFigure['name']>),
+    weighedOn: session.weighedOn ?? '',
     weightClass: session.weightClass ?? '',
     equipment: session.equipment ?? '',
     remark: session.remark,
@@ -88,6 +90,7 @@ export function draftOf(form: SessionForm, { cycle, state, locale }: { readonly 
     ok: true,
     draft: {
       cycle, state, repeats, ...figures,
+      weighedOn: form.weighedOn || null,
       weightClass: text('weightClass'),
       equipment: text('equipment'),
       remark: form.remark.trim(),

@@ -7,6 +7,7 @@ import { refreshPiano } from '../../api/queries.ts';
 import { useDraft } from '../../kept/draft.ts';
 import { useLocale, useSay } from '../../language/use-say.ts';
 import { Choice } from '../../ui/choice.tsx';
+import { DayField } from '../../ui/day-field.tsx';
 import { TakenUp } from '../../kept/taken-up.tsx';
 import { Field } from '../../ui/field.tsx';
 import { Note } from '../../ui/note.tsx';
@@ -41,6 +42,7 @@ export function SessionForm({ session, onDone, onCancel, cancelLabel }: SessionF
 
   const submit = async (event: SyntheticEvent): Promise<void> => {
     event.preventDefault();
+    if (!(event.currentTarget as HTMLFormElement).reportValidity()) return;
     const result = draftOf(form, { cycle, state, locale });
     setTried(result);
     if (!result.ok) return;
@@ -67,6 +69,7 @@ export function SessionForm({ session, onDone, onCancel, cancelLabel }: SessionF
       <p className="soft">{say('readings.session.intro')}</p>
       {isTakenUp && <TakenUp />}
       <div className="fields">
+        <DayField label={say('readings.session.weighedOn')} value={form.weighedOn} onChange={set('weighedOn')} hint={say('readings.session.weighedOn.help')} />
         {columns.map(([name, unit]) => (
           <Field
             key={name}

@@ -1,5 +1,5 @@
 import type { WeighingSession } from '#instrument';
-import { useFigures, useSay } from '../../language/use-say.ts';
+import { useDays, useFigures, useSay } from '../../language/use-say.ts';
 
 const decimalsOf = (value: number): number => (Number.isInteger(value) ? 0 : (String(value).split('.')[1]?.length ?? 0));
 
@@ -9,9 +9,11 @@ type Part = readonly [name: string, words: string | null];
 function usePartsOf(session: WeighingSession): readonly Part[] {
   const say = useSay();
   const figure = useFigures();
+  const day = useDays();
   const print = (value: number, unit: 'g' | 'mm' | 'degC' | 'pct'): string => figure(value, decimalsOf(value), unit);
-  const { placeOnKeyMm, stepG, rule, dampers, helperSprings, regulated, repeatabilityG, weightClass, temperatureC, humidityPct, equipment, repeats } = session;
+  const { weighedOn, placeOnKeyMm, stepG, rule, dampers, helperSprings, regulated, repeatabilityG, weightClass, temperatureC, humidityPct, equipment, repeats } = session;
   return [
+    [say('readings.session.weighedOn'), weighedOn === null ? null : day(weighedOn)],
     [say('readings.session.placeOnKeyMm'), placeOnKeyMm === null ? null : say('readings.session.summary.place', { place: print(placeOnKeyMm, 'mm') })],
     [say('readings.session.stepG'), stepG === null ? null : say('readings.session.summary.step', { step: print(stepG, 'g') })],
     [say('readings.session.weightClass'), weightClass === null ? null : say('readings.session.summary.class', { name: weightClass })],

@@ -44,20 +44,21 @@ function meanOf(cells: ReadonlyMap<CellId, SheetCell>, quantity: QuantityName): 
   return values.length === 0 || values.length < readings.length ? undefined : values.reduce((sum, value) => sum + value, 0) / values.length;
 }
 
-/** Works out what follows from the cells of a key. */
+/** Works out what follows from the cells of a key; balance and friction are left open where the up weight stands above the down weight. */
 export function rowOf(key: KeyNumber, cells: ReadonlyMap<CellId, SheetCell>): SheetRow {
   const down = meanOf(cells, 'downWeightG');
   const up = meanOf(cells, 'upWeightG');
   const outcome = [...cells.values()].some(({ reading }) => reading?.outcome != null);
   const both = down === undefined || up === undefined ? undefined : { downWeightG: grams(down), upWeightG: grams(up) };
+  const upAboveDown = both !== undefined && both.upWeightG > both.downWeightG;
   return {
     key,
     cells,
     outcome,
-    upAboveDown: both !== undefined && both.upWeightG > both.downWeightG,
+    upAboveDown,
     ...(down === undefined ? {} : { downWeightG: down }),
     ...(up === undefined ? {} : { upWeightG: up }),
-    ...(both === undefined ? {} : { balanceWeightG: balanceWeightOf(both), frictionG: frictionOf(both) }),
+    ...(both === undefined || upAboveDown ? {} : { balanceWeightG: balanceWeightOf(both), frictionG: frictionOf(both) }),
   };
 }
 

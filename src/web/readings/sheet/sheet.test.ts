@@ -22,6 +22,13 @@ describe('the sheet', () => {
     expect(sheet.row('found', 2).balanceWeightG).toBeUndefined();
   });
 
+  it('leaves balance and friction open where the up weight stands above the down weight, and keeps both', () => {
+    const sheet = new Sheet({ pianoId: 'p', compass: compass88, cycle: 1 });
+    sheet.show([reading(1, 'downWeightG', 26), reading(1, 'upWeightG', 49)], []);
+    expect(sheet.row('found', 1)).toMatchObject({ downWeightG: 26, upWeightG: 49, upAboveDown: true });
+    expect([sheet.row('found', 1).balanceWeightG, sheet.row('found', 1).frictionG]).toEqual([undefined, undefined]);
+  });
+
   it('shows what is on its way over what stands, and keeps what stands beside it', () => {
     const sheet = new Sheet({ pianoId: 'p', compass: compass88, cycle: 1 });
     sheet.show(acknowledged, [parcel('51,5', 'conflict')]);

@@ -71,7 +71,7 @@ function signOf({ figures, findings }: AnalysedBearing, isAsked: boolean): KeySi
   const clear = findings.filter(({ inDoubt }) => inDoubt !== true);
   if (clear.some(({ code }) => code === 'bearingNegative')) return 'lifts';
   const [first] = clear;
-  if (first !== undefined) return first.code === 'bearingHigh' ? 'bearingHigh' : 'bearingLow';
+  if (first !== undefined) return first.code === 'bearingHigh' ? 'over' : 'under';
   if (findings.length > 0) return 'doubtful';
   return isAsked && figures.totalDeg !== undefined ? 'inside' : undefined;
 }

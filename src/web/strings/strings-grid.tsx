@@ -44,7 +44,7 @@ export function StringsGrid({ scales }: StringsGridProps) {
     const { own: scale, terms: asked } = latest.current;
     const note = scale?.analysis.notes.find((one) => one.key === key);
     if (scale === undefined || note?.figures === undefined) return undefined;
-    return stringStory(say(`readings.derived.${name}`), name, { note, state: scale.state, strengthModel: asked?.strengthModel ?? undefined, readings: scale.readings, compass });
+    return stringStory(say(`readings.derived.${name}`), name, { note, state: scale.state, terms: asked, readings: scale.readings, compass });
   }, [compass, say]);
   const layout = useMemo((): GridLayout => ({
     quantities: stringQuantities, usual, keptAs: 'wrestplank.columns.strings', repeats: 1, columnsOf, outcomes: ['missing'],

@@ -1,6 +1,7 @@
 import type { MessageKey } from './catalogue.en.ts';
 import { action } from './de/action.ts';
 import { belly } from './de/belly.ts';
+import { bellyPage } from './de/belly-page.ts';
 import { cli } from './de/cli.ts';
 import { command } from './de/command.ts';
 import { issues } from './de/issues.ts';
@@ -29,6 +30,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...stringOperations,
   ...strings,
   ...belly,
+  ...bellyPage,
   ...issues,
   ...action,
   ...touch,

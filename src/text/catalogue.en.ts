@@ -1,5 +1,6 @@
 import { action } from './en/action.ts';
 import { belly } from './en/belly.ts';
+import { bellyPage } from './en/belly-page.ts';
 import { cli } from './en/cli.ts';
 import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
@@ -28,6 +29,7 @@ export const en = {
   ...stringOperations,
   ...strings,
   ...belly,
+  ...bellyPage,
   ...issues,
   ...action,
   ...touch,

@@ -8,6 +8,7 @@ import { pianos } from './en/pianos.ts';
 import { proof } from './en/proof.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
+import { rescale } from './en/rescale.ts';
 import { scale } from './en/scale.ts';
 import { settings } from './en/settings.ts';
 import { shell } from './en/shell.ts';
@@ -27,6 +28,7 @@ export const en = {
   ...operations,
   ...stringOperations,
   ...strings,
+  ...rescale,
   ...belly,
   ...issues,
   ...action,

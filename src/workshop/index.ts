@@ -21,6 +21,8 @@ export type { ColumnTarget } from './import-target.ts';
 export { columnLetter } from './table.ts';
 export type { PrintedTable, Table } from './table.ts';
 export { remedyPlan } from './remedy-plan.ts';
+export { MOST_WINDINGS, endsNear, rescaleProblemOf, wireOfCandidate, wrapDensityOf } from './rescale-problem.ts';
+export type { RescaleWish } from './rescale-problem.ts';
 export { scaleInputOf } from './scale-input.ts';
 export type { GatheredScale, ScaleAssumption, ScaleMaterial } from './scale-input.ts';
 export { touchInputOf } from './touch-input.ts';

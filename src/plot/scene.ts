@@ -4,7 +4,7 @@ import type { KeyNumber } from '#instrument';
 export type Role =
   | 'axis' | 'grid' | 'octave'
   | 'band' | 'target' | 'limit'
-  | 'found' | 'planned' | 'finished'
+  | 'found' | 'planned' | 'finished' | 'rival'
   | 'uncertainty' | 'outcome' | 'flag'
   | 'naturalKey' | 'sharpKey' | 'highlight' | 'highlightKey'
   | 'onNatural' | 'flagOnNatural' | 'onSharp'

@@ -4,6 +4,10 @@ import type { Shape } from './scene.ts';
 /** The mark of each state, the same on every screen, plot and print: open ring, open diamond, full square. */
 export const stateShape: Readonly<Record<State, Shape>> = { found: 'ring', planned: 'diamond', finished: 'square' };
 
+/** What a line of figures stands for: a state, or another plan beside the planned one, by a wedge. */
+export type Standing = State | 'rival';
+export const standingShape: Readonly<Record<Standing, Shape>> = { ...stateShape, rival: 'wedgeUp' };
+
 /** How a shape is inked: open ones are filled with paper, full ones with their ink, strokes not at all. */
 export function inkingOf(shape: Shape): 'open' | 'full' | 'stroke' {
   if (shape === 'ring' || shape === 'diamond') return 'open';

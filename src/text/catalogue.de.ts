@@ -10,6 +10,7 @@ import { pianos } from './de/pianos.ts';
 import { proof } from './de/proof.ts';
 import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
+import { rescale } from './de/rescale.ts';
 import { scale } from './de/scale.ts';
 import { settings } from './de/settings.ts';
 import { shell } from './de/shell.ts';
@@ -29,6 +30,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...operations,
   ...stringOperations,
   ...strings,
+  ...rescale,
   ...belly,
   ...bellyPage,
   ...issues,

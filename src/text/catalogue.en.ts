@@ -9,6 +9,7 @@ import { pianos } from './en/pianos.ts';
 import { proof } from './en/proof.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
+import { rescale } from './en/rescale.ts';
 import { scale } from './en/scale.ts';
 import { settings } from './en/settings.ts';
 import { shell } from './en/shell.ts';
@@ -28,6 +29,7 @@ export const en = {
   ...operations,
   ...stringOperations,
   ...strings,
+  ...rescale,
   ...belly,
   ...bellyPage,
   ...issues,

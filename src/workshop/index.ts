@@ -25,6 +25,8 @@ export type { PrintedTable, Table } from './table.ts';
 export { recapInputOf } from './recap-input.ts';
 export type { GatheredRecap, KeyedRecap } from './recap-input.ts';
 export { remedyPlan } from './remedy-plan.ts';
+export { MOST_WINDINGS, endsNear, rescaleProblemOf, wireOfCandidate, wrapDensityOf } from './rescale-problem.ts';
+export type { RescaleWish } from './rescale-problem.ts';
 export { scaleInputOf } from './scale-input.ts';
 export type { GatheredScale, ScaleAssumption, ScaleMaterial } from './scale-input.ts';
 export { touchInputOf } from './touch-input.ts';

@@ -4,6 +4,7 @@ import { cli } from './en/cli.ts';
 import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
 import { operations } from './en/operations.ts';
+import { order } from './en/order.ts';
 import { pianos } from './en/pianos.ts';
 import { proof } from './en/proof.ts';
 import { quantities } from './en/quantities.ts';
@@ -27,6 +28,7 @@ export const en = {
   ...operations,
   ...stringOperations,
   ...strings,
+  ...order,
   ...belly,
   ...issues,
   ...action,

@@ -6,6 +6,7 @@ import { cli } from './de/cli.ts';
 import { command } from './de/command.ts';
 import { issues } from './de/issues.ts';
 import { operations } from './de/operations.ts';
+import { order } from './de/order.ts';
 import { pianos } from './de/pianos.ts';
 import { proof } from './de/proof.ts';
 import { quantities } from './de/quantities.ts';
@@ -31,6 +32,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...stringOperations,
   ...strings,
   ...rescale,
+  ...order,
   ...belly,
   ...bellyPage,
   ...issues,

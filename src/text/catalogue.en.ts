@@ -5,6 +5,7 @@ import { cli } from './en/cli.ts';
 import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
 import { operations } from './en/operations.ts';
+import { order } from './en/order.ts';
 import { pianos } from './en/pianos.ts';
 import { proof } from './en/proof.ts';
 import { quantities } from './en/quantities.ts';
@@ -30,6 +31,7 @@ export const en = {
   ...stringOperations,
   ...strings,
   ...rescale,
+  ...order,
   ...belly,
   ...bellyPage,
   ...issues,

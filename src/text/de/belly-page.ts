@@ -44,7 +44,7 @@ export const bellyPage: Readonly<Record<keyof typeof english, string>> = {
   'belly.assumed': 'Angenommen oder offen gelassen',
   'belly.assumed.heightEstimated': 'Höhen oder Hinterlänge hier nicht gemessen: auf einer Geraden zwischen den Messstellen zu beiden Seiten, im selben Abschnitt.',
   'belly.assumed.noSections': 'Nichts zwischen Messstellen gelegt: Auf der Karte des Instruments stehen keine Abschnitte mit ihren Tasten.',
-  'belly.assumed.lengthEstimated': 'Klingende Länge hier nicht gemessen: zwischen gemessene Nachbarn gelegt.',
+  'belly.assumed.lengthEstimated': 'Klingende Länge hier nicht gemessen: zwischen gemessene Nachbarn gelegt. Kein ±.',
   'belly.assumed.fromFound': 'Nicht geplant: wie vorgefunden.',
   'belly.assumed.stringsPlanned': 'Saiten nicht neu aufgenommen: Länge, Anzahl und Zugkraft wie geplant.',
   'belly.assumed.noLength': 'Höhen sind da, aber keine klingende Länge: kein Winkel. Sie gehört auf die Seite Saiten.',

@@ -42,7 +42,7 @@ export const bellyPage = {
   'belly.assumed': 'Taken for granted or left open',
   'belly.assumed.heightEstimated': 'Heights or back length not measured here: laid on a straight line between the stations either side, in the same section.',
   'belly.assumed.noSections': 'Not laid between stations: the card of the piano names no sections with their keys.',
-  'belly.assumed.lengthEstimated': 'Speaking length not measured here: laid between measured neighbours.',
+  'belly.assumed.lengthEstimated': 'Speaking length not measured here: laid between measured neighbours. No ± is told.',
   'belly.assumed.fromFound': 'Not planned: as found.',
   'belly.assumed.stringsPlanned': 'Strings not taken down again: length, count and tension as planned.',
   'belly.assumed.noLength': 'Heights are there, but no speaking length: no angle can be told. Note it on the Strings page.',

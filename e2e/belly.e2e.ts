@@ -87,7 +87,7 @@ describe('what was seen of the belly', () => {
       await page.keyboard.press('s');
       await page.getByRole('button', { name: 'Note what was seen' }).click();
       await page.getByLabel('Part').selectOption('rib');
-      await page.getByLabel('What was seen').selectOption('separated');
+      await page.getByLabel('What was seen', { exact: true }).selectOption('separated');
       await page.getByLabel('From key').fill('C4');
       await page.getByLabel('Remark').fill('Gap of a card');
       await page.getByLabel('Choose photos').setInputFiles(photo);

@@ -115,7 +115,7 @@ export const bellyPage: Readonly<Record<keyof typeof english, string>> = {
   'belly.push.force': 'Last {number} (N)',
   'belly.push.deflection': 'Nachgegeben {number} (mm)',
   'belly.push.more': 'Noch ein Druck',
-  'belly.push.result': 'Steifigkeit des Bodens:',
+  'belly.push.result': 'Steifigkeit des Bodens (N/mm):',
   'belly.push.single': 'ein einzelner Druck kann nicht sagen, wie sicher er ist',
   'belly.push.use': 'In die Vorgaben übernehmen',
   'belly.push.put': 'Steifigkeit in die Vorgaben übernommen',

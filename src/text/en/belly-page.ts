@@ -113,7 +113,7 @@ export const bellyPage = {
   'belly.push.force': 'Load {number} (N)',
   'belly.push.deflection': 'Gone down {number} (mm)',
   'belly.push.more': 'Another push',
-  'belly.push.result': 'Stiffness of the board:',
+  'belly.push.result': 'Stiffness of the board (N/mm):',
   'belly.push.single': 'a single push cannot say how sure it is',
   'belly.push.use': 'Put into the terms',
   'belly.push.put': 'Stiffness put into the terms',

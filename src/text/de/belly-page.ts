@@ -38,6 +38,7 @@ export const bellyPage: Readonly<Record<keyof typeof english, string>> = {
   'belly.within': 'Wie verlangt.',
   'belly.also': 'Auch abgelesen, aber nicht verwendet: {source}, gesamt {total}.',
   'belly.loads': 'Was der Boden trägt',
+  'belly.loads.table': 'Stegdruck nach Abschnitten und im Ganzen',
   'belly.loads.whole': 'Im Ganzen',
   'belly.loads.share': '{share} % der Zugkraft · {counted} von {of} Tönen',
   'belly.loads.about': 'Kraft der Saiten auf die Stege, nach unten positiv, und ihr Anteil an der Zugkraft derselben Saiten. ± ist die erweiterte Unsicherheit (k = 2), die Töne als unabhängig genommen.',

@@ -36,6 +36,7 @@ export const bellyPage = {
   'belly.within': 'Within what is asked.',
   'belly.also': 'Also read, and not gone by: {source}, total {total}.',
   'belly.loads': 'What the board carries',
+  'belly.loads.table': 'Bearing by section and whole',
   'belly.loads.whole': 'Whole',
   'belly.loads.share': '{share} % of tension · {counted} of {of} notes',
   'belly.loads.about': 'Force of the strings on the bridges, down positive, and its share of the tension of the same strings. ± is the expanded uncertainty (k = 2), notes taken as independent.',

@@ -30,7 +30,7 @@ export function TradeOff({ runs, standing, chosen, onChoose }: TradeOffProps) {
     const [x, y] = [roughnessOf(standing.notes.map(({ figures }) => figures?.tensionN)), roughnessOf(standing.notes.map(({ figures }) => figures?.inharmonicityB))];
     return tradeOffPlot({
       points, chosen: points.findIndex(({ place }) => place === chosen), locale, widthPx, heightPx: 280, title: say('rescale.tradeOff'), description: say('rescale.tradeOff.described', { count: points.length }),
-      xLabel: say('rescale.tradeOff.x'), yLabel: say('rescale.tradeOff.y'), ...(x === undefined || y === undefined ? {} : { standing: { x: 100 * x, y: 100 * y, label: say('state.planned') } }),
+      xLabel: say('rescale.tradeOff.x'), yLabel: say('rescale.tradeOff.y'), ...(x === undefined || y === undefined ? {} : { standing: { x: 100 * x, y: 100 * y, label: say('rescale.tradeOff.standing') } }),
     });
   }, [chosen, locale, points, say, standing, widthPx]);
   if (points.length === 0) return null;

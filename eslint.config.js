@@ -17,7 +17,7 @@ const house = {
   },
 };
 
-const PURE = 'src/{result,units,numerics,money,text,operation,instrument,materials,law,sources,strings,belly,action,tone,sound,tuning,room,climate,workshop,plot,report,estimate,proof,catalogue}/**/*.ts';
+const PURE = 'src/{result,units,numerics,money,text,operation,instrument,materials,law,sources,strings,belly,action,tone,sound,tuning,room,climate,workshop,plot,report,estimate,proof,order,catalogue}/**/*.ts';
 
 export default tseslint.config(
   { ignores: ['dist/', 'node_modules/', 'test-results/', '**/museum/**'] },

@@ -1,3 +1,5 @@
+export { bearingFigures, bearingPlot, bearingSignsOf, recapPlot } from './bearing-plot.ts';
+export type { BearingFigure, BearingPlotOptions, PlottedBelly } from './bearing-plot.ts';
 export { keyPlot, plotMargins } from './key-plot.ts';
 export type { KeyPlotOptions, KeyPoint, KeySeries, PerKey } from './key-plot.ts';
 export { keyboardScene, signShape } from './keyboard-scene.ts';

@@ -1,10 +1,10 @@
 import { type TouchSummary, askedUpWeightOf } from '#action';
 import { compassOf, keyCountOf, noteNameOf } from '#instrument';
 import { type KeySign, keyboardScene, signsOf } from '#plot';
-import { type Block, type HeadlineBlock, type KeyValuesBlock, cell } from '#report';
+import { type Block, type HeadlineBlock, type KeyValuesBlock, asStated, cell, dayOf, statedOr } from '#report';
 import { type ProofInput, type Proved, provedStates } from './input.ts';
 import { fewRemarksOf } from './remarks.ts';
-import { asStated, dayOf, intentWords, statedGrams, statedOr } from './words.ts';
+import { intentWords, statedGrams } from './words.ts';
 
 /** Width every drawing of a proof is made at; the paper scales it. */
 export const DRAWING_WIDTH_PX = 690;

@@ -1,10 +1,10 @@
 import type { Cause, Finding, KeyTouch, TouchAnalysis } from '#action';
 import { type KeyNumber, compassOf } from '#instrument';
 import { medianOf } from '#numerics';
-import { type Block, type Cell, cell } from '#report';
+import { type Block, type Cell, cell, noteRuns } from '#report';
 import { isMessageKey } from '#text';
 import { type ProofInput, provedStates } from './input.ts';
-import { grams, noteRuns } from './words.ts';
+import { grams } from './words.ts';
 
 /** All findings of one cause over the compass. */
 interface Gathered {

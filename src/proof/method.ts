@@ -1,9 +1,9 @@
-import { type Block, type Cell, type TableBlock, cell } from '#report';
+import { type Block, type Cell, type TableBlock, asStated, cell, dayOf, statedOr } from '#report';
 import type { TouchAnalysis } from '#action';
 import { type ProofInput, type ProofSession, type Proved, provedStates } from './input.ts';
 import { COVERAGE } from './plots.ts';
 import { readingNoiseOf } from './summary.ts';
-import { asStated, dayOf, grams, statedGrams, statedOr } from './words.ts';
+import { grams, statedGrams } from './words.ts';
 
 /** How each state was weighed, with what, and how far the figures can be trusted. */
 export function methodOf(input: ProofInput): readonly Block[] {

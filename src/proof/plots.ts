@@ -1,10 +1,10 @@
 import { askedUpWeightOf } from '#action';
 import { compassOf } from '#instrument';
 import { type KeyPoint, type PlottedTouch, type TouchFigure, judgedFigureOf, touchFigures, touchPlot, touchPointsOf } from '#plot';
-import type { Block } from '#report';
+import { type Block, bare } from '#report';
 import { DRAWING_WIDTH_PX } from './cover.ts';
 import { type ProofInput, provedStates } from './input.ts';
-import { bare, statedGrams } from './words.ts';
+import { statedGrams } from './words.ts';
 
 /** Coverage factor of every expanded uncertainty in print. @source JCGM-100 6.3.3 */
 export const COVERAGE = 2;

@@ -1,12 +1,11 @@
 import { medianOf } from '#numerics';
-import { type Block, type TableBlock, textOf } from '#report';
+import { type Block, type TableBlock, noteRuns, textOf } from '#report';
 import { createSay, languages } from '#text';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { buildProof, proofInputOf } from './index.ts';
 import type { ProofInput } from './input.ts';
 import { demoProof } from './testing/demo-proof.ts';
-import { noteRuns } from './words.ts';
 
 const blocksOf = (input: ProofInput): readonly Block[] => buildProof(input).blocks;
 const tablesOf = (input: ProofInput): readonly TableBlock[] => blocksOf(input).filter((block) => block.type === 'table');

@@ -1,9 +1,9 @@
 import { type TouchAnalysis, askedUpWeightOf } from '#action';
 import { type KeyNumber, type TouchIntent, compassOf } from '#instrument';
 import { medianOf } from '#numerics';
-import { type Block, type Cell, cell } from '#report';
+import { type Block, type Cell, asStated, bare, cell, noteRuns } from '#report';
 import { type ProofInput, type Proved, provedStates } from './input.ts';
-import { asStated, bare, grams, intentWords, noteRuns, statedGrams } from './words.ts';
+import { grams, intentWords, statedGrams } from './words.ts';
 
 type Row = readonly [label: string, of: (proved: Proved) => Cell];
 

@@ -1,8 +1,7 @@
 import type { KeyTouch, Measured } from '#action';
 import { compassOf, noteNameOf } from '#instrument';
-import { type Block, type Cell, cell } from '#report';
+import { type Block, type Cell, bare, cell } from '#report';
 import { type ProofInput, type Proved, provedStates } from './input.ts';
-import { bare } from './words.ts';
 
 const NO_FIGURE = '–';
 

@@ -50,6 +50,8 @@ export interface TableBlock {
   readonly rows: readonly (readonly Cell[])[];
   /** Strips the rows are laid into side by side on paper, each with the head above it. */
   readonly strips: 1 | 2;
+  /** `large`: to be read from the wall, an arm's length and more away. */
+  readonly size?: 'large';
   /** The first cell of each row names the row. */
   readonly rowHeads: boolean;
 }

@@ -1,5 +1,5 @@
 import { states } from '#instrument';
-import { photoTypes } from '#store';
+import { photoTypes } from '#instrument';
 import { z } from 'zod';
 
 /** A route that takes or answers with a file instead of JSON of the workshop. */

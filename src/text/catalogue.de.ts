@@ -1,10 +1,12 @@
 import type { MessageKey } from './catalogue.en.ts';
 import { action } from './de/action.ts';
 import { belly } from './de/belly.ts';
+import { bellyPage } from './de/belly-page.ts';
 import { cli } from './de/cli.ts';
 import { command } from './de/command.ts';
 import { issues } from './de/issues.ts';
 import { operations } from './de/operations.ts';
+import { order } from './de/order.ts';
 import { pianos } from './de/pianos.ts';
 import { proof } from './de/proof.ts';
 import { quantities } from './de/quantities.ts';
@@ -30,7 +32,9 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...stringOperations,
   ...strings,
   ...rescale,
+  ...order,
   ...belly,
+  ...bellyPage,
   ...issues,
   ...action,
   ...touch,

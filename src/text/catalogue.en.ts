@@ -1,9 +1,11 @@
 import { action } from './en/action.ts';
 import { belly } from './en/belly.ts';
+import { bellyPage } from './en/belly-page.ts';
 import { cli } from './en/cli.ts';
 import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
 import { operations } from './en/operations.ts';
+import { order } from './en/order.ts';
 import { pianos } from './en/pianos.ts';
 import { proof } from './en/proof.ts';
 import { quantities } from './en/quantities.ts';
@@ -29,7 +31,9 @@ export const en = {
   ...stringOperations,
   ...strings,
   ...rescale,
+  ...order,
   ...belly,
+  ...bellyPage,
   ...issues,
   ...action,
   ...touch,

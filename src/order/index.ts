@@ -1,0 +1,10 @@
+export { chartTable, wireTable, woundSheetTable } from './tables.ts';
+export { stringingChart } from './chart-document.ts';
+export type { OrderDocumentInput } from './document-input.ts';
+export { orderDocument } from './order-document.ts';
+export type { OrderMaterial, OrderedNote } from './ordered-notes.ts';
+export { hasStrings, stringOrderOf } from './string-order.ts';
+export type { GapName, OrderGap, StringOrder } from './string-order.ts';
+export { checkOrderTerms, orderFieldNames, orderFields } from './terms.ts';
+export type { OrderField, OrderFieldName, OrderTerms } from './terms.ts';
+export type { WireToBuy } from './wire-to-buy.ts';

@@ -138,6 +138,7 @@ export const rescale = {
   'windingDesign.about': 'Länge und Tonhöhe dieses Tons, ein Zug als Ziel: welcher Kern und welche Umspinnung ihn ergeben, die nächsten zuerst.',
   'windingDesign.length': 'Klingende Länge (mm)',
   'windingDesign.pitch': 'Tonhöhe (Hz)',
+  'windingDesign.pitch.hint': 'Nur für diesen Entwurf: der Ton behält seine eigene.',
   'windingDesign.target': 'Gewünschter Zug (N)',
   'windingDesign.tolerance': 'Höchstens daneben (%)',
   'windingDesign.cores': 'Kern (mm)',

@@ -138,6 +138,7 @@ export const rescale = {
   'windingDesign.about': 'Length and pitch of this note, a tension to reach: which core and wraps make it, nearest first.',
   'windingDesign.length': 'Speaking length (mm)',
   'windingDesign.pitch': 'Pitch (Hz)',
+  'windingDesign.pitch.hint': 'For this design only: the note keeps its own.',
   'windingDesign.target': 'Target tension (N)',
   'windingDesign.tolerance': 'At most off target (%)',
   'windingDesign.cores': 'Core (mm)',

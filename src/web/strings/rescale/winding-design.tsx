@@ -78,7 +78,7 @@ export function WindingDesign({ note, ends, trial }: WindingDesignProps) {
     <div className="rescale-outcome">
       <p className="soft small">{say('windingDesign.about')}</p>
       <div className="rescale-fields">
-        {FIELDS.map(([name]) => <Field key={name} label={say(`windingDesign.${name}`)} inputMode="decimal" value={texts[name]} error={errorOf(name)} onChange={(text) => { setTexts({ ...texts, [name]: text }); }} />)}
+        {FIELDS.map(([name]) => <Field key={name} label={say(`windingDesign.${name}`)} inputMode="decimal" value={texts[name]} error={errorOf(name)} hint={name === 'pitch' ? say('windingDesign.pitch.hint') : undefined} onChange={(text) => { setTexts({ ...texts, [name]: text }); }} />)}
         <SelectField
           label={say('windingDesign.cores')} value={core} onChange={setCore}
           options={[{ value: '', label: say('windingDesign.cores.all') }, ...cores.map(({ coreDiameterMm, breakingPct }) => ({ value: String(coreDiameterMm), label: target.value === undefined ? figure(coreDiameterMm, decimalsFor(coreDiameterMm, 3), 'mm') : say('windingDesign.core', { size: figure(coreDiameterMm, decimalsFor(coreDiameterMm, 3)), pct: figure(breakingPct, 0) }) }))]}

@@ -41,7 +41,7 @@ export function WindingTable({ designs, chosen, onChoose }: WindingTableProps) {
                 <td>{figure(figures.tensionN, 0, 'N')}</td>
                 <td>{figure(errorPct, 2, 'pct', true)}</td>
                 <td>{figure(figures.breakingPct, 1, 'pct')}</td>
-                <td>{figure(figures.inharmonicityB, decimalsOfB(figures.inharmonicityB, figures.inharmonicityB / 100))}</td>
+                <td>{figure(figures.inharmonicityB, decimalsOfB(figures.inharmonicityB))}</td>
                 <td><button type="button" className="button" aria-pressed={design === chosen} aria-label={say('windingDesign.chooseThis', { core: size(coreDiameterMm), wraps: laid })} onClick={() => { onChoose(design); }}>{say('windingDesign.choose')}</button></td>
               </tr>
             );

@@ -115,7 +115,7 @@ export const rescale = {
   'rescale.tradeOff.point': 'Punkt {point}: Zug {x} %, Inharmonizität {y} %',
   'rescale.tradeOff.choose': 'Punkt der Abwägung',
   'rescale.compare': 'Pläne nebeneinander',
-  'rescale.compare.about': 'Genau gerechnet, mit blanken Enden. Knicke: wie weit ein Ton im Ganzen von der Linie seiner Nachbarn abweicht.',
+  'rescale.compare.about': 'Genau gerechnet, mit blanken Enden. Knicke: wie weit ein Ton im Ganzen von der Linie seiner Nachbarn abweicht, die Übergänge ausgenommen.',
   'rescale.compare.figure': 'Größe',
   'rescale.plan.found': 'Wie vorgefunden',
   'rescale.plan.result': 'Dieses Ergebnis',

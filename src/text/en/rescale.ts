@@ -115,7 +115,7 @@ export const rescale = {
   'rescale.tradeOff.point': 'Point {point}: tension {x} %, inharmonicity {y} %',
   'rescale.tradeOff.choose': 'Point of the trade-off',
   'rescale.compare': 'Plans side by side',
-  'rescale.compare.about': 'Worked out exactly, bare ends and all. Bends: how far a note stands off the line of its neighbours, on the whole.',
+  'rescale.compare.about': 'Worked out exactly, bare ends and all. Bends: how far a note stands off the line of its neighbours, on the whole, the breaks left out.',
   'rescale.compare.figure': 'Figure',
   'rescale.plan.found': 'As found',
   'rescale.plan.result': 'This result',

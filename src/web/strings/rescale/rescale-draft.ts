@@ -63,11 +63,11 @@ export function usualDraft(terms: ScaleTerms | null, { notes, plate }: ScaleAnal
     plain: series === 'shop' && !has('plain') ? 'metric' : series, cores: has('core') ? 'shop' : series === 'shop' ? 'metric' : series,
     coreShape: notes.some(({ wire }) => wire?.kind === 'wound' && wire.coreShape === 'hex') ? 'hex' : 'round',
     coreFromMm: figure.format(0.8), coreToMm: figure.format(1.6), wraps: has('wrap') ? 'shop' : 'range',
-    wrapFromMm: figure.format(0.3), wrapToMm: figure.format(1.8), wrapStepMm: figure.format(0.1), layers: 'either',
+    wrapFromMm: figure.format(0.2), wrapToMm: figure.format(1.6), wrapStepMm: figure.format(0.05), layers: 'either',
     highestWoundKey: notes.findLast(({ wire }) => wire?.kind === 'wound')?.key ?? 0, lockedKeys: [],
     leastPct: terms?.leastBreakingPct == null ? '' : figure.format(terms.leastBreakingPct), mostPct: terms?.mostBreakingPct == null ? '' : figure.format(terms.mostBreakingPct),
     total: plate.counted > 0 ? 'hold' : 'free', totalKN: plate.counted === 0 ? '' : figure.format(plate.tensionN / 1000),
-    trade: 4, sizeChange: 'little', nearTarget: 'some', target: 'standing', lowestN: '', highestN: '', acrossBreaks: false,
+    trade: 4, sizeChange: 'little', nearTarget: 'little', target: 'standing', lowestN: '', highestN: '', acrossBreaks: false,
   };
 }
 

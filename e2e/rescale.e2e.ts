@@ -104,7 +104,7 @@ describe('rescaling', () => {
     await page.keyboard.press('Enter');
     await page.getByText('Design a wound string').click();
     await page.getByRole('button', { name: 'Name windings' }).click();
-    const rows = page.getByRole('group', { name: 'Design a wound string' }).locator('tbody tr');
+    const rows = page.getByRole('table', { name: 'Design a wound string' }).locator('tbody tr');
     await rows.first().waitFor();
     const off = (await rows.locator('td:nth-of-type(4)').allInnerTexts()).map((text) => Math.abs(Number.parseFloat(text.replace('−', '-'))));
     expect(off).toEqual([...off].sort((a, b) => a - b));

@@ -50,7 +50,7 @@ export interface PlanTotals {
 
 /** The totals of a scale, and how many notes of it are strung otherwise than in another. @source OWN */
 export function totalsOf({ notes, plate, breaks }: ScaleAnalysis, against: ScaleAnalysis | undefined): PlanTotals {
-  const shares = notes.flatMap(({ key, figures }) => (figures === undefined ? [] : [{ key, pct: figures.breakingPct as number }])).toSorted((a, b) => a.pct - b.pct);
+  const shares = notes.flatMap(({ key, figures }) => (figures === undefined ? [] : [{ key, pct: figures.breakingPct }])).toSorted((a, b) => a.pct - b.pct);
   const wires = notes.map(({ wire }) => (wire === undefined ? undefined : wireName(wire)));
   const before = new Map(against?.notes.map(({ key, wire }) => [key, wire === undefined ? undefined : wireName(wire)]));
   const sizesOf = (kind: ScaleWire['kind']): number => new Set(notes.flatMap(({ wire }) => (wire?.kind === kind ? [wireName(wire)] : []))).size;

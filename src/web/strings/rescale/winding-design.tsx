@@ -50,13 +50,16 @@ export function WindingDesign({ note, ends, trial }: WindingDesignProps) {
   if (stock === undefined || stock.coreSizesMm.length === 0 || stock.wrapSizesMm.length === 0) return <Note>{say('windingDesign.none')}</Note>;
   const target = figureOf(texts.target, FIELDS[2], locale);
   const cores = coresByBreaking({ coresMm: stock.coreSizesMm, coreShape: stock.coreShape, strengthModel: terms?.strengthModel ?? undefined, targetTensionN: newtons(target.value ?? 0), wantedPct: percent(50) }).toSorted((a, b) => a.coreDiameterMm - b.coreDiameterMm);
+  const { leastBreakingPct: least, mostBreakingPct: most } = terms ?? {};
+  const within = cores.filter(({ breakingPct }) => breakingPct >= (least ?? 0) && breakingPct <= (most ?? Infinity)).map(({ coreDiameterMm }) => coreDiameterMm);
+  const isBound = least != null || most != null;
   const design = (): void => {
     const read = FIELDS.map((field) => figureOf(texts[field[0]], field, locale));
     const issues = read.flatMap((one) => one.issues);
     const [length, pitch, tension, tolerance] = read.map(({ value }) => value ?? 0) as [number, number, number, number];
     const wish: WoundWish = {
       frequencyHz: hertz(pitch), speakingLengthMm: millimetres(length), targetTensionN: newtons(tension), tolerancePct: percent(tolerance), coreShape: stock.coreShape,
-      strengthModel: terms?.strengthModel ?? undefined, layers: stock.layers, coresMm: core === '' ? stock.coreSizesMm : stock.coreSizesMm.filter((size) => String(size) === core),
+      strengthModel: terms?.strengthModel ?? undefined, layers: stock.layers, coresMm: core === '' ? (within.length > 0 ? within : stock.coreSizesMm) : stock.coreSizesMm.filter((size) => String(size) === core),
       wrapStock: stock.wrapSizesMm.map((wireDiameterMm) => ({ wireDiameterMm, densityKgM3: wrapDensityOf(terms) })), ...ends,
     };
     const result = issues.length > 0 ? undefined : designWound(wish);
@@ -81,7 +84,7 @@ export function WindingDesign({ note, ends, trial }: WindingDesignProps) {
         {FIELDS.map(([name]) => <Field key={name} label={say(`windingDesign.${name}`)} inputMode="decimal" value={texts[name]} error={errorOf(name)} hint={name === 'pitch' ? say('windingDesign.pitch.hint') : undefined} onChange={(text) => { setTexts({ ...texts, [name]: text }); }} />)}
         <SelectField
           label={say('windingDesign.cores')} value={core} onChange={setCore}
-          options={[{ value: '', label: say('windingDesign.cores.all') }, ...cores.map(({ coreDiameterMm, breakingPct }) => ({ value: String(coreDiameterMm), label: target.value === undefined ? figure(coreDiameterMm, decimalsFor(coreDiameterMm, 3), 'mm') : say('windingDesign.core', { size: figure(coreDiameterMm, decimalsFor(coreDiameterMm, 3)), pct: figure(breakingPct, 0) }) }))]}
+          options={[{ value: '', label: say(isBound && within.length > 0 ? 'windingDesign.cores.within' : 'windingDesign.cores.all', { count: within.length }) }, ...cores.map(({ coreDiameterMm, breakingPct }) => ({ value: String(coreDiameterMm), label: target.value === undefined ? figure(coreDiameterMm, decimalsFor(coreDiameterMm, 3), 'mm') : say('windingDesign.core', { size: figure(coreDiameterMm, decimalsFor(coreDiameterMm, 3)), pct: figure(breakingPct, 0) }) }))]}
         />
       </div>
       <p className="soft small">{say('windingDesign.wire', { cores: rangeSaid(stock.coreSizesMm, figure), wraps: rangeSaid(stock.wrapSizesMm, figure) })}</p>

@@ -15,8 +15,8 @@ export function WindingTable({ designs, chosen, onChoose }: WindingTableProps) {
   const figure = useFigures();
   const size = (mm: number): string => figure(mm, decimalsFor(mm, 2));
   return (
-    <div className="table-wrap" tabIndex={0} role="group" aria-label={say('windingDesign.title')}>
-      <table className="figures-table">
+    <div className="table-wrap">
+      <table className="figures-table" aria-label={say('windingDesign.title')}>
         <thead>
           <tr>
             <th scope="col">{say('windingDesign.core.head')}</th>

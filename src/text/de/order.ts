@@ -113,5 +113,4 @@ export const order: Readonly<Record<keyof typeof english, string>> = {
   'cli.order.group.stated': 'Was zur Bestellung angegeben wird (weggelassen: wie üblich, oder als nicht angegeben gedruckt):',
   'cli.order.nothing': 'In diesem Zustand ({state}) ist von den Saiten nichts notiert; es gibt nichts zu bestellen.',
   'cli.order.written': '{path}: {wound, plural, one {# umsponnener Ton} other {# umsponnene Töne}}, {plain, plural, one {# blanker Ton} other {# blanke Töne}}.',
-  'cli.order.format': 'Der Name der Datei sagt, was geschrieben wird: .pdf oder .csv.',
 };

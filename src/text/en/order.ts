@@ -111,5 +111,4 @@ export const order = {
   'cli.order.group.stated': 'What is stated for the order (left out: as is usual, or printed as not stated):',
   'cli.order.nothing': 'Nothing is noted of the strings in this state ({state}), so there is nothing to order.',
   'cli.order.written': '{path}: {wound, plural, one {# wound note} other {# wound notes}}, {plain, plural, one {# plain note} other {# plain notes}}.',
-  'cli.order.format': 'The name of the file says what is written: .pdf or .csv.',
 } as const;

@@ -17,6 +17,9 @@ function keepSpokenLanguages(spoken: readonly string[]): Plugin {
   };
 }
 
+/** Floors 0 to 3 are pure: a page takes what it uses of them and leaves the rest of the door behind. */
+const rolldownOptions = { treeshake: { moduleSideEffects: [{ test: /[\\/]src[\\/](?!web[\\/])/u, sideEffects: false }] } };
+
 export default defineConfig({
   root: here('./src/web'),
   publicDir: false,
@@ -33,8 +36,8 @@ export default defineConfig({
     target: 'es2023',
     modulePreload: { polyfill: false },
     assetsInlineLimit: 0,
-    // Floors 0 to 3 are pure: a page takes what it uses of them and leaves the rest of the door behind.
-    rolldownOptions: { treeshake: { moduleSideEffects: [{ test: /[\\/]src[\\/](?!web[\\/])/u, sideEffects: false }] } },
+    rolldownOptions,
   },
+  worker: { format: 'es', rolldownOptions },
   server: { proxy: { '/api': process.env['WRESTPLANK_API'] ?? 'http://127.0.0.1:4949' } },
 });

@@ -5,7 +5,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { ensureBuilt } from '../scripts/lib/build.mjs';
 
-const NAMES = ['bundle', 'calc-array', 'plots', 'proof-pdf', 'strings', 'commit-latency', 'cold-start', 'keystroke'];
+const NAMES = ['bundle', 'calc-array', 'plots', 'proof-pdf', 'strings', 'commit-latency', 'cold-start', 'keystroke', 'what-if'];
 await ensureBuilt();
 const load = os.loadavg()[0].toFixed(2);
 const results = NAMES.map((name) => {

@@ -185,7 +185,8 @@ async function milp(notes, seconds) {
   for (let i = 2; i < rows.length; i += 1) for (const a of range(rows[i - 2])) for (const b of range(rows[i - 1])) for (const c of range(rows[i])) {
     total.push(`${rows[i][c].load + (i === 2 ? rows[0][a].load + rows[1][b].load : 0)} ${y(i, a, b, c)}`);
   }
-  const target = measured.load(nearestSize(measured)) * 0.985;
+  const reach = (pick) => rows.reduce((all, row) => all + pick(...row.map(({ load }) => load)), 0);
+  const target = 0.6 * reach(Math.min) + 0.4 * reach(Math.max);
   const limits = { totalTensionN: target };
   constraints.push(`low: ${sum(total)} >= ${target * 0.999}`, `high: ${sum(total)} <= ${target * 1.001}`);
   const begin = performance.now();

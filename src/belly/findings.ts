@@ -1,11 +1,11 @@
 import { type Degrees, degrees } from '#units';
-import { type Bearing, type BearingSide, angleOf, bearingSides } from './bearing.ts';
+import { type Bearing, type BearingSide, bearingSides } from './bearing.ts';
 import type { BearingUncertainty } from './bearing-uncertainty.ts';
 
-/** A row of notes, bass to treble. */
-export interface BearingRow extends Pick<Bearing, 'frontDeg' | 'rearDeg' | 'totalDeg'> {
+/** A row of notes, bass to treble; an angle that was not read is absent and not judged. */
+export interface BearingRow extends Partial<Pick<Bearing, 'frontDeg' | 'rearDeg' | 'totalDeg'>> {
   readonly section?: string | undefined;
-  readonly uncertainty?: Pick<BearingUncertainty, 'frontUncertaintyDeg' | 'rearUncertaintyDeg' | 'totalUncertaintyDeg'> | undefined;
+  readonly uncertainty?: Partial<Pick<BearingUncertainty, 'frontUncertaintyDeg' | 'rearUncertaintyDeg' | 'totalUncertaintyDeg'>> | undefined;
 }
 
 /** What is asked of the bearing; what is left out is not judged. */
@@ -46,12 +46,15 @@ export function bearingFindingsOf(row: readonly BearingRow[], asked: AskedBearin
 }
 
 function negativeOf(note: BearingRow, index: number): readonly BearingFinding[] {
-  return bearingSides.filter((side) => angleOf(note, side) < 0)
-    .map((side) => finding({ code: 'bearingNegative', index, side, figure: angleOf(note, side), limit: 0, uncertainty: uncertaintyOf(note, side) }));
+  return bearingSides.flatMap((side) => {
+    const figure = readAngleOf(note, side);
+    return figure === undefined || figure >= 0 ? [] : [finding({ code: 'bearingNegative', index, side, figure, limit: 0, uncertainty: uncertaintyOf(note, side) })];
+  });
 }
 
 function outsideOf(note: BearingRow, index: number, { leastTotalDeg, mostTotalDeg }: AskedBearing): readonly BearingFinding[] {
   const { totalDeg } = note;
+  if (totalDeg === undefined) return [];
   const about = { index, side: 'total', figure: totalDeg, uncertainty: uncertaintyOf(note, 'total') } as const;
   return [
     ...(leastTotalDeg !== undefined && totalDeg >= 0 && totalDeg < leastTotalDeg ? [finding({ ...about, code: 'bearingLost', limit: leastTotalDeg })] : []),
@@ -60,12 +63,16 @@ function outsideOf(note: BearingRow, index: number, { leastTotalDeg, mostTotalDe
 }
 
 function stepOf(below: BearingRow | undefined, note: BearingRow, index: number, { mostStepDeg }: AskedBearing): readonly BearingFinding[] {
-  if (below === undefined || mostStepDeg === undefined || below.section !== note.section) return [];
+  if (below?.totalDeg === undefined || note.totalDeg === undefined || mostStepDeg === undefined || below.section !== note.section) return [];
   const step = note.totalDeg - below.totalDeg;
   if (Math.abs(step) <= mostStepDeg) return [];
   const [one, other] = [uncertaintyOf(below, 'total'), uncertaintyOf(note, 'total')];
   const uncertainty = one === undefined || other === undefined ? undefined : Math.hypot(one, other);
   return [finding({ code: 'bearingUneven', index, side: 'total', figure: step, limit: mostStepDeg, uncertainty })];
+}
+
+function readAngleOf({ frontDeg, rearDeg, totalDeg }: BearingRow, side: BearingSide): number | undefined {
+  return { front: frontDeg, rear: rearDeg, total: totalDeg }[side];
 }
 
 function uncertaintyOf({ uncertainty }: BearingRow, side: BearingSide): number | undefined {

@@ -12,6 +12,7 @@ import {
   weightRatioOperation,
 } from '#action';
 import {
+  bearingAnglesOperation,
   bearingGaugeOperation,
   bearingLoadOperation,
   bearingOperation,
@@ -57,6 +58,7 @@ export const operations: readonly AnyOperation[] = [
   bearingOperation,
   bearingRecapOperation,
   bearingSettleOperation,
+  bearingAnglesOperation,
   bearingGaugeOperation,
   bearingPlanOperation,
   bearingLoadOperation,

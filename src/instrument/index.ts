@@ -4,7 +4,7 @@ export { drawKeyboard } from './keyboard.ts';
 export type { DrawnKey, DrawnKeyboard } from './keyboard.ts';
 export { compassOf, daySchema, instrumentDraftSchema, instrumentSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from './model.ts';
 export type { Instrument, InstrumentDraft, SessionDraft, TouchIntent, WeighingSession } from './model.ts';
-export { observationDraftSchema, observationSchema, observedFaults, observedParts, photoSchema } from './observation.ts';
+export { MOST_PHOTOS, PHOTO_LIMIT_BYTES, observationDraftSchema, observationSchema, observedFaults, observedParts, photoSchema, photoTypes } from './observation.ts';
 export type { Observation, ObservationDraft, Photo } from './observation.ts';
 export { isQuantityName, quantities, quantitiesOf, quantityNames, quantityOf } from './quantity.ts';
 export type { Part, Quantity, QuantityName, Scope } from './quantity.ts';

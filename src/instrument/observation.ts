@@ -6,6 +6,13 @@ export const observedParts = ['soundboard', 'rib', 'bridge', 'bridgePins', 'plat
 /** What can be seen of a part. */
 export const observedFaults = ['crack', 'split', 'separated', 'sunken', 'loose', 'worn', 'rust', 'repaired', 'sound', 'other'] as const;
 
+/** Kinds of photo that are kept. */
+export const photoTypes = ['image/jpeg', 'image/png', 'image/webp'] as const;
+/** Most bytes of one photo. */
+export const PHOTO_LIMIT_BYTES = 15 * 1024 * 1024;
+/** Most photos of one observation. */
+export const MOST_PHOTOS = 24;
+
 /** A photo by the SHA-256 of its bytes, with the name its file had. */
 export const photoSchema = z.strictObject({ hash: z.string().regex(/^[0-9a-f]{64}$/u, 'the SHA-256 of a kept photo'), name: z.string().max(255) });
 export type Photo = z.output<typeof photoSchema>;
@@ -20,7 +27,7 @@ export const observationDraftSchema = z.strictObject({
   toKey: z.number().int().min(1).nullable().default(null),
   lengthMm: z.number().gt(0).max(5000).nullable().default(null),
   remark: z.string().max(4000).default(''),
-  photos: z.array(photoSchema).max(24).default([]),
+  photos: z.array(photoSchema).max(MOST_PHOTOS).default([]),
 });
 export type ObservationDraft = z.input<typeof observationDraftSchema>;
 

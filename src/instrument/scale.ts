@@ -41,6 +41,7 @@ export const scaleTermsSchema = z.strictObject({
   gaugeRearSpanMm: z.number().gt(0).max(500).nullable().default(null),
   /** How far the board yields under the bridge, from a push test. */
   boardStiffnessNPerMm: z.number().gt(0).max(1e6).nullable().default(null),
+  boardStiffnessUncertaintyNPerMm: z.number().gt(0).max(1e6).nullable().default(null),
   wires: z.array(shopWireSchema).max(300).default([]),
   remark: z.string().max(4000).default(''),
 }).refine(({ leastBreakingPct: least, mostBreakingPct: most }) => least === null || most === null || least < most, { path: ['mostBreakingPct'], message: 'more than the least share of breaking' });

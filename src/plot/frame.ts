@@ -1,9 +1,8 @@
-import type { State } from '#instrument';
 import { formatMeasure } from '#units';
 import type { ScaleLinear, ScaleLogarithmic } from 'd3-scale';
 import type { KeyRow } from './key-row.ts';
 import type { Mark } from './scene.ts';
-import { stateShape } from './symbol.ts';
+import { type Standing, standingShape } from './symbol.ts';
 
 /** Where a value stands on the page; linear or logarithmic. */
 export type ValueScale = ScaleLinear<number, number> | ScaleLogarithmic<number, number>;
@@ -18,7 +17,7 @@ export interface FrameOptions {
   readonly yLabel: string;
   readonly unitSign: string;
   readonly locale: string;
-  readonly series: readonly { readonly state: State; readonly label: string }[];
+  readonly series: readonly { readonly state: Standing; readonly label: string }[];
   readonly legend?: boolean | undefined;
 }
 
@@ -72,7 +71,7 @@ function drawLegend({ series, widthPx }: FrameOptions): readonly Mark[] {
   for (const { state, label } of [...series].reverse()) {
     const textPx = label.length * TEXT_PX * LETTER_EM;
     marks.push({ type: 'text', role: 'label', x: right - textPx, y: 14, text: label, anchor: 'start', sizePx: TEXT_PX });
-    marks.push({ type: 'symbol', role: state, shape: stateShape[state], x: right - textPx - 8, y: 10.5, radiusPx: 3.2 });
+    marks.push({ type: 'symbol', role: state, shape: standingShape[state], x: right - textPx - 8, y: 10.5, radiusPx: 3.2 });
     right -= textPx + 26;
   }
   return marks;

@@ -1,3 +1,5 @@
+export { bearingFigures, bearingPlot, bearingSignsOf, recapPlot } from './bearing-plot.ts';
+export type { BearingFigure, BearingPlotOptions, PlottedBelly } from './bearing-plot.ts';
 export { keyPlot, plotMargins } from './key-plot.ts';
 export type { KeyPlotOptions, KeyPoint, KeySeries, PerKey } from './key-plot.ts';
 export { keyboardScene, signShape } from './keyboard-scene.ts';
@@ -13,5 +15,7 @@ export type { Theme } from './svg.ts';
 export { inkingOf, stateShape, symbolPathOf } from './symbol.ts';
 export { inks, paintOf, tokenOf } from './theme.ts';
 export type { Ink, Paint } from './theme.ts';
+export { pointNear, tradeOffPlot } from './trade-off.ts';
+export type { TradeOffOptions, TradeOffPoint, TradeOffScene } from './trade-off.ts';
 export { judgedFigureOf, touchAimsOf, touchFigures, touchPlot, touchPointsOf } from './touch-plot.ts';
 export type { PlottedTouch, TouchAsked, TouchFigure, TouchPlotOptions } from './touch-plot.ts';

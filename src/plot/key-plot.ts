@@ -1,11 +1,11 @@
-import type { Compass, KeyNumber, State } from '#instrument';
+import type { Compass, KeyNumber } from '#instrument';
 import { extent } from 'd3-array';
 import { scaleLinear, scaleLog } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import { type ValueScale, drawFrame, tickCountOf } from './frame.ts';
 import { type KeyRow, drawKeyRow, layKeyRow, nameOctaves } from './key-row.ts';
 import type { Mark, Scene } from './scene.ts';
-import { shorten, stateShape } from './symbol.ts';
+import { type Standing, shorten, standingShape } from './symbol.ts';
 
 /** One value for all keys, or a list by key (index = key − 1) with gaps where nothing is asked. */
 export type PerKey = number | readonly (number | undefined)[];
@@ -21,7 +21,7 @@ export interface KeyPoint {
 }
 
 export interface KeySeries {
-  readonly state: State;
+  readonly state: Standing;
   /** Word of the legend. */
   readonly label: string;
   readonly points: readonly KeyPoint[];
@@ -159,7 +159,7 @@ function drawSeries({ state, points }: KeySeries, row: KeyRow, y: ValueScale): r
     ...standing.flatMap(({ key, x, value, uncertainty }): readonly Mark[] =>
       uncertainty === undefined ? [] : [{ type: 'line', role: 'uncertainty', key, x1: x, x2: x, y1: y(value + uncertainty), y2: y(value - uncertainty) }]),
     ...pathOf(state, join([...columns]), false),
-    ...standing.map(({ key, x, value }): Mark => ({ type: 'symbol', role: state, shape: stateShape[state], key, x, y: y(value), radiusPx })),
+    ...standing.map(({ key, x, value }): Mark => ({ type: 'symbol', role: state, shape: standingShape[state], key, x, y: y(value), radiusPx })),
   ];
 }
 
@@ -168,7 +168,7 @@ function drawOutcomes({ state, points }: KeySeries, row: KeyRow, yPx: number): r
   const radiusPx = symbolRadiusOf(row);
   return points.filter(({ outcome }) => outcome === true).flatMap(({ key }): readonly Mark[] => {
     const place = { type: 'symbol', key, x: row.columns[key - 1]?.centrePx ?? 0, y: yPx } as const;
-    return [{ ...place, role: state, shape: stateShape[state], radiusPx }, { ...place, role: 'outcome', shape: 'cross', radiusPx: radiusPx * 1.5 }];
+    return [{ ...place, role: state, shape: standingShape[state], radiusPx }, { ...place, role: 'outcome', shape: 'cross', radiusPx: radiusPx * 1.5 }];
   });
 }
 
@@ -178,6 +178,6 @@ function drawFlags(flags: ReadonlySet<KeyNumber> | undefined, { columns }: KeyRo
 }
 
 /** A path mark, or none: d3 answers null for a shape without points, and an empty string when none is defined. */
-function pathOf(role: 'band' | 'target' | 'limit' | State, d: string | null, filled: boolean): readonly Mark[] {
+function pathOf(role: 'band' | 'target' | 'limit' | Standing, d: string | null, filled: boolean): readonly Mark[] {
   return d === null || d === '' ? [] : [{ type: 'path', role, d, filled }];
 }

@@ -107,7 +107,7 @@ describe('pointing', () => {
 
 describe('keyboardScene', () => {
   const kinds = Object.keys(signShape) as KeySign[];
-  const signs = new Map(keysOf(compass88).flatMap((key) => { const sign = kinds[key % 9]; return sign === undefined ? [] : [[key, sign] as const]; }));
+  const signs = new Map(keysOf(compass88).flatMap((key) => { const sign = kinds[key % 11]; return sign === undefined ? [] : [[key, sign] as const]; }));
 
   it('draws the kept picture', () => {
     expectGolden(goldens, 'keyboard.svg', svgOf(keyboardScene({ compass: compass88, signs, title: 'Keys', description: 'Keys by finding', widthPx: 900, highlightKey: 40 }), 'print'));

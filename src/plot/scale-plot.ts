@@ -1,8 +1,9 @@
-import type { KeyNumber, State } from '#instrument';
+import type { KeyNumber } from '#instrument';
 import type { AnalysedNote, AskedBreaking, NoteFigures, ScaleAnalysis } from '#strings';
 import { type KeyPlotOptions, type KeyPoint, keyPlot } from './key-plot.ts';
 import type { KeySign } from './keyboard-scene.ts';
 import type { Scene } from './scene.ts';
+import type { Standing } from './symbol.ts';
 
 /** The four figures of a string that are plotted over the keys. */
 export const scaleFigures = ['tension', 'breaking', 'inharmonicity', 'impedance'] as const;
@@ -15,7 +16,7 @@ const UNIT: Readonly<Record<ScaleFigure, string>> = { tension: 'N', breaking: '%
 
 /** The strings of one state, with the word their marks go by. */
 export interface PlottedScale {
-  readonly state: State;
+  readonly state: Standing;
   readonly label: string;
   readonly scale: ScaleAnalysis;
 }

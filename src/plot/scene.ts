@@ -4,14 +4,14 @@ import type { KeyNumber } from '#instrument';
 export type Role =
   | 'axis' | 'grid' | 'octave'
   | 'band' | 'target' | 'limit'
-  | 'found' | 'planned' | 'finished'
+  | 'found' | 'planned' | 'finished' | 'rival'
   | 'uncertainty' | 'outcome' | 'flag'
   | 'naturalKey' | 'sharpKey' | 'highlight' | 'highlightKey'
   | 'onNatural' | 'flagOnNatural' | 'onSharp'
   | 'label' | 'note';
 
 /** Shapes of the small marks. Ring, diamond and square belong to the three states and to nothing else, so that no one has to tell states by colour. */
-export type Shape = 'ring' | 'diamond' | 'square' | 'cross' | 'wedgeUp' | 'wedgeDown' | 'dot' | 'dash' | 'wave' | 'chevron' | 'plus';
+export type Shape = 'ring' | 'diamond' | 'square' | 'cross' | 'wedgeUp' | 'wedgeDown' | 'dot' | 'dash' | 'wave' | 'chevron' | 'plus' | 'arch' | 'arrowUp' | 'arrowDown';
 
 interface Marked {
   readonly role: Role;

@@ -4,10 +4,14 @@ import type { Shape } from './scene.ts';
 /** The mark of each state, the same on every screen, plot and print: open ring, open diamond, full square. */
 export const stateShape: Readonly<Record<State, Shape>> = { found: 'ring', planned: 'diamond', finished: 'square' };
 
+/** What a line of figures stands for: a state, or another plan beside the planned one, by a wedge. */
+export type Standing = State | 'rival';
+export const standingShape: Readonly<Record<Standing, Shape>> = { ...stateShape, rival: 'wedgeUp' };
+
 /** How a shape is inked: open ones are filled with paper, full ones with their ink, strokes not at all. */
 export function inkingOf(shape: Shape): 'open' | 'full' | 'stroke' {
   if (shape === 'ring' || shape === 'diamond') return 'open';
-  return ['cross', 'dash', 'wave', 'chevron', 'plus'].includes(shape) ? 'stroke' : 'full';
+  return ['cross', 'dash', 'wave', 'chevron', 'plus', 'arch', 'arrowUp', 'arrowDown'].includes(shape) ? 'stroke' : 'full';
 }
 
 /** Shortens a coordinate to a hundredth of a pixel, without a negative zero. */
@@ -32,7 +36,10 @@ export function symbolPathOf({ shape, x, y, radiusPx: r }: { readonly shape: Sha
     case 'wedgeDown': return `M${at(0, 1.1)}L${at(1.1, -0.8)}L${at(-1.1, -0.8)}Z`;
     case 'dash': return `M${at(-1, 0)}L${at(1, 0)}`;
     case 'plus': return `M${at(-1, 0)}L${at(1, 0)}M${at(0, -1)}L${at(0, 1)}`;
+    case 'arrowUp': return `M${at(0, 1)}L${at(0, -1)}M${at(-0.75, -0.25)}L${at(0, -1)}L${at(0.75, -0.25)}`;
+    case 'arrowDown': return `M${at(0, -1)}L${at(0, 1)}M${at(-0.75, 0.25)}L${at(0, 1)}L${at(0.75, 0.25)}`;
     case 'chevron': return `M${at(-1, -0.6)}L${at(0, 0.6)}L${at(1, -0.6)}`;
+    case 'arch': return `M${at(-1, 0.8)}C${at(-1, -1.3)} ${at(1, -1.3)} ${at(1, 0.8)}`;
     case 'wave': return `M${at(-1.1, 0.2)}C${at(-0.6, -1)} ${at(-0.4, -0.6)} ${at(0, 0)}S${at(0.6, 1)} ${at(1.1, -0.2)}`;
   }
 }

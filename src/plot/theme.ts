@@ -24,6 +24,7 @@ export const paintOf: Readonly<Record<Role, Paint>> = {
   found: { fill: 'found', stroke: 'found', strokeWidth: 1 },
   planned: { fill: 'planned', stroke: 'planned', strokeWidth: 1 },
   finished: { fill: 'finished', stroke: 'finished', strokeWidth: 0.6 },
+  rival: { fill: 'accent', stroke: 'accent', strokeWidth: 1 },
   uncertainty: { stroke: 'soft', strokeWidth: 0.8 },
   outcome: { stroke: 'flag', strokeWidth: 1.4 },
   flag: { fill: 'flag', stroke: 'flag', strokeWidth: 1.3 },

@@ -1,6 +1,5 @@
-import { states } from '#instrument';
+import { photoTypes, states } from '#instrument';
 import { type OrderFieldName, orderFieldNames } from '#order';
-import { photoTypes } from '#store';
 import { z } from 'zod';
 
 /** A route that takes or answers with a file instead of JSON of the workshop. */

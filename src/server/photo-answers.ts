@@ -1,4 +1,4 @@
-import { PHOTO_LIMIT_BYTES, photoTypes } from '#store';
+import { PHOTO_LIMIT_BYTES, photoTypes } from '#instrument';
 import type { Hono } from 'hono';
 import { Refusal } from './failure.ts';
 import { fileRoutes } from './file-routes.ts';

@@ -40,6 +40,9 @@ async function writeStep(store: BenchStore, id: string, step: DemoStep, sessions
     case 'scale':
       await store.setScale(id, step.cycle, step.terms, BY);
       break;
+    case 'observation':
+      await store.addObservation(id, step.draft, BY);
+      break;
     case 'work': {
       const items = await store.addWork(id, step.items, BY);
       if (step.done) for (const { id: workId } of items) await store.changeWork(id, workId, { status: 'done' }, BY);

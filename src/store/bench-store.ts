@@ -1,4 +1,4 @@
-import type { Instrument, InstrumentDraft, Observation, ObservationDraft, Reading, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, WeighingSession } from '#instrument';
+import type { Instrument, InstrumentDraft, photoTypes, Observation, ObservationDraft, Reading, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, WeighingSession } from '#instrument';
 import type { Issue } from '#result';
 import type { Answer, LogEvent, ReadingBatch, ReadingBatchAnswer, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from '#workshop';
 
@@ -20,7 +20,6 @@ export interface KeptPhoto {
 }
 
 /** What a photo may be. */
-export const photoTypes = ['image/jpeg', 'image/png', 'image/webp'] as const;
 export type PhotoType = (typeof photoTypes)[number];
 
 /** A photo as it is shown. */

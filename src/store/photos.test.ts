@@ -1,10 +1,11 @@
+import { PHOTO_LIMIT_BYTES } from '#instrument';
 import { mkdtempSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { deflateSync } from 'node:zlib';
 import { afterAll, describe, expect, it } from 'vitest';
 import { StoreFailure } from './bench-store.ts';
-import { PHOTO_LIMIT_BYTES, noPhotos, photosIn } from './photos.ts';
+import { noPhotos, photosIn } from './photos.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'wrestplank-photos-'));
 afterAll(() => { rmSync(folder, { recursive: true, force: true }); });

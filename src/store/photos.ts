@@ -1,10 +1,8 @@
+import { PHOTO_LIMIT_BYTES } from '#instrument';
 import { createHash, randomUUID } from 'node:crypto';
 import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, readFileSync, renameSync, writeSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { type KeptPhoto, type PhotoType, type ReadPhoto, StoreFailure } from './bench-store.ts';
-
-/** Most bytes of one photo. */
-export const PHOTO_LIMIT_BYTES = 15 * 1024 * 1024;
 
 /** Where photos lie: files named by their hash. */
 export interface Photos {

@@ -13,6 +13,9 @@ export type { ActiveLimit, CandidateFigures, LimitName, RescaleCandidate, Rescal
 export { candidateFiguresOf } from './rescale/candidate-figures.ts';
 export { rescale, rescaleSteps } from './rescale/rescale.ts';
 export type { RescaleWatch } from './rescale/rescale.ts';
+export { roughnessOf } from './rescale/roughness.ts';
+export { windingChoicesFor, windingsOf } from './rescale/winding-choices.ts';
+export type { StockCore, StockWinding, WindingStock, WindingWish } from './rescale/winding-choices.ts';
 export { bendingStiffnessOf, coreShapes, sectionAreaMm2, wireDensityOf } from './section.ts';
 export type { CoreShape } from './section.ts';
 export { steppedPartialsOf, steppedTensionFor } from './stepped-string.ts';

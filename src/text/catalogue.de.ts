@@ -1,6 +1,7 @@
 import type { MessageKey } from './catalogue.en.ts';
 import { action } from './de/action.ts';
 import { belly } from './de/belly.ts';
+import { bellyPage } from './de/belly-page.ts';
 import { cli } from './de/cli.ts';
 import { command } from './de/command.ts';
 import { issues } from './de/issues.ts';
@@ -10,6 +11,7 @@ import { pianos } from './de/pianos.ts';
 import { proof } from './de/proof.ts';
 import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
+import { rescale } from './de/rescale.ts';
 import { scale } from './de/scale.ts';
 import { settings } from './de/settings.ts';
 import { shell } from './de/shell.ts';
@@ -29,8 +31,10 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...operations,
   ...stringOperations,
   ...strings,
+  ...rescale,
   ...order,
   ...belly,
+  ...bellyPage,
   ...issues,
   ...action,
   ...touch,

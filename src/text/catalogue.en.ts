@@ -1,5 +1,6 @@
 import { action } from './en/action.ts';
 import { belly } from './en/belly.ts';
+import { bellyPage } from './en/belly-page.ts';
 import { cli } from './en/cli.ts';
 import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
@@ -9,6 +10,7 @@ import { pianos } from './en/pianos.ts';
 import { proof } from './en/proof.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
+import { rescale } from './en/rescale.ts';
 import { scale } from './en/scale.ts';
 import { settings } from './en/settings.ts';
 import { shell } from './en/shell.ts';
@@ -28,8 +30,10 @@ export const en = {
   ...operations,
   ...stringOperations,
   ...strings,
+  ...rescale,
   ...order,
   ...belly,
+  ...bellyPage,
   ...issues,
   ...action,
   ...touch,

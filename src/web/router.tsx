@@ -68,6 +68,12 @@ const stringsRoute = createRoute({
   component: lazyRouteComponent(() => import('./strings/strings-page.tsx'), 'StringsPage'),
 });
 
+const bellyRoute = createRoute({
+  getParentRoute: () => pianoRoute,
+  path: '/belly',
+  component: lazyRouteComponent(() => import('./belly/belly-page.tsx'), 'BellyPage'),
+});
+
 const actionRoute = createRoute({
   getParentRoute: () => pianoRoute,
   path: '/action',
@@ -91,7 +97,7 @@ export const router = createRouter({
     homeRoute,
     pianosRoute,
     settingsRoute,
-    pianoRoute.addChildren([pianoHomeRoute, storyRoute, readingsRoute, stringsRoute, actionRoute, workRoute, proofRoute]),
+    pianoRoute.addChildren([pianoHomeRoute, storyRoute, readingsRoute, stringsRoute, bellyRoute, actionRoute, workRoute, proofRoute]),
   ]),
   defaultPreload: 'intent',
   defaultNotFoundComponent: NotFound,

@@ -1,4 +1,5 @@
 import { type InstrumentDraft, type KeyNumber, type Outcome, type QuantityName, type State, type TouchIntent, quantityOf } from '#instrument';
+import { demoBelly } from './demo-belly.ts';
 import { DEMO_ARMS, type DemoKey, demoAsFinished, demoAsFound, demoDownWeightOf } from './demo-story.ts';
 import type { DemoPiano, DemoStep } from './demo-step.ts';
 import { demoStrings } from './demo-strings.ts';
@@ -7,17 +8,19 @@ import type { ReadingEntry, WorkItemDraft } from './records.ts';
 
 /**
  * The invented grand of the demo: worn as found, put right as finished, every weight consistent with levers, parts and
- * friction, every string with its length and pitch.
+ * friction, every string with its length and pitch, its bearing lost in the treble and
+ * recapped.
  * Deterministic; nothing in it was measured on a real instrument.
  * @source OWN
  */
 export function demoShop(): readonly DemoPiano[] {
   const worn = demoAsFound();
+  const belly = demoBelly();
   const found = foundSteps(worn);
   const items = demoWork(found, INTENT);
   const measured = readingsOf('found', 'found-touch', frictionEntries(worn, keysAskedAlone(items, true)));
   const finished = finishedSteps(demoAsFinished(), keysAskedAlone(items, false));
-  return [{ draft: GRAND, intent: INTENT, steps: [...found, ...demoStrings(), { kind: 'intent', cycle: 1, intent: INTENT }, { kind: 'work', items, done: true }, measured, ...finished] }];
+  return [{ draft: GRAND, intent: INTENT, steps: [...found, ...demoStrings(), ...belly.found, { kind: 'intent', cycle: 1, intent: INTENT }, { kind: 'work', items, done: true }, measured, ...finished, ...belly.finished] }];
 }
 
 /** Keys whose own friction the done jobs ask for: those that only measure it, as found, or those that change it, as finished. */

@@ -1,3 +1,5 @@
+export { bearingInputOf } from './bearing-input.ts';
+export type { BearingAssumption, BearingMaterial, GatheredBearing } from './bearing-input.ts';
 export { canonicalJson } from './canonical.ts';
 export { parseClipboard } from './clipboard.ts';
 export { placeText } from './place.ts';
@@ -20,7 +22,11 @@ export { parseTarget, targetName } from './import-target.ts';
 export type { ColumnTarget } from './import-target.ts';
 export { columnLetter } from './table.ts';
 export type { PrintedTable, Table } from './table.ts';
+export { recapInputOf } from './recap-input.ts';
+export type { GatheredRecap, KeyedRecap } from './recap-input.ts';
 export { remedyPlan } from './remedy-plan.ts';
+export { MOST_WINDINGS, endsNear, rescaleProblemOf, wireOfCandidate, wrapDensityOf } from './rescale-problem.ts';
+export type { RescaleWish } from './rescale-problem.ts';
 export { scaleInputOf } from './scale-input.ts';
 export type { GatheredScale, ScaleAssumption, ScaleMaterial } from './scale-input.ts';
 export { touchInputOf } from './touch-input.ts';

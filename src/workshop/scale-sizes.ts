@@ -1,4 +1,4 @@
-import { type KeyNumber, type QuantityName, type Reading, type State, quantitiesOf } from '#instrument';
+import { type KeyNumber, type Part, type QuantityName, type Reading, type State, quantityOf } from '#instrument';
 import { meanOf } from '#numerics';
 
 /** A size as it stands: the mean of its repeats. */
@@ -13,7 +13,6 @@ export interface Size {
 /** The sizes of one note by quantity; what gave no number is absent. */
 export type NoteSizes = Partial<Readonly<Record<QuantityName, Size>>>;
 
-const OF_STRINGS: ReadonlySet<string> = new Set(quantitiesOf('strings', 'key'));
 const OF_WIRE = ['wireDiameterMm', 'hexCoreMm', 'overallDiameterMm', 'innerWrapMm', 'outerWrapMm'] as const satisfies readonly QuantityName[];
 
 /** True where anything of the wire itself is stated. */
@@ -21,11 +20,11 @@ export function hasWire(sizes: NoteSizes): boolean {
   return OF_WIRE.some((name) => sizes[name] !== undefined);
 }
 
-/** The sizes of the strings of one state, by key. */
-export function sizesByKey(readings: readonly Reading[], cycle: number, state: State): ReadonlyMap<KeyNumber, NoteSizes> {
+/** The sizes of one part of the instrument in one state, by key. */
+export function sizesByKey(readings: readonly Reading[], cycle: number, state: State, part: Part = 'strings'): ReadonlyMap<KeyNumber, NoteSizes> {
   const groups = new Map<KeyNumber, Map<QuantityName, Reading[]>>();
   for (const reading of readings) {
-    if (reading.cycle !== cycle || reading.state !== state || reading.value === null || !OF_STRINGS.has(reading.quantity)) continue;
+    if (reading.cycle !== cycle || reading.state !== state || reading.value === null || reading.scope !== 'key' || quantityOf(reading.quantity).part !== part) continue;
     const ofKey = groups.get(reading.index) ?? new Map<QuantityName, Reading[]>();
     groups.set(reading.index, ofKey);
     ofKey.set(reading.quantity, [...(ofKey.get(reading.quantity) ?? []), reading]);

@@ -27,6 +27,8 @@ export function* costToGo(rows: readonly Row[], unaries: readonly Float64Array[]
 interface Stage {
   readonly rest: Float64Array;
   readonly least: Float64Array;
+  /** Blocks by their least W + u + p. */
+  readonly order: Uint16Array;
   readonly t: Float64Array;
   readonly b: Float64Array;
   readonly z: Float64Array;
@@ -37,7 +39,8 @@ interface Stage {
 function stageOf(lower: Row, here: Row, upper: Row, unary: Float64Array, above: Float64Array): Float64Array {
   const result = new Float64Array(lower.count * here.count);
   const [low, mid, up] = [scaled(lower, upper), scaled(here, upper), scaled(upper, upper)];
-  const stage: Stage = { rest: new Float64Array(upper.count), least: new Float64Array(Math.ceil(upper.count / BLOCK)), ...up, spans: spansOf(up) };
+  const blocks = Math.ceil(upper.count / BLOCK);
+  const stage: Stage = { rest: new Float64Array(upper.count), least: new Float64Array(blocks), order: new Uint16Array(blocks), ...up, spans: spansOf(up) };
   for (let l = 0; l < here.count; l += 1) {
     fillRest(stage, upper, here.sizes[l] as number, unary, above.subarray(l * upper.count, (l + 1) * upper.count));
     const t = 2 * (mid.t[l] as number);
@@ -69,7 +72,7 @@ function spansOf({ t, b, z }: Pick<Stage, 't' | 'b' | 'z'>): Float64Array {
   })));
 }
 
-function fillRest({ rest, least }: Stage, upper: Row, size: number, unary: Float64Array, above: Float64Array): void {
+function fillRest({ rest, least, order }: Stage, upper: Row, size: number, unary: Float64Array, above: Float64Array): void {
   least.fill(Infinity);
   for (let m = 0; m < rest.length; m += 1) {
     const value = (above[m] as number) + (unary[m] as number) + changeCost(upper, size, upper.sizes[m] as number);
@@ -77,6 +80,7 @@ function fillRest({ rest, least }: Stage, upper: Row, size: number, unary: Float
     const block = (m / BLOCK) | 0;
     if (value < (least[block] as number)) least[block] = value;
   }
+  order.set([...least.keys()].sort((a, b) => (least[a] as number) - (least[b] as number)));
 }
 
 function costAt({ rest, t, b, z }: Stage, x: number, y: number, w: number, m: number): number {
@@ -90,9 +94,11 @@ function costAt({ rest, t, b, z }: Stage, x: number, y: number, w: number, m: nu
 function bestOf(stage: Stage, x: number, y: number, w: number, guess: number): number {
   let found = guess;
   let best = costAt(stage, x, y, w, guess);
-  for (let block = 0; block < stage.least.length; block += 1) {
+  for (let turn = 0; turn < stage.order.length; turn += 1) {
+    const block = stage.order[turn] as number;
     const base = stage.least[block] as number;
-    if (base >= best || base + apart(stage.spans, 6 * block, x, y, w) >= best) continue;
+    if (base >= best) break;
+    if (base + apart(stage.spans, 6 * block, x, y, w) >= best) continue;
     const end = Math.min(stage.rest.length, (block + 1) * BLOCK);
     for (let m = block * BLOCK; m < end; m += 1) {
       const cost = costAt(stage, x, y, w, m);

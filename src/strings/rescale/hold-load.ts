@@ -13,6 +13,8 @@ export interface Held {
   readonly multiplier: number;
   /** The edge of the band that the multiplier presses against. */
   readonly edgeN: number;
+  /** 1 at the upper edge, −1 at the lower: known even where the multiplier is nought. */
+  readonly side: 1 | -1;
   /** With the multiplier at which the bound stands. */
   readonly unaries: readonly Float64Array[];
   readonly toGo: CostToGo;
@@ -31,14 +33,14 @@ const MOST_ROUNDS = 60;
  */
 export function* holdLoad(rows: readonly Row[], band: LoadBand): Generator<Held | undefined, Held> {
   const free = yield* solved(rows, 0, 0, undefined);
-  if (isWithin(band, free.candidate.loadN)) return heldOf(free, free.candidate, free.candidate.objective);
+  if (isWithin(band, free.candidate.loadN)) return heldOf(free, 1, free.candidate, free.candidate.objective);
   const edgeN = free.candidate.loadN > band.high ? band.high : band.low;
   const sign = free.candidate.loadN > band.high ? 1 : -1;
   const excess = (candidate: Candidate) => sign * (candidate.loadN - edgeN);
   let over = free.candidate;
   let under: Candidate | undefined;
   let multiplier = Math.max(over.objective, 1e-9) / Math.max(excess(over), 1e-9 * edgeN) / 4;
-  let held = heldOf(free, undefined, free.candidate.objective);
+  let held = heldOf(free, sign, undefined, free.candidate.objective);
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const found: Solved = yield* solved(rows, sign * multiplier, edgeN, held);
     const bound = found.candidate.objective + multiplier * excess(found.candidate);
@@ -46,7 +48,7 @@ export function* holdLoad(rows: readonly Row[], band: LoadBand): Generator<Held 
     if (excess(found.candidate) > 0) over = found.candidate;
     else under = found.candidate;
     const best = better(held.best, bestSplice(rows, band, over, under ?? over));
-    held = bound >= held.lowerBound ? heldOf(found, best, bound) : { ...held, best };
+    held = bound >= held.lowerBound ? heldOf(found, sign, best, bound) : { ...held, best };
     held = { ...held, ends: under === undefined ? [over] : [under, over] };
     if (best !== undefined && isClose(best.objective, held.lowerBound)) break;
     if (under !== undefined && isSame) break;
@@ -68,7 +70,7 @@ interface Solved {
   readonly edgeN: number;
 }
 
-const heldOf = ({ candidate, unaries, toGo, multiplier, edgeN }: Solved, best: Candidate | undefined, lowerBound: number): Held => ({ best, lowerBound, multiplier, edgeN, unaries, toGo, ends: [candidate] });
+const heldOf = ({ candidate, unaries, toGo, multiplier, edgeN }: Solved, side: Held['side'], best: Candidate | undefined, lowerBound: number): Held => ({ best, lowerBound, multiplier, edgeN, side, unaries, toGo, ends: [candidate] });
 
 function* solved(rows: readonly Row[], multiplier: number, edgeN: number, soFar: Held | undefined): Generator<Held | undefined, Solved> {
   const unaries = multiplier === 0 ? unariesOf(rows) : rows.map(({ unary, load }) => unary.map((cost, place) => cost + multiplier * (load[place] ?? 0)));

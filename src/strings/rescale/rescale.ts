@@ -3,7 +3,7 @@ import { newtons, ratio } from '#units';
 import { activeLimitsOf } from './active-limits.ts';
 import { candidateFiguresOf } from './candidate-figures.ts';
 import { loadIssues, problemIssues } from './check-problem.ts';
-import { closeGap } from './close-gap.ts';
+import { type Closed, closeGap } from './close-gap.ts';
 import { type Held, holdLoad, isClose } from './hold-load.ts';
 import { brokenLimitsOf, noneLeftIssues } from './limits.ts';
 import { type LoadBand, isWithin, loadBandOf } from './load-band.ts';
@@ -108,13 +108,18 @@ function* closedSteps(rows: readonly Row[], band: LoadBand, held: Held, say: Say
   for (const start of [best, ...held.ends]) if (start !== undefined && !isProven(best, lowerBound)) keep(intoBand(rows, band, start));
   const reached = best === undefined ? reachLoad(rows, band) : undefined;
   if (reached !== undefined && isWithin(band, reached.loadN)) keep(intoBand(rows, band, reached));
+  let isTwoSided = false;
   for (let round = 0; round < MOST_WIDENINGS && !isProven(best, lowerBound); round += 1) {
     const wide = lowerBound + PROVEN_GAP * 2 ** (round - 1) * Math.abs(held.lowerBound);
     const threshold = best === undefined ? wide : Math.min(wide, best.objective * (1 - PROVEN_GAP));
-    const closed = yield* spoken(closeGap(rows, band, held, threshold, MOST_LABELS), rows.length, best && say(best, lowerBound));
+    const closed: Closed = yield* spoken(closeGap(rows, band, held, { threshold, most: MOST_LABELS, isTwoSided }), rows.length, best && say(best, lowerBound));
     keep(closed.best);
-    if (closed.lowerBound <= lowerBound) break;
-    ({ lowerBound } = closed);
+    if (closed.lowerBound < threshold && isTwoSided) {
+      lowerBound = Math.max(lowerBound, closed.lowerBound);
+      break;
+    }
+    isTwoSided = closed.lowerBound < threshold;
+    lowerBound = Math.max(lowerBound, closed.lowerBound);
   }
   return { best, lowerBound: Math.min(lowerBound, best?.objective ?? lowerBound), nearestN: best?.loadN ?? reached?.loadN };
 }

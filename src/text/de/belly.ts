@@ -10,6 +10,8 @@ export const belly: Readonly<Record<keyof typeof english, string>> = {
   'operation.bearing-settle.help': 'Wie weit der Resonanzboden nachgibt, wenn die Saiten auf ihn drücken, und welcher Stegdruck bleibt: Die Winkel werden kleiner, während er nachgibt, bis Boden und Saiten einander halten. Der Boden ist eine Feder oder eine Matrix aus Druckversuchen. Die Zugkraft gilt als wieder auf Stimmung gebracht; Kriechen, Feuchte und verlorene Wölbung bleiben außer Betracht.',
   'operation.bearing-gauge.title': 'Stegdruckmesser',
   'operation.bearing-gauge.help': 'Was ein Messer mit drei Füßen bei einem vorderen und einem hinteren Winkel anzeigt, oder welcher Gesamtwinkel hinter einer Anzeige steht. Die Füße mehr als 15 mm von den Stegstiften entfernt aufsetzen: Näher ist steifer Draht noch gebogen.',
+  'operation.bearing-angles.title': 'Stegdruck aus abgelesenen Winkeln',
+  'operation.bearing-angles.help': 'Gesamtwinkel und Kraft aus einem vorderen und einem hinteren Winkel, einzeln abgelesen. Für die Kraft zählt ihre Summe. Ohne Zugkraft und Anzahl antwortet sie nur mit dem Winkel.',
   'operation.bearing-plan.title': 'Steghöhen für den gewünschten Stegdruck',
   'operation.bearing-plan.help': 'Zu einem gewünschten Winkel je Ton: wie hoch der Steg unter Last stehen muss, wie weit der Boden nachgeben wird und wie hoch der Steg also bei entspannten Saiten werden soll.',
   'operation.bearing-load.title': 'Last auf dem Resonanzboden',

@@ -109,6 +109,7 @@ export const scale: Readonly<Record<keyof typeof english, string>> = {
   'scale.field.gaugeFrontSpanMm': 'Messer, Mitte bis vorderer Fuß',
   'scale.field.gaugeRearSpanMm': 'Messer, Mitte bis hinterer Fuß',
   'scale.field.boardStiffnessNPerMm': 'Steifigkeit des Bodens',
+  'scale.field.boardStiffnessUncertaintyNPerMm': 'Standardunsicherheit dieser Steifigkeit',
   'scale.field.wires': 'Draht der Werkstatt',
   'scale.field.remark': 'Bemerkung',
   'scale.strengthModel.astm-a228-min': 'ASTM A228, Mindestwerte',

@@ -8,6 +8,8 @@ export const belly = {
   'operation.bearing-settle.help': 'How far the board goes down when the strings press on it, and what bearing is left: the angles fall as it goes, until board and strings hold each other. The board is one spring, or a matrix from pushes. String tension is taken as brought back to pitch; creep, moisture and the loss of crown are left out.',
   'operation.bearing-gauge.title': 'Bearing gauge',
   'operation.bearing-gauge.help': 'What a gauge of three feet reads for a front and a rear angle, or the total angle behind a reading. Keep the feet more than 15 mm from the bridge pins, where stiff wire is still bent.',
+  'operation.bearing-angles.title': 'Bearing from the angles as read',
+  'operation.bearing-angles.help': 'Total angle and force from a front and a rear angle read one at a time. Their sum is what matters for the force. Without tension and count it answers the angle alone.',
   'operation.bearing-plan.title': 'Bridge heights for the bearing wanted',
   'operation.bearing-plan.help': 'For an angle wanted at each note: how high the bridge must stand under load, how far the board will go down, and so how high to cut the bridge while the strings are slack.',
   'operation.bearing-load.title': 'Load on the belly',

@@ -107,6 +107,7 @@ export const scale = {
   'scale.field.gaugeFrontSpanMm': 'Gauge, middle to front foot',
   'scale.field.gaugeRearSpanMm': 'Gauge, middle to rear foot',
   'scale.field.boardStiffnessNPerMm': 'Stiffness of the board',
+  'scale.field.boardStiffnessUncertaintyNPerMm': 'Standard uncertainty of that stiffness',
   'scale.field.wires': 'Wire of the shop',
   'scale.field.remark': 'Remark',
   'scale.strengthModel.astm-a228-min': 'ASTM A228, least values',

@@ -36,6 +36,10 @@ const derivedForm: Readonly<Record<DerivedName, { readonly unit: UnitId; readonl
   tensionN: { unit: 'N', decimals: () => 0 },
   breakingPct: { unit: 'pct', decimals: () => 1 },
   inharmonicityB: { unit: '1', decimals: decimalsOfB },
+  frontDeg: { unit: 'deg', decimals: () => 2 },
+  rearDeg: { unit: 'deg', decimals: () => 2 },
+  totalDeg: { unit: 'deg', decimals: () => 2 },
+  forceN: { unit: 'N', decimals: () => 1 },
 };
 
 export function useWords(): Words {

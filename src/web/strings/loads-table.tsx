@@ -11,7 +11,7 @@ export function LoadsTable({ scales }: { readonly scales: readonly StateScale[] 
   const figure = useFigures();
   const { compass } = usePiano();
   const sections = scales[0]?.analysis.sections ?? [];
-  const load = ({ tensionN, counted, of }: Load) => (counted === 0 ? <span className="soft">–</span> : <>{figure(tensionN / 1000, 1)} kN <span className="soft small figure-doubt">{say('strings.loads.of', { counted, of })}</span></>);
+  const load = ({ tensionN, counted, of }: Load) => (counted === 0 ? <span className="soft">–</span> : <>{say('strings.kilonewtons', { value: figure(tensionN / 1000, 1) })} <span className="soft small figure-doubt">{say('strings.loads.of', { counted, of })}</span></>);
   const range = ({ breaking }: SectionFigures) => breaking !== undefined && (
     <span className="soft small figure-doubt">{say('strings.loads.range', {
       least: figure(breaking.least.pct, 0), leastNote: noteNameOf(compass, breaking.least.key), most: figure(breaking.most.pct, 0), mostNote: noteNameOf(compass, breaking.most.key),

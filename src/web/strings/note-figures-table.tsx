@@ -45,7 +45,6 @@ export function NoteFiguresTable({ keyNumber, scales }: { readonly keyNumber: Ke
     const note = scale.analysis.notes.find(({ key }) => key === keyNumber);
     return note === undefined ? [] : [{ scale, note }];
   });
-  const strengthModel = terms?.strengthModel ?? undefined;
   const row = (name: string, cell: (column: Column) => ReactNode) => {
     const cells = columns.map((column) => ({ state: column.scale.state, shown: cell(column) }));
     return cells.some(({ shown }) => shown !== null) && (
@@ -66,7 +65,7 @@ export function NoteFiguresTable({ keyNumber, scales }: { readonly keyNumber: Ke
     if (note.figures === undefined) return null;
     const value = pick(note.figures);
     const story = (): NonNullable<ReturnType<typeof stringStory>> => {
-      const told = stringStory(say(`strings.figure.${name as 'tension'}`), output, { note, state: scale.state, strengthModel, readings: scale.readings, compass });
+      const told = stringStory(say(`strings.figure.${name as 'tension'}`), output, { note, state: scale.state, terms, readings: scale.readings, compass });
       if (told === undefined) throw new Error('a figure without sizes');
       return told;
     };

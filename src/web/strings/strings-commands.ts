@@ -16,6 +16,7 @@ export interface StringsDoings {
   readonly onTerms: () => void;
   readonly onState: (state: State) => void;
   readonly onView: () => void;
+  readonly onRescale: () => void;
 }
 
 const callsFor = ({ fault, issues, verdict }: AnalysedNote): boolean => fault !== undefined || issues.length > 0 || (verdict !== undefined && verdict.side !== 'within');
@@ -48,6 +49,7 @@ export function useStringsCommands(doings: StringsDoings): void {
       { id: 'strings.previous', label: 'command.strings.previous', group, shortcut: 'shift+n', perform: walk(-1), when: () => next(1) !== undefined },
       { id: 'strings.choose', label: 'command.action.choose', group, shortcut: 'k', perform: () => { now().onChoose(); }, when: () => now().scale !== undefined },
       { id: 'strings.view', label: 'command.strings.view', group, shortcut: 'v', perform: () => { now().onView(); } },
+      { id: 'strings.rescale', label: 'command.strings.rescale', group, perform: () => { now().onRescale(); }, when: () => now().scale !== undefined },
       { id: 'strings.terms', label: 'command.strings.terms', group, perform: () => { now().onTerms(); }, when: () => now().canWrite },
       { id: 'strings.keep', label: 'command.strings.keep', group, perform: () => { now().trial.keep(); }, when: () => isTrying() && !now().trial.isMisread },
       { id: 'strings.drop', label: 'command.strings.drop', group, perform: () => { now().trial.drop(); }, when: isTrying },

@@ -1,5 +1,5 @@
 import { type KeyNumber, type State, states } from '#instrument';
-import { useState } from 'react';
+import { Suspense, lazy, useState } from 'react';
 import { usePiano } from '../api/piano.tsx';
 import { useKept } from '../kept/kept.ts';
 import { ChooseKey } from '../keys/choose-key.tsx';
@@ -27,10 +27,13 @@ export function StringsPage() {
   return <WhenReadings><Strings /></WhenReadings>;
 }
 
-const views = ['figures', 'sizes'] as const;
+const views = ['figures', 'sizes', 'rescale'] as const;
 type View = (typeof views)[number];
 
 const NOTHING_TRIED = {};
+
+/** Rescaling comes when it is asked for. */
+const RescaleView = lazy(async () => ({ default: (await import('./rescale/rescale-view.tsx')).RescaleView }));
 
 function Strings() {
   const say = useSay();
@@ -48,7 +51,7 @@ function Strings() {
   const showKey = (chosen: KeyNumber): void => { setView('figures'); setKey(chosen); };
   useStringsCommands({
     scale: shown, selected: key, trial, canWrite: isCurrent,
-    onKey: showKey, onChoose: () => { setChoosing(true); }, onTerms: () => { setAsking(true); }, onState: setState, onView: () => { setView(view === 'figures' ? 'sizes' : 'figures'); },
+    onKey: showKey, onChoose: () => { setChoosing(true); }, onTerms: () => { setAsking(true); }, onState: setState, onView: () => { setView(view === 'figures' ? 'sizes' : 'figures'); }, onRescale: () => { setView('rescale'); },
   });
   return (
     <section className="page strings-page" aria-labelledby="strings-title">
@@ -61,7 +64,7 @@ function Strings() {
         ? <TermsForm isBusy={stating.isPending} onState={(terms, onKept) => { stating.mutate({ terms, onKept: () => { onKept(); setAsking(false); } }); }} onClose={() => { setAsking(false); }} />
         : <TermsLine onChange={() => { setAsking(true); }} />}
       {stating.error !== null && <ProblemNote problem={stating.error} />}
-      {shown === undefined && view === 'figures' && <NothingStrung onSizes={() => { setView('sizes'); }} />}
+      {shown === undefined && view !== 'sizes' && <NothingStrung onSizes={() => { setView('sizes'); }} />}
       {view === 'figures' && shown !== undefined && shown.state !== state && <Note>{say('strings.nothingIn', { state: say(`state.${state}`), shown: say(`state.${shown.state}`) })}</Note>}
       {view === 'figures' && shown !== undefined && <ScaleAndNote scales={scales} shown={shown} selected={key} trial={trial} onKey={setKey} />}
       {view === 'sizes' && (
@@ -69,6 +72,7 @@ function Strings() {
           <StringsGrid scales={scales} />
         </DeskProvider>
       )}
+      {view === 'rescale' && shown !== undefined && <Suspense fallback={<p role="status">{say('rescale.loading')}</p>}><RescaleView found={scales.find((one) => one.state === 'found')?.analysis} trial={trial} /></Suspense>}
       <Caution />
       {isChoosing && <ChooseKey onKey={showKey} onClose={() => { setChoosing(false); }} />}
     </section>

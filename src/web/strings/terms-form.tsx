@@ -36,7 +36,7 @@ export function TermsForm({ isBusy, onState, onClose }: TermsFormProps) {
     const wrong = isAsked && !result.ok ? result.issues.filter((issue) => issue.path === path) : [];
     return wrong.length === 0 ? undefined : wrong.map((issue) => explainIssue(say, issue, locale)).join(' ');
   };
-  const select = <Name extends keyof typeof choices>(name: Name, hint: string) => (
+  const select = (name: keyof typeof choices, hint: string) => (
     <SelectField<string>
       label={say(`scale.field.${name}`)} value={form[name]} hint={hint}
       options={[{ value: '', label: say('story.notStated') }, ...choices[name].map((value) => ({ value, label: say(`scale.${name}.${value}` as 'scale.wrapMetal.iron') }))]}

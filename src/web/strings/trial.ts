@@ -7,10 +7,10 @@ export type Trial = Readonly<Record<string, TrialNote>>;
 export type TrialNote = Readonly<Partial<Record<QuantityName, string>>>;
 
 /** Everything that makes the wire of a note; tried, planned and kept as a whole. */
-const WIRE = ['wireDiameterMm', 'hexCoreMm', 'innerWrapMm', 'outerWrapMm', 'overallDiameterMm', 'bareFrontMm', 'bareRearMm', 'stepFrontMm', 'stepRearMm'] as const satisfies readonly QuantityName[];
+export const wireFields = ['wireDiameterMm', 'hexCoreMm', 'innerWrapMm', 'outerWrapMm', 'overallDiameterMm', 'bareFrontMm', 'bareRearMm', 'stepFrontMm', 'stepRearMm'] as const satisfies readonly QuantityName[];
 
 /** The sizes a trial can change, in the order they are shown. */
-export const trialFields: readonly QuantityName[] = ['speakingLengthMm', 'stringCount', ...WIRE];
+export const trialFields: readonly QuantityName[] = ['speakingLengthMm', 'stringCount', ...wireFields];
 
 /** The sizes a note stands with, by the quantity each would be noted as. */
 export function standingSizes({ speakingLengthMm, strings, wire }: ScaleNote): Readonly<Partial<Record<QuantityName, number>>> {
@@ -25,12 +25,12 @@ export function standingSizes({ speakingLengthMm, strings, wire }: ScaleNote): R
   return { ...note, ...core, ...(inner === undefined ? {} : { innerWrapMm: inner.wireDiameterMm }), ...(outer === undefined ? {} : { outerWrapMm: outer.wireDiameterMm }), ...ends };
 }
 
-const isOfWire = (quantity: QuantityName): boolean => (WIRE as readonly QuantityName[]).includes(quantity);
+const isOfWire = (quantity: QuantityName): boolean => (wireFields as readonly QuantityName[]).includes(quantity);
 
 /** A trial with one more size tried. The first size of a wire takes the rest of the wire with it; a wrap by its wire replaces one measured over all, and the other way round. */
 export function tried(trial: Trial, { key, quantity, text, standing }: { readonly key: KeyNumber; readonly quantity: QuantityName; readonly text: string; readonly standing: Readonly<Partial<Record<QuantityName, string>>> }): Trial {
   const before = trial[String(key)] ?? {};
-  const wire = !isOfWire(quantity) || WIRE.some((name) => before[name] !== undefined) ? {} : Object.fromEntries(WIRE.map((name) => [name, standing[name] ?? '']));
+  const wire = !isOfWire(quantity) || wireFields.some((name) => before[name] !== undefined) ? {} : Object.fromEntries(wireFields.map((name) => [name, standing[name] ?? '']));
   return { ...trial, [String(key)]: { ...before, ...wire, ...displacedBy(quantity, text), [quantity]: text } };
 }
 

@@ -13,7 +13,11 @@ export interface TrialDesk {
   /** True while a typed size cannot be understood: it is put right before anything is kept. */
   readonly isMisread: boolean;
   readonly set: (key: KeyNumber, quantity: QuantityName, text: string, standing: Readonly<Partial<Record<QuantityName, string>>>) => void;
+  /** Lays sizes of whole notes over what is tried. */
+  readonly lay: (notes: Trial) => void;
   readonly drop: (key?: KeyNumber) => void;
+  /** Writes sizes as planned at once, as one step, without trying them first. */
+  readonly plan: (notes: Trial) => void;
   /** Writes everything tried as planned, as one step to be undone as one. */
   readonly keep: () => void;
 }
@@ -28,10 +32,14 @@ export function useTrial(): TrialDesk {
   const enter = useEnter();
   const set = useCallback<TrialDesk['set']>((key, quantity, text, standing) => { setTrial(tried(trial, { key, quantity, text, standing })); }, [setTrial, trial]);
   const drop = useCallback((key?: KeyNumber): void => { setTrial(key === undefined ? NOTHING : untried(trial, key)); }, [setTrial, trial]);
-  const keep = useCallback((): void => {
-    const entries = entriesOf(trial, planned.values());
+  const lay = useCallback((notes: Trial): void => { setTrial({ ...trial, ...notes }); }, [setTrial, trial]);
+  const plan = useCallback((notes: Trial): void => {
+    const entries = entriesOf(notes, planned.values());
     if (entries.length > 0) enter({ state: 'planned', sessionId: null }, entries);
+  }, [enter, planned]);
+  const keep = useCallback((): void => {
+    plan(trial);
     setTrial(NOTHING);
-  }, [enter, planned, setTrial, trial]);
-  return useMemo(() => ({ trial, isEmpty: Object.keys(trial).length === 0, isMisread: misread(trial, locale).length > 0, set, drop, keep }), [trial, locale, set, drop, keep]);
+  }, [plan, setTrial, trial]);
+  return useMemo(() => ({ trial, isEmpty: Object.keys(trial).length === 0, isMisread: misread(trial, locale).length > 0, set, lay, drop, plan, keep }), [trial, locale, set, lay, drop, plan, keep]);
 }

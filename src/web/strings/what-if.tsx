@@ -34,9 +34,9 @@ export function WhatIf({ keyNumber, note, plate, trial }: WhatIfProps) {
   const { id, cycle, compass, scale: terms } = usePiano();
   const [series, setSeries] = useKept<SeriesName | ''>(`wrestplank.series.${id}.${String(cycle)}`, terms?.wireSeries ?? '');
   const own = trial.trial[String(keyNumber)] ?? {};
-  const standing = Object.fromEntries(Object.entries(note === undefined ? {} : standingSizes(note)).map(([name, value]) => [name, wholeNumber(value, locale)]));
+  const standing = Object.fromEntries(Object.entries(note === undefined ? {} : sizesStated(note)).map(([name, value]) => [name, wholeNumber(value, locale)]));
   const shown = trialFields.filter((quantity) => ALWAYS.includes(quantity) || standing[quantity] !== undefined || (own[quantity] ?? '') !== '');
-  const useOf = (quantity: QuantityName) => (quantity === 'wireDiameterMm' && note?.wire?.kind === 'wound' ? 'core' : STEPPED[quantity]);
+  const sizesFor = (quantity: QuantityName) => (quantity === 'wireDiameterMm' && note?.wire?.kind === 'wound' ? 'core' : STEPPED[quantity]);
   return (
     <section className="what-if" aria-labelledby={`what-if-${String(keyNumber)}`}>
       <h3 id={`what-if-${String(keyNumber)}`}>{say('strings.whatIf.title')}</h3>
@@ -50,17 +50,18 @@ export function WhatIf({ keyNumber, note, plate, trial }: WhatIfProps) {
       />
       <div className="what-if-fields">
         {shown.map((quantity) => {
-          const use = useOf(quantity);
+          const use = sizesFor(quantity);
           return (
             <SizeField
               key={quantity} quantity={quantity} text={own[quantity] ?? standing[quantity] ?? ''} isTried={own[quantity] !== undefined}
               sizes={use === undefined || series === '' ? [] : seriesSizes(terms, series, use)}
+              note={quantity === 'speakingLengthMm' && note?.isLengthEstimated === true && note.speakingLengthMm !== undefined ? say('strings.whatIf.estimated', { value: figure(note.speakingLengthMm, 1, 'mm') }) : undefined}
               onText={(text) => { trial.set(keyNumber, quantity, text, standing); }}
             />
           );
         })}
       </div>
-      {plate !== undefined && plate.counted > 0 && <p>{say('strings.loads.plate')}: <strong>{figure(plate.tensionN / 1000, 2)} kN</strong></p>}
+      {plate !== undefined && plate.counted > 0 && <p>{say('strings.loads.plate')}: <strong>{say('strings.kilonewtons', { value: figure(plate.tensionN / 1000, 2) })}</strong></p>}
       {!trial.isEmpty && (
         <div className="row" role="group" aria-label={say('strings.trial.legend')}>
           <button type="button" className="button button-main" disabled={trial.isMisread} onClick={trial.keep}>{say('strings.trial.keep', { count: Object.keys(trial.trial).length })}</button>
@@ -76,13 +77,15 @@ interface SizeFieldProps {
   readonly quantity: QuantityName;
   readonly text: string;
   readonly isTried: boolean;
+  /** What stands while the field is empty. */
+  readonly note: string | undefined;
   /** Sizes to step through; none to step where empty. */
   readonly sizes: readonly Parameters<typeof sizeBeside>[0][number][];
   readonly onText: (text: string) => void;
 }
 
 /** One size: typed, or stepped to the next of the series. */
-function SizeField({ quantity, text, isTried, sizes, onText }: SizeFieldProps) {
+function SizeField({ quantity, text, isTried, note, sizes, onText }: SizeFieldProps) {
   const say = useSay();
   const locale = useLocale();
   const figure = useFigures();
@@ -96,7 +99,7 @@ function SizeField({ quantity, text, isTried, sizes, onText }: SizeFieldProps) {
   return (
     <div className={isTried ? 'size-field is-tried' : 'size-field'}>
       <Field
-        label={`${say(`quantity.${quantity}.short`)}${unitSign[unit] === '' ? '' : ` (${unitSign[unit]})`}`} inputMode="decimal" value={text} onChange={onText} echo={echo} hint={isTried ? say('strings.trial.tried') : undefined}
+        label={`${say(`quantity.${quantity}.short`)}${unitSign[unit] === '' ? '' : ` (${unitSign[unit]})`}`} inputMode="decimal" value={text} onChange={onText} echo={echo} hint={isTried ? say('strings.trial.tried') : note}
         error={understood?.ok === false ? understood.issues.map((issue) => explainIssue(say, issue, locale)).join(' ') : undefined}
         warning={understood?.ok === true && understood.value.warning !== undefined ? say('strings.unlikely') : undefined}
       />
@@ -115,6 +118,12 @@ function SizeField({ quantity, text, isTried, sizes, onText }: SizeFieldProps) {
       )}
     </div>
   );
+}
+
+/** The sizes stated of a note: a length that was laid in is not one of them. */
+function sizesStated(note: AnalysedNote): ReturnType<typeof standingSizes> {
+  const { speakingLengthMm, ...rest } = standingSizes(note);
+  return note.isLengthEstimated || speakingLengthMm === undefined ? rest : { speakingLengthMm, ...rest };
 }
 
 /** Where in a list of sizes the nearest to a diameter stands. */

@@ -6,7 +6,7 @@ export type GridColumn =
   | { readonly kind: 'derived'; readonly id: DerivedName };
 
 /** Figures worked out beside what is read. */
-export type DerivedName = 'balanceWeightG' | 'frictionG' | 'tensionN' | 'breakingPct' | 'inharmonicityB';
+export type DerivedName = 'balanceWeightG' | 'frictionG' | 'tensionN' | 'breakingPct' | 'inharmonicityB' | 'frontDeg' | 'rearDeg' | 'totalDeg' | 'forceN';
 
 /** Weights read key by key, in the registry's order. */
 export const keyQuantities: readonly QuantityName[] = quantitiesOf('touch', 'key');

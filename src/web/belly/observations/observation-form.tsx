@@ -1,0 +1,72 @@
+import { type Observation, type State, observedFaults, observedParts } from '#instrument';
+import { explainIssue } from '#text';
+import { type SyntheticEvent, useMemo, useState } from 'react';
+import { ApiProblem } from '../../api/problem.ts';
+import { usePiano } from '../../api/piano.tsx';
+import { useDraft } from '../../kept/draft.ts';
+import { TakenUp } from '../../kept/taken-up.tsx';
+import { useLocale, useSay } from '../../language/use-say.ts';
+import { ProblemNote } from '../../shell/problem-note.tsx';
+import { Field } from '../../ui/field.tsx';
+import { Note } from '../../ui/note.tsx';
+import { SelectField } from '../../ui/select-field.tsx';
+import { type ObservationForm as Form, emptyObservation, observationFormOf, observationOf } from './observation-draft.ts';
+import { PhotoPick } from './photo-pick.tsx';
+import { useObserving } from './use-observing.ts';
+
+interface ObservationFormProps {
+  /** Absent for a new one. */
+  readonly seen?: Observation | undefined;
+  readonly state: State;
+  readonly onClose: () => void;
+}
+
+/** What was seen of the board, bridge or plate: kept, or corrected. Half-filled it stays on the device. */
+export function ObservationForm({ seen, state, onClose }: ObservationFormProps) {
+  const say = useSay();
+  const locale = useLocale();
+  const { id, cycle, compass } = usePiano();
+  const draft = useDraft<Form>(`seen.${id}.${seen?.id ?? `new.${String(cycle)}`}`, () => (seen === undefined ? emptyObservation : observationFormOf(seen, compass, locale)));
+  const { typed: form, change } = draft;
+  const [isAsked, setAsked] = useState(false);
+  const result = useMemo(() => observationOf(form, { compass, locale, cycle, state }), [form, compass, locale, cycle, state]);
+  const observing = useObserving();
+  const errorOf = (path: string): string | undefined => {
+    const wrong = isAsked && !result.ok ? result.issues.filter((issue) => issue.path === path) : [];
+    return wrong.length === 0 ? undefined : wrong.map((issue) => explainIssue(say, issue, locale)).join(' ');
+  };
+  const set = (part: Partial<Form>): void => { change((now) => ({ ...now, ...part })); };
+  const submit = (event: SyntheticEvent): void => {
+    event.preventDefault();
+    setAsked(true);
+    if (!result.ok) return;
+    const onKept = (): void => { draft.drop(); onClose(); };
+    observing.mutate(seen === undefined ? { kind: 'add', draft: result.value, onKept } : { kind: 'change', id: seen.id, draft: result.value, onKept });
+  };
+  return (
+    <form className="panel" onSubmit={submit} noValidate aria-labelledby="seen-form">
+      <h3 id="seen-form">{say(seen === undefined ? 'belly.seen.add' : 'belly.seen.correct')}</h3>
+      {draft.isTakenUp && <TakenUp />}
+      <div className="fields">
+        <SelectField label={say('observation.field.part')} value={form.part} options={observedParts.map((value) => ({ value, label: say(`observation.part.${value}`) }))} onChange={(part) => { set({ part }); }} />
+        <SelectField label={say('observation.field.fault')} value={form.fault} options={observedFaults.map((value) => ({ value, label: say(`observation.fault.${value}`) }))} onChange={(fault) => { set({ fault }); }} />
+        <Field label={say('observation.field.fromKey')} value={form.fromKey} error={errorOf('fromKey')} hint={say('belly.seen.keyHint')} onChange={(fromKey) => { set({ fromKey }); }} />
+        <Field label={say('observation.field.toKey')} value={form.toKey} error={errorOf('toKey')} onChange={(toKey) => { set({ toKey }); }} />
+        <Field label={`${say('observation.field.lengthMm')} (mm)`} inputMode="decimal" value={form.length} error={errorOf('lengthMm')} onChange={(length) => { set({ length }); }} />
+      </div>
+      <Field label={say('observation.field.remark')} value={form.remark} lines={3} maxLength={4000} onChange={(remark) => { set({ remark }); }} />
+      <PhotoPick
+        photos={form.photos}
+        onAdd={(photo) => { change((now) => (now.photos.some(({ hash }) => hash === photo.hash) ? now : { ...now, photos: [...now.photos, photo] })); }}
+        onRemove={(photo) => { change((now) => ({ ...now, photos: now.photos.filter(({ hash }) => hash !== photo.hash) })); }}
+      />
+      {observing.error !== null && (isOffline(observing.error) ? <Note tone="bad" role="alert"><p>{say('belly.seen.offline')}</p></Note> : <ProblemNote problem={observing.error} />)}
+      <div className="row">
+        <button type="submit" className="button button-main" disabled={observing.isPending}>{say('belly.seen.keep')}</button>
+        <button type="button" className="button" onClick={() => { draft.drop(); onClose(); }}>{say('action.intent.cancel')}</button>
+      </div>
+    </form>
+  );
+}
+
+const isOffline = (failure: Error): boolean => failure instanceof ApiProblem && failure.status === 0;

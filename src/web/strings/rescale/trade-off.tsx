@@ -1,0 +1,61 @@
+import { pointNear, tradeOffPlot } from '#plot';
+import { type ScaleAnalysis, roughnessOf } from '#strings';
+import { useMemo } from 'react';
+import { useFigures, useLocale, useSay } from '../../language/use-say.ts';
+import { MarkView } from '../../leaves/mark-view.tsx';
+import { useWidth } from '../../leaves/use-width.ts';
+import { Choice } from '../../ui/choice.tsx';
+import type { RescaleRun } from './use-rescale.ts';
+
+interface TradeOffProps {
+  readonly runs: readonly RescaleRun[];
+  readonly standing: ScaleAnalysis;
+  /** Place among the runs. */
+  readonly chosen: number;
+  readonly onChoose: (place: number) => void;
+}
+
+/** The honest trade-off between even tension and even inharmonicity: a curve to choose from by click or arrows. */
+export function TradeOff({ runs, standing, chosen, onChoose }: TradeOffProps) {
+  const say = useSay();
+  const locale = useLocale();
+  const figure = useFigures();
+  const [widthPx, ref] = useWidth(520);
+  const points = useMemo(() => runs.flatMap(({ result }, place) => {
+    if (!result.ok) return [];
+    const { choices } = result.value;
+    return [{ place, x: 100 * (roughnessOf(choices.map(({ tensionN }) => tensionN)) ?? 0), y: 100 * (roughnessOf(choices.map(({ inharmonicityB }) => inharmonicityB)) ?? 0), label: String(place + 1) }];
+  }), [runs]);
+  const scene = useMemo(() => {
+    const [x, y] = [roughnessOf(standing.notes.map(({ figures }) => figures?.tensionN)), roughnessOf(standing.notes.map(({ figures }) => figures?.inharmonicityB))];
+    return tradeOffPlot({
+      points, chosen: points.findIndex(({ place }) => place === chosen), locale, widthPx, heightPx: 280, title: say('rescale.tradeOff'), description: say('rescale.tradeOff.described', { count: points.length }),
+      xLabel: say('rescale.tradeOff.x'), yLabel: say('rescale.tradeOff.y'), ...(x === undefined || y === undefined ? {} : { standing: { x: 100 * x, y: 100 * y, label: say('state.planned') } }),
+    });
+  }, [chosen, locale, points, say, standing, widthPx]);
+  if (points.length === 0) return null;
+  return (
+    <section className="panel" aria-labelledby="rescale-trade-off">
+      <h2 id="rescale-trade-off">{say('rescale.tradeOff')}</h2>
+      <p className="soft small">{say('rescale.tradeOff.about')}</p>
+      <div ref={ref}>
+        <svg
+          className="scene scene-pressable" viewBox={`0 0 ${String(scene.widthPx)} ${String(scene.heightPx)}`} width={scene.widthPx} height={scene.heightPx} role="img" aria-label={`${scene.title}. ${scene.description}`}
+          onPointerUp={(event) => {
+            const box = event.currentTarget.getBoundingClientRect();
+            const near = pointNear(scene, ((event.clientX - box.left) * scene.widthPx) / box.width, ((event.clientY - box.top) * scene.heightPx) / box.height);
+            const place = near === undefined ? undefined : points[near]?.place;
+            if (place !== undefined) onChoose(place);
+          }}
+        >
+          {scene.marks.map((mark, index) => <MarkView key={`${String(index)} ${mark.type}`} mark={mark} />)}
+        </svg>
+      </div>
+      <Choice
+        label={say('rescale.tradeOff.choose')} value={String(chosen)} onChange={(place) => { onChoose(Number(place)); }}
+        options={points.map(({ place, x, y, label }) => ({ value: String(place), label: <><span aria-hidden="true">{label}</span><span className="visually-hidden">{say('rescale.tradeOff.point', { point: label, x: figure(x, 2), y: figure(y, 2) })}</span></> }))}
+      />
+      <p role="status">{points.filter(({ place }) => place === chosen).map(({ x, y, label }) => say('rescale.tradeOff.point', { point: label, x: figure(x, 2), y: figure(y, 2) }))}</p>
+    </section>
+  );
+}

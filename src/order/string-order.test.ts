@@ -24,7 +24,7 @@ describe('stringOrderOf', () => {
     const line = wire.find(({ use, diameterMm }) => use === 'plain' && diameterMm === 0.762);
     const lengths = notes.flatMap((note) => (note.wire?.kind === 'plain' && note.wire.diameterMm === 0.762 ? Array.from({ length: note.strings ?? 0 }, () => note.speakingLengthMm ?? 0) : []));
     expect(lengths).toHaveLength(9);
-    const speaking = lengths.reduce((sum, length) => sum + length, 0);
+    const speaking = lengths.reduce<number>((sum, length) => sum + length, 0);
     const total = (speaking + 9 * (120 + 150 + 60 + 100 + 3 * Math.PI * 7.762)) * 1.1;
     expect(line?.strings).toBe(9);
     expect(line?.gauge).toBe(12.5);

@@ -39,7 +39,7 @@ describe('a figure opened', () => {
 
   it('on the story of the piano leads back to the same figure', async () => {
     const page = await desk.open(`/pianos/${piano}/story`);
-    const row = page.getByRole('row', { name: /^Middle value/u });
+    const row = page.getByRole('row', { name: /^Median/u });
     const shown = (await row.locator('button.figure').first().textContent()) ?? '';
     await row.locator('button.figure').first().click();
     const panel = page.getByRole('dialog');

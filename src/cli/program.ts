@@ -5,6 +5,7 @@ import { calc } from './commands/calc.ts';
 import { demo } from './commands/demo.ts';
 import { exportTable } from './commands/export.ts';
 import { importTable } from './commands/import.ts';
+import { order } from './commands/order.ts';
 import { pianos } from './commands/pianos.ts';
 import { prove } from './commands/prove.ts';
 import { serve } from './commands/serve.ts';
@@ -14,7 +15,7 @@ import { print } from './output.ts';
 import { version } from './version.ts';
 
 /** Every command, in the order help shows them. Adding one is a file and a line here. */
-const commands = [serve, pianos, importTable, exportTable, prove, calc, audit, demo] as const;
+const commands = [serve, pianos, importTable, exportTable, prove, order, calc, audit, demo] as const;
 
 /** Names of the commands, in the order help shows them. */
 export const commandNames: readonly string[] = commands.map(({ command }) => String(command).split(' ')[0] ?? '');

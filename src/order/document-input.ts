@@ -1,6 +1,6 @@
 import { type Compass, type Instrument, compassOf } from '#instrument';
 import { type Block, type Furniture, type KeyValuesBlock, type Tongue, asStated, cell, dayOf, noteRuns, statedOr } from '#report';
-import type { StringOrder } from './string-order.ts';
+import type { GapName, StringOrder } from './string-order.ts';
 
 /** What the documents of an order are made of. Clock and language come in from outside. */
 export interface OrderDocumentInput extends Tongue {
@@ -39,14 +39,15 @@ export function factsOf(input: OrderDocumentInput): KeyValuesBlock {
   };
 }
 
-/** What is missing or was not measured, and at which notes; nothing where nothing is. */
-export function gapsBlockOf(input: OrderDocumentInput): readonly Block[] {
+/** What is missing or was not measured, and at which notes, all of it or the kinds named; nothing where nothing is. */
+export function gapsBlockOf(input: OrderDocumentInput, kinds?: readonly GapName[]): readonly Block[] {
   const { say, instrument, order } = input;
-  if (order.gaps.length === 0) return [];
+  const gaps = order.gaps.filter(({ what }) => kinds === undefined || kinds.includes(what));
+  if (gaps.length === 0) return [];
   const compass: Compass = compassOf(instrument);
   return [
     { type: 'heading', level: 1, text: say('order.gaps') },
-    { type: 'list', items: order.gaps.map(({ what, keys }) => say('order.gap', { text: say(`order.gap.${what}`), count: keys.length, notes: noteRuns(keys, compass) })) },
+    { type: 'list', items: gaps.map(({ what, keys }) => say('order.gap', { text: say(`order.gap.${what}`), count: keys.length, notes: noteRuns(keys, compass) })) },
   ];
 }
 

@@ -5,8 +5,8 @@ import { type OrderDocumentInput, sizeWords } from './document-input.ts';
 import type { OrderedNote, WoundWire } from './ordered-notes.ts';
 
 const columns = [
-  ['note', 'start', 1.5], ['number', 'end', 1.1], ['count', 'end', 1.3], ['core', 'start', 2.3], ['innerWrap', 'end', 1.6], ['outerWrap', 'end', 1.6], ['overall', 'end', 1.7],
-  ['speaking', 'end', 2.1], ['wrapped', 'end', 2.2], ['bare', 'end', 2], ['steps', 'end', 1.8], ['total', 'end', 1.9],
+  ['note', 'start', 1.2], ['number', 'end', 0.9], ['count', 'end', 1.2], ['core', 'start', 2.4], ['innerWrap', 'end', 1.3], ['outerWrap', 'end', 1.3], ['overall', 'end', 1.4],
+  ['speaking', 'end', 1.8], ['wrapped', 'end', 3], ['bare', 'end', 2.4], ['steps', 'end', 2.4], ['total', 'end', 1.6],
 ] as const;
 
 /** The wound strings of an order, one row for each note. */

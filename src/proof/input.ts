@@ -1,17 +1,29 @@
 import type { TouchAnalysis } from '#action';
 import type { Instrument, Reading, State, TouchIntent, WeighingSession } from '#instrument';
+import type { ScaleAnalysis } from '#strings';
 import type { Say } from '#text';
+import type { ScaleAssumption } from '#workshop';
 
 /** What a proof says of the instrument; `null` and an empty name print as not stated. */
 export interface ProofInstrument extends Pick<Instrument, 'name' | 'maker' | 'serial' | 'year' | 'lengthMm' | 'firstMidi' | 'lastMidi' | 'demo'> {
   /** Null: causes and remedies, which differ between grand and upright, are not named. */
   readonly kind: Instrument['kind'] | null;
+  /** For the strings; left out where there are none. */
+  readonly sections?: Instrument['sections'];
+  readonly a4Hz?: number;
   /** True when nobody stated the compass: then it is printed as assumed. */
   readonly compassAssumed?: boolean;
 }
 
 /** A weighing session without its place in a store: figures from a file have none. */
 export type ProofSession = Omit<WeighingSession, 'id' | 'startedAt'> & { readonly startedAt: string | null };
+
+/** The strings of one state, worked out, with what had to be assumed. */
+export interface ProvedScale {
+  readonly state: State;
+  readonly analysis: ScaleAnalysis;
+  readonly assumed: readonly ScaleAssumption[];
+}
 
 /** Everything a proof is made of. Clock and language come in from outside; nothing is looked up. */
 export interface ProofInput {
@@ -23,6 +35,8 @@ export interface ProofInput {
   readonly intent: TouchIntent | null;
   readonly found: TouchAnalysis | null;
   readonly finished: TouchAnalysis | null;
+  /** Strings of each state in which any were noted, as found first; left out or empty: the proof has no such part. */
+  readonly scales?: readonly ProvedScale[] | undefined;
   /** Standing readings, for the remarks made at the keys. */
   readonly readings?: readonly Reading[] | undefined;
   /** Newest entry of the instrument's log; null for figures that came from files. */

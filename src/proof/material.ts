@@ -1,7 +1,8 @@
 import { type TouchAnalysis, analyseTouch } from '#action';
-import { type Reading, type WeighingSession, quantityOf } from '#instrument';
-import { touchInputOf } from '#workshop';
-import type { ProofInput, ProofInstrument, ProvedState } from './input.ts';
+import { type Reading, type ScaleTerms, type State, type WeighingSession, quantityOf, states } from '#instrument';
+import { analyseScale } from '#strings';
+import { scaleInputOf, touchInputOf } from '#workshop';
+import type { ProofInput, ProofInstrument, ProvedScale, ProvedState } from './input.ts';
 
 /** What a proof is read from: an instrument with its sessions and standing readings, from a store or from files. */
 export interface ProofMaterial extends Pick<ProofInput, 'cycle' | 'intent' | 'head' | 'printedAt' | 'locale' | 'say' | 'title'> {
@@ -9,6 +10,8 @@ export interface ProofMaterial extends Pick<ProofInput, 'cycle' | 'intent' | 'he
   /** `startedAt` is null where no clock saw the weighing. */
   readonly sessions: readonly (Omit<WeighingSession, 'startedAt'> & { readonly startedAt: string | null })[];
   readonly readings: readonly Reading[];
+  /** What is stated of the strings; files state nothing. */
+  readonly terms?: ScaleTerms | null;
 }
 
 /**
@@ -21,5 +24,13 @@ export function proofInputOf(material: ProofMaterial): ProofInput {
   const sessions = material.sessions.map((session) => ({ ...session, startedAt: session.startedAt ?? '' }));
   const touchOf = (state: ProvedState): TouchAnalysis | null =>
     readings.some((reading) => reading.cycle === cycle && reading.state === state && quantityOf(reading.quantity).part === 'touch') ? analyseTouch(touchInputOf({ instrument, sessions, readings, cycle, state, intent })) : null;
-  return { ...material, found: touchOf('found'), finished: touchOf('finished') };
+  return { ...material, found: touchOf('found'), finished: touchOf('finished'), scales: scalesOf(material) };
+}
+
+function scalesOf({ instrument: { firstMidi, lastMidi, a4Hz = 440, sections = [] }, readings, cycle, terms = null }: ProofMaterial): readonly ProvedScale[] {
+  const isNoted = (state: State): boolean => readings.some((reading) => reading.cycle === cycle && reading.state === state && quantityOf(reading.quantity).part === 'strings');
+  return states.filter(isNoted).map((state) => {
+    const { input, assumed } = scaleInputOf({ instrument: { firstMidi, lastMidi, a4Hz, sections }, readings, cycle, state, terms });
+    return { state, analysis: analyseScale(input), assumed };
+  });
 }

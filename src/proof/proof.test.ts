@@ -9,7 +9,7 @@ import { demoProof } from './testing/demo-proof.ts';
 
 const blocksOf = (input: ProofInput): readonly Block[] => buildProof(input).blocks;
 const tablesOf = (input: ProofInput): readonly TableBlock[] => blocksOf(input).filter((block) => block.type === 'table');
-const keyTables = (input: ProofInput): readonly TableBlock[] => tablesOf(input).filter(({ strips }) => strips === 2);
+const keyTables = (input: ProofInput): readonly TableBlock[] => tablesOf(input).filter(({ strips, columns }) => strips === 2 && columns.at(-1)?.label === input.say('proof.column.verdict'));
 
 /** Lists the 85-key upright made of the demo's own weights: same readings, other instrument. */
 function uprightOf85(): ProofInput {
@@ -125,6 +125,23 @@ describe('buildProof', () => {
     const input = demoProof();
     expect(textOf(buildProof(input))).toContain(input.head?.hash);
     expect(textOf(buildProof({ ...input, head: null }))).toContain('There is no log behind them');
+  });
+
+  it('prints the strings where any were noted, and leaves the pages of the touch as they are', () => {
+    const input = demoProof();
+    const [full, touchOnly] = [blocksOf(input), blocksOf({ ...input, scales: [] })];
+    const first = full.findIndex((block) => block.type === 'heading' && block.text === input.say('proof.strings'));
+    expect(full.slice(0, first - 1)).toEqual(touchOnly.slice(0, first - 1));
+    expect(touchOnly.some((block) => block.type === 'heading' && block.text === input.say('proof.strings'))).toBe(false);
+    for (const { state, analysis } of input.scales ?? []) {
+      const table = full.find((block) => block.type === 'table' && block.caption === input.say('proof.strings.table', { state: input.say(`proof.state.${state}`) }));
+      const rows = table?.type === 'table' ? table.rows : [];
+      expect(rows).toHaveLength(88);
+      const sum = rows.reduce((total, row) => total + Number(row[3]?.text) * Number(row[5]?.text), 0);
+      expect(Math.abs(sum - analysis.plate.tensionN)).toBeLessThan(88 * 3 * 0.5);
+      expect(textOf(buildProof(input))).toContain(`${(analysis.plate.tensionN / 1000).toFixed(1)}\u00A0kN (88 of 88 notes)`);
+    }
+    expect(input.scales?.map(({ state }) => state)).toEqual(['found', 'planned']);
   });
 
   it('keeps remarks made at the keys', () => {

@@ -6,11 +6,12 @@ import { type ProofInput, provedStates } from './input.ts';
 import { methodOf } from './method.ts';
 import { plotsOf } from './plots.ts';
 import { sourcesOf } from './sources.ts';
+import { stringsOf } from './strings.ts';
 import { summaryOf } from './summary.ts';
 import { tablesOf } from './tables.ts';
 
 /**
- * Builds the proof of an instrument's touch: cover, summary against tolerance, findings, plots, tables, method,
+ * Builds the proof of an instrument's touch: cover, summary against tolerance, findings, plots, tables, the strings where any were noted, method,
  * uncertainty, sources and record. Works from one state alone; what was not stated is said, never filled in.
  * The same report is drawn on screen and on paper.
  */
@@ -31,7 +32,7 @@ export function buildProof(input: ProofInput): ReportDocument {
     },
     blocks: [
       ...coverOf(input), { type: 'pageBreak' }, ...summaryOf(input), ...findingsOf(input),
-      ...plotsOf(input), ...tablesOf(input), ...methodOf(input), ...sourcesOf(input),
+      ...plotsOf(input), ...tablesOf(input), ...stringsOf(input), ...methodOf(input), ...sourcesOf(input),
     ],
   });
 }

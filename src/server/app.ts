@@ -12,6 +12,7 @@ import { guardLoopback, houseHeaders } from './guard.ts';
 import { storeHandlers } from './handlers.ts';
 import { importHandlers } from './import-handlers.ts';
 import { mountFiles } from './file-answers.ts';
+import { mountOrders } from './order-answers.ts';
 import { localeOf, sayKeyOf } from './locale.ts';
 import { mountRoutes } from './mount.ts';
 import { mountPhotos } from './photo-answers.ts';
@@ -44,6 +45,7 @@ export function createApp({ store, version, operations, webRoot, by = 'bench', c
   const bench = { store: () => Promise.resolve(store), version, by, clock };
   mountRoutes(app, bench, { ...storeHandlers, ...importHandlers });
   mountFiles(app, bench);
+  mountOrders(app, bench);
   mountPhotos(app, bench);
   mountCalculations(app, operations);
   mountDescriptions(app, operations, version);

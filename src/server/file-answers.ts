@@ -6,8 +6,9 @@ import type { ReportDocument } from '#report';
 import type { BenchStore } from '#store';
 import { createSay } from '#text';
 import { tableOfReadings } from '#workshop';
-import type { Context, Hono } from 'hono';
+import type { Hono } from 'hono';
 import { accepted } from './failure.ts';
+import { fileAnswer, idOf } from './file-answer.ts';
 import { fileRoutes } from './file-routes.ts';
 import { localeOf } from './locale.ts';
 import type { Bench } from './mount.ts';
@@ -36,10 +37,6 @@ export function mountFiles(app: Hono, { store, clock }: Bench): void {
   });
 }
 
-function idOf(context: Context): string {
-  return context.req.param('id') ?? '';
-}
-
 interface ProofRequest {
   readonly cycle: string | undefined;
   readonly locale: string;
@@ -48,23 +45,9 @@ interface ProofRequest {
 
 /** The proof of one cycle of a kept piano, read, worked out and laid out anew. */
 async function proofOf(store: BenchStore, id: string, { locale, printedAt, ...query }: ProofRequest): Promise<{ readonly document: ReportDocument; readonly name: string }> {
-  const { instrument, sessions, intents, head } = await store.getPiano(id);
+  const { instrument, sessions, intents, scales, head } = await store.getPiano(id);
   const cycle = query.cycle === undefined ? instrument.cycle : Number(query.cycle);
   const readings = await store.listReadings(id, cycle);
-  const material = { instrument, sessions: sessions.filter((session) => session.cycle === cycle), readings, cycle, intent: intents[String(cycle)] ?? null, head, printedAt, locale, say: createSay(locale) };
+  const material = { instrument, sessions: sessions.filter((session) => session.cycle === cycle), readings, cycle, intent: intents[String(cycle)] ?? null, terms: scales[String(cycle)] ?? null, head, printedAt, locale, say: createSay(locale) };
   return { document: buildProof(proofInputOf(material)), name: instrument.name };
-}
-
-/** Bytes as a file with a name of its own; a name with other letters than ASCII is sent after RFC 6266 as well. */
-function fileAnswer(bytes: Uint8Array, type: string, name: string, disposition: 'attachment' | 'inline' = 'attachment'): Response {
-  const safe = name.replaceAll(/[/\\:*?"<>|\p{Cc}]+/gu, '-').trim();
-  const plain = safe.replaceAll(/[^\x20-\x7E]/gu, '_');
-  return new Response(new Uint8Array(bytes), {
-    headers: {
-      'content-type': type,
-      'content-length': String(bytes.byteLength),
-      'content-disposition': `${disposition}; filename="${plain}"; filename*=UTF-8''${encodeURIComponent(safe)}`,
-      'cache-control': 'no-store',
-    },
-  });
 }

@@ -1,5 +1,5 @@
-import { states } from '#instrument';
-import { photoTypes } from '#instrument';
+import { photoTypes, states } from '#instrument';
+import { type OrderFieldName, orderFieldNames } from '#order';
 import { z } from 'zod';
 
 /** A route that takes or answers with a file instead of JSON of the workshop. */
@@ -16,6 +16,14 @@ export interface FileRoute {
 const cycle = z.string().regex(/^[1-9]\d{0,8}$/u, 'a whole number from 1').optional();
 const locale = z.string().max(35).optional();
 
+const paper = z.enum(['a4', 'letter']).default('a4');
+const figure = z.string().regex(/^\d{1,6}(?:\.\d{1,9})?$/u, 'a number such as 120 or 0.5').optional();
+/** What may be stated of an order, and whose strings it is of. */
+const ordered = {
+  state: z.enum(states).default('planned'), cycle, locale,
+  ...(Object.fromEntries(orderFieldNames.map((name) => [name, figure])) as Record<OrderFieldName, typeof figure>),
+};
+
 /** The files a piano is handed out as. */
 export const fileRoutes = {
   exportPiano: {
@@ -24,7 +32,11 @@ export const fileRoutes = {
     types: ['text/csv', 'text/tab-separated-values', 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet'],
   },
   proofDocument: { path: '/api/pianos/:id/proof', query: z.strictObject({ cycle, locale }), types: ['application/json'] },
-  proofPdf: { path: '/api/pianos/:id/proof.pdf', query: z.strictObject({ paper: z.enum(['a4', 'letter']).default('a4'), cycle, locale }), types: ['application/pdf'] },
+  proofPdf: { path: '/api/pianos/:id/proof.pdf', query: z.strictObject({ paper, cycle, locale }), types: ['application/pdf'] },
+  orderPdf: { path: '/api/pianos/:id/string-order.pdf', query: z.strictObject({ paper, ...ordered }), types: ['application/pdf'] },
+  orderCsv: { path: '/api/pianos/:id/string-order.csv', query: z.strictObject({ table: z.enum(['wound', 'wire']).default('wound'), ...ordered }), types: ['text/csv'] },
+  chartPdf: { path: '/api/pianos/:id/stringing-chart.pdf', query: z.strictObject({ paper, ...ordered }), types: ['application/pdf'] },
+  chartCsv: { path: '/api/pianos/:id/stringing-chart.csv', query: z.strictObject(ordered), types: ['text/csv'] },
   keepPhoto: { method: 'POST', path: '/api/photos', query: z.strictObject({}), takes: photoTypes, types: ['application/json'] },
   readPhoto: { path: '/api/photos/:hash', query: z.strictObject({}), types: photoTypes },
 } as const satisfies Readonly<Record<string, FileRoute>>;

@@ -1,13 +1,13 @@
-import { rename, rm, writeFile } from 'node:fs/promises';
 import type { Paper } from '#files';
 import { quantityOf } from '#instrument';
 import type { ProofInput, ProofMaterial } from '#proof';
 import { createSay } from '#text';
 import type { CommandModule, InferredOptionTypes } from 'yargs';
 import { compassOf, noteNameOf } from '#instrument';
+import { localeAsked, paperFor, writeWhole } from '../document-file.ts';
 import { refused } from '../failure.ts';
-import { locale as shellLocale, say } from '../language.ts';
-import { fileIssue, isSameFile } from '../named-file.ts';
+import { say } from '../language.ts';
+import { isSameFile } from '../named-file.ts';
 import { note, printJson } from '../output.ts';
 import { documentOptions, optionOf, tableOptions } from '../prove-options.ts';
 import { type TypedStatements, understandStatements } from '../prove-statements.ts';
@@ -19,7 +19,7 @@ type ProveArguments = InferredOptionTypes<typeof documentOptions & typeof tableO
   readonly cycle?: string | undefined;
 };
 
-type Source = Pick<ProofMaterial, 'instrument' | 'sessions' | 'readings' | 'intent' | 'cycle' | 'head'>;
+type Source = Pick<ProofMaterial, 'instrument' | 'sessions' | 'readings' | 'intent' | 'terms' | 'cycle' | 'head'>;
 
 /** `prove INSTRUMENT --out proof.pdf`, or without a store `prove --found a.csv --finished b.csv --out proof.pdf`. */
 export const prove: CommandModule<object, ProveArguments> = {
@@ -39,21 +39,13 @@ export const prove: CommandModule<object, ProveArguments> = {
     const { buildProof, proofInputOf } = await import('#proof');
     const { renderPdf } = await import('#files');
     const input = proofInputOf({ ...source, printedAt, locale, say: createSay(locale), title: given.title });
-    const paper: Paper = given.paper ?? (/-(?:US|CA|MX)\b/u.test(locale) ? 'letter' : 'a4');
+    const paper = paperFor(given.paper, locale);
     const bytes = await renderPdf(buildProof(input), { paper });
     noteContradictions(input);
     await writeWhole(given.out, bytes);
     await report(given, input, paper);
   },
 };
-
-function localeAsked(lang: string | undefined): string {
-  try {
-    return lang === undefined ? shellLocale : (Intl.getCanonicalLocales(lang)[0] ?? shellLocale);
-  } catch {
-    throw refused([{ code: 'format', path: '--lang', given: lang, allowed: 'a language tag such as en, de or en-US' }]);
-  }
-}
 
 async function sourceOfStore(given: ProveArguments, named: string): Promise<Source> {
   const foreign = Object.keys(tableOptions).filter((name) => given[name as keyof ProveArguments] !== undefined);
@@ -64,8 +56,8 @@ async function sourceOfStore(given: ProveArguments, named: string): Promise<Sour
     if (!Number.isInteger(cycle) || cycle < 1 || cycle > current) {
       throw refused([{ code: 'range', path: '--cycle', given: given.cycle, allowed: `a whole number from 1 to ${String(current)}`, params: { min: 1, max: current, given: given.cycle ?? '' } }]);
     }
-    const { instrument, sessions, intents, head } = await store.getPiano(id);
-    return { instrument, sessions: sessions.filter((session) => session.cycle === cycle), readings: await store.listReadings(id, cycle), intent: intents[String(cycle)] ?? null, cycle, head };
+    const { instrument, sessions, intents, scales, head } = await store.getPiano(id);
+    return { instrument, sessions: sessions.filter((session) => session.cycle === cycle), readings: await store.listReadings(id, cycle), intent: intents[String(cycle)] ?? null, terms: scales[String(cycle)] ?? null, cycle, head };
   });
 }
 
@@ -77,18 +69,6 @@ async function sourceOfTables(given: ProveArguments, locale: string, at: string)
   const statements = understandStatements(given, locale);
   if (!statements.ok) throw refused(statements.issues);
   return materialOfTables({ found: given.found, finished: given.finished, statements: statements.value, locale, at });
-}
-
-/** Writes beside the file and moves it there in one step: what stood there stays whole until the new document is. */
-async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
-  const beside = `${file}.${String(process.pid)}.part`;
-  try {
-    await writeFile(beside, bytes);
-    await rename(beside, file);
-  } catch (error) {
-    await rm(beside, { force: true });
-    throw refused([fileIssue(file, error, 'write', '--out')]);
-  }
 }
 
 /** Names every key whose up weight stands above its down weight: what was given, what is allowed. */

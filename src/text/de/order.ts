@@ -70,8 +70,10 @@ export const order: Readonly<Record<keyof typeof english, string>> = {
   'order.field.wrapToleranceMm': 'Toleranz des Umspinndrahts',
   'order.field.lengthToleranceMm': 'Toleranz der umsponnenen Länge',
   'order.wire': 'Draht zu kaufen',
-  'order.wire.none': 'Keine Saite ist gut genug bekannt, um ihren Draht zu nennen. Was fehlt, steht am Anfang dieser Bestellung.',
-  'order.wire.how': 'Nach Verwendung und Stärke. Kerne und Umspinndraht nur für den, der selbst spinnt; was ein Hersteller spinnt, kommt umsponnen. Klingend ist beim Umspinndraht der aufgewickelte Draht ohne das, was abgeschnitten wird. Nach Durchmesser: Dieselbe Nummer bedeutet in der anderen Reihe einen anderen Draht, also mit der Messschraube nachmessen.',
+  'order.wire.none': 'Keine blanke Saite ist gut genug bekannt, um ihren Draht zu nennen. Was fehlt, steht am Anfang dieser Bestellung.',
+  'order.wire.how': 'Nach Durchmesser, nie nach der Nummer allein: Dieselbe Nummer bedeutet in der anderen Reihe einen anderen Draht, also mit der Messschraube nachmessen.',
+  'order.wire.own': 'Für den, der selbst spinnt',
+  'order.wire.ownHow': 'Was ein Hersteller spinnt, kommt umsponnen; dann ist nichts davon nötig. Klingend ist beim Umspinndraht der dicht aufgewickelte Draht ohne das, was an den Enden abgeschnitten wird.',
   'order.wire.atLeast': '≥: Vorder- oder Hinterlängen einiger Saiten sind nicht bekannt und nicht enthalten. Mehr kaufen als hier steht, oder sie angeben.',
   'order.wire.sources': 'Gewicht = Dichte · π/4 · d² · Länge; beim Sechskantkern √3/2 der Schlüsselweite im Quadrat. Stahl 7850 kg/m³ (EN 10270-1, über einen anderen Text), Kupfer 8960 und Eisen 7860 kg/m³ (aus dem Gedächtnis).',
   'order.use.plain': 'Blanke Saiten',
@@ -111,5 +113,4 @@ export const order: Readonly<Record<keyof typeof english, string>> = {
   'cli.order.group.stated': 'Was zur Bestellung angegeben wird (weggelassen: wie üblich, oder als nicht angegeben gedruckt):',
   'cli.order.nothing': 'In diesem Zustand ({state}) ist von den Saiten nichts notiert; es gibt nichts zu bestellen.',
   'cli.order.written': '{path}: {wound, plural, one {# umsponnener Ton} other {# umsponnene Töne}}, {plain, plural, one {# blanker Ton} other {# blanke Töne}}.',
-  'cli.order.format': 'Der Name der Datei sagt, was geschrieben wird: .pdf oder .csv.',
 };

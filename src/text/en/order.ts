@@ -68,8 +68,10 @@ export const order = {
   'order.field.wrapToleranceMm': 'Tolerance of wrap wire',
   'order.field.lengthToleranceMm': 'Tolerance of the wrapped length',
   'order.wire': 'Wire to buy',
-  'order.wire.none': 'No string is known well enough to tell its wire. What is missing stands at the head of this order.',
-  'order.wire.how': 'By use and size. Cores and wraps are only for those who wind their own; what a maker winds is bought wound. Speaking of a wrap is the wire wound on, without what is cut off. By diameter: the same gauge number means another wire in the other series, so check with a micrometer.',
+  'order.wire.none': 'No plain string is known well enough to tell its wire. What is missing stands at the head of this order.',
+  'order.wire.how': 'By diameter, never by number alone: the same gauge number means another wire in the other series, so check with a micrometer.',
+  'order.wire.own': 'For those who wind their own',
+  'order.wire.ownHow': 'What a maker winds is bought wound, and none of this is needed. Speaking of a wrap is the wire wound on, close laid, without what is cut off at its ends.',
   'order.wire.atLeast': '≥: front or back lengths of some strings are not known and not in it. Buy more than is told here, or state them.',
   'order.wire.sources': 'Weight = density · π/4 · d² · length; a hexagonal core √3/2 of its size across flats squared. Steel 7850 kg/m³ (EN 10270-1, through another text), copper 8960 and iron 7860 kg/m³ (from memory).',
   'order.use.plain': 'Plain strings',
@@ -109,5 +111,4 @@ export const order = {
   'cli.order.group.stated': 'What is stated for the order (left out: as is usual, or printed as not stated):',
   'cli.order.nothing': 'Nothing is noted of the strings in this state ({state}), so there is nothing to order.',
   'cli.order.written': '{path}: {wound, plural, one {# wound note} other {# wound notes}}, {plain, plural, one {# plain note} other {# plain notes}}.',
-  'cli.order.format': 'The name of the file says what is written: .pdf or .csv.',
 } as const;

@@ -1,5 +1,5 @@
 import type { TouchAnalysis } from '#action';
-import { type Reading, type State, quantityOf } from '#instrument';
+import { type Reading, type State, quantityOf, states } from '#instrument';
 import { type ProofInput, buildProof } from '#proof';
 import { Link } from '@tanstack/react-router';
 import { useMemo, useState } from 'react';
@@ -11,6 +11,7 @@ import { useLocale, useSay } from '../language/use-say.ts';
 import { ReportView } from '../report/report-view.tsx';
 import { WhenReadings } from '../shell/when-readings.tsx';
 import { Choice } from '../ui/choice.tsx';
+import { scaleOf } from '../strings/state-scale.ts';
 import { ProofMissing } from './proof-missing.tsx';
 import './proof.css';
 
@@ -52,6 +53,7 @@ function inputOf(piano: Piano, book: ReadingBook, locale: string, say: ProofInpu
     intent: piano.intent,
     found: analysis('found'),
     finished: analysis('finished'),
+    scales: states.filter((state) => hasStrings(book[state])).map((state) => scaleOf(piano, state, { book, locale })),
     readings: [...book.found.values(), ...book.finished.values()],
     head: piano.file.head,
     printedAt: new Date().toISOString().slice(0, 10),
@@ -62,6 +64,10 @@ function inputOf(piano: Piano, book: ReadingBook, locale: string, say: ProofInpu
 
 function hasKeys(readings: ReadonlyMap<string, Reading>): boolean {
   return [...readings.values()].some(({ quantity, scope }) => scope === 'key' && quantityOf(quantity).part === 'touch');
+}
+
+function hasStrings(readings: ReadonlyMap<string, Reading>): boolean {
+  return [...readings.values()].some(({ quantity }) => quantityOf(quantity).part === 'strings');
 }
 
 function NothingToProve() {

@@ -12,6 +12,7 @@ import { Choice } from '../ui/choice.tsx';
 import { Note } from '../ui/note.tsx';
 import { Caution } from './caution.tsx';
 import { NothingStrung } from './nothing-strung.tsx';
+import { OrderLinks } from './order-links.tsx';
 import { ScaleAndNote } from './scale-and-note.tsx';
 import { StringsGrid } from './strings-grid.tsx';
 import { useStringsCommands } from './strings-commands.ts';
@@ -73,6 +74,7 @@ function Strings() {
         </DeskProvider>
       )}
       {view === 'rescale' && shown !== undefined && <Suspense fallback={<p role="status">{say('rescale.loading')}</p>}><RescaleView found={scales.find((one) => one.state === 'found')?.analysis} trial={trial} /></Suspense>}
+      {view === 'figures' && shown !== undefined && <OrderLinks state={shown.state} />}
       <Caution />
       {isChoosing && <ChooseKey onKey={showKey} onClose={() => { setChoosing(false); }} />}
     </section>

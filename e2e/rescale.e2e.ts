@@ -18,9 +18,8 @@ const RECKONED = { timeout: 180_000 };
 async function onRescale(options: Parameters<Desk['open']>[1], look: (page: Page) => Promise<void>): Promise<void> {
   const page = await desk.open(`/pianos/${demo}/strings`, options);
   await page.locator('.strings-page').waitFor();
-  await page.keyboard.press('Control+k');
-  await page.keyboard.type('Rescale the strings');
-  await page.keyboard.press('Enter');
+  await page.getByRole('radio', { name: 'Rescale', exact: true }).focus();
+  await page.keyboard.press('Space');
   await page.locator('.rescale-form').waitFor();
   await look(page);
   await page.context().close();

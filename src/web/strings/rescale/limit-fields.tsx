@@ -1,7 +1,7 @@
 import { useSay } from '../../language/use-say.ts';
 import { Choice } from '../../ui/choice.tsx';
 import { Field } from '../../ui/field.tsx';
-import type { PartProps } from './rescale-form.tsx';
+import type { PartProps } from './part-props.ts';
 
 /** What must hold: the share of breaking of every string, and what all strings may pull together. */
 export function LimitFields({ draft, onChange, errorOf }: PartProps) {

@@ -5,7 +5,7 @@ import { usePiano } from '../../api/piano.tsx';
 import { useSay } from '../../language/use-say.ts';
 import { SelectField } from '../../ui/select-field.tsx';
 import { runsOf } from './key-runs.ts';
-import type { PartProps } from './rescale-form.tsx';
+import type { PartProps } from './part-props.ts';
 
 /** The notes that keep the string they stand with: added from note to note, freed run by run. */
 export function LockFields({ draft: { lockedKeys }, standing, onChange }: PartProps & { readonly standing: ScaleAnalysis }) {

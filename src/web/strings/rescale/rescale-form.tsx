@@ -5,16 +5,10 @@ import type { ReactNode } from 'react';
 import { useLocale, useSay } from '../../language/use-say.ts';
 import { LimitFields } from './limit-fields.tsx';
 import { LockFields } from './lock-fields.tsx';
+import type { PartProps } from './part-props.ts';
 import { type RescaleDraft, TRADE_STEPS } from './rescale-draft.ts';
 import { StockFields } from './stock-fields.tsx';
 import { WeightFields } from './weight-fields.tsx';
-
-/** What every part of the form is given. */
-export interface PartProps {
-  readonly draft: RescaleDraft;
-  readonly onChange: (part: Partial<RescaleDraft>) => void;
-  readonly errorOf: (path: keyof RescaleDraft) => string | undefined;
-}
 
 interface RescaleFormProps {
   readonly draft: RescaleDraft;

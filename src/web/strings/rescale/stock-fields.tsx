@@ -9,7 +9,7 @@ import { Field } from '../../ui/field.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
 import type { SeriesName } from '../series.ts';
 import { wishOf } from './rescale-draft.ts';
-import type { PartProps } from './rescale-form.tsx';
+import type { PartProps } from './part-props.ts';
 
 /** The wire to choose from: plain sizes of one series, cores and wraps to wind from, and up to which note is wound. */
 export function StockFields({ draft, onChange, errorOf }: PartProps) {

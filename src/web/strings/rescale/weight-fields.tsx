@@ -4,7 +4,7 @@ import { Choice } from '../../ui/choice.tsx';
 import { Field } from '../../ui/field.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
 import { type Level, TRADE_STEPS, levels, weightsAt } from './rescale-draft.ts';
-import type { PartProps } from './rescale-form.tsx';
+import type { PartProps } from './part-props.ts';
 
 /** What matters how much, in words, with the numbers behind them. */
 export function WeightFields({ draft, onChange, errorOf }: PartProps) {

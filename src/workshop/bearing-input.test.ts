@@ -5,7 +5,7 @@ import { hertz, millimetres } from '#units';
 import { describe, expect, it } from 'vitest';
 import { type BearingMaterial, bearingInputOf } from './bearing-input.ts';
 
-const instrument = { firstMidi: 21, lastMidi: 108, sections: [{ name: 'Tenor', firstKey: 30, lastKey: 45 }, { name: 'Treble', firstKey: 46, lastKey: 88 }] } as const;
+const instrument = { firstMidi: 21, lastMidi: 108, sections: [{ name: 'Tenor', firstKey: 30, lastKey: 45 }, { name: 'Treble', firstKey: 46, lastKey: 88 }] };
 const reading = (key: KeyNumber, quantity: QuantityName, value: number, state: State = 'found'): Reading => ({
   id: `${state} ${String(key)} ${quantity}`, cycle: 1, state, quantity, scope: 'key', index: key, repeat: 1, typed: String(value), value, outcome: null, uncertainty: null, basis: 'measured', remark: '', sessionId: null, at: '', by: '',
 });

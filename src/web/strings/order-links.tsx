@@ -19,8 +19,8 @@ export function OrderLinks({ state }: { readonly state: State }) {
   const terms = termsOf(typed, locale);
   const issues: readonly Issue[] = terms.ok ? [] : terms.issues;
   const address = (file: string, rest: Readonly<Record<string, string>> = {}): string => {
-    const stated = Object.entries(terms.ok ? terms.value : {}).map(([name, value]) => [name, String(value)]);
-    const query = new URLSearchParams({ state, cycle: String(cycle), locale, ...Object.fromEntries(stated), ...rest });
+    const query = new URLSearchParams({ state, cycle: String(cycle), locale, ...rest });
+    for (const [name, value] of Object.entries<number>(terms.ok ? terms.value : {})) query.set(name, String(value));
     return `/api/pianos/${encodeURIComponent(id)}/${file}?${query.toString()}`;
   };
   const paper = /-(?:US|CA|MX)$/u.test(locale) ? 'letter' : 'a4';

@@ -37,6 +37,19 @@ describe('a figure opened', () => {
     await page.context().close();
   });
 
+  it('on the story of the piano leads back to the same figure', async () => {
+    const page = await desk.open(`/pianos/${piano}/story`);
+    const row = page.getByRole('row', { name: /^Median/u });
+    const shown = (await row.locator('button.figure').first().textContent()) ?? '';
+    await row.locator('button.figure').first().click();
+    const panel = page.getByRole('dialog');
+    const line = (await panel.locator('.command-line').textContent()) ?? '';
+    const [, input = '', name = ''] = /^echo '(.*)' \| wrestplank calc (\S+) --json$/u.exec(line) ?? [];
+    const { median } = await desk.call<{ median: number }>('POST', `/api/calc/${name}`, JSON.parse(input));
+    expect(shown).toContain(median.toFixed(1));
+    await page.context().close();
+  });
+
   it.each(['light', 'dark'] as const)('has its field explained beside it, with a drawing, %s', async (colorScheme) => {
     const page = await desk.open(`/pianos/${piano}/readings`, { colorScheme });
     await page.getByText('Lever arms', { exact: true }).click();

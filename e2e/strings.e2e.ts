@@ -121,7 +121,7 @@ describe('the strings by keyboard alone', () => {
       await page.keyboard.type('1.1');
       await page.keyboard.press('Enter');
       await expect.poll(() => derived.first().innerText()).not.toBe(before);
-      await page.getByText('Saved', { exact: true }).waitFor();
+      await page.getByRole('button', { name: /^Saved/u }).waitFor();
       await page.keyboard.press('Control+z');
       await expect.poll(() => derived.first().innerText()).toBe(before);
     });

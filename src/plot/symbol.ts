@@ -6,6 +6,8 @@ export const stateShape: Readonly<Record<State, Shape>> = { found: 'ring', plann
 
 /** What a line of figures stands for: a state, or another plan beside the planned one, by a wedge. */
 export type Standing = State | 'rival';
+
+/** The mark of each. */
 export const standingShape: Readonly<Record<Standing, Shape>> = { ...stateShape, rival: 'wedgeUp' };
 
 /** How a shape is inked: open ones are filled with paper, full ones with their ink, strokes not at all. */

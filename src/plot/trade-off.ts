@@ -49,6 +49,7 @@ export function tradeOffPlot(options: TradeOffOptions): TradeOffScene {
   const y = scaleOf(all.map((point) => point.y), [heightPx - MARGINS.bottomPx, MARGINS.topPx]);
   const placed = points.map((point) => ({ xPx: shorten(x(point.x)), yPx: shorten(y(point.y)) }));
   const curve = line<(typeof placed)[number]>().x(({ xPx }) => xPx).y(({ yPx }) => yPx)([...placed]);
+  const named = namedOf(placed, chosen);
   const marks: readonly Mark[] = [
     ...drawAxes(options, x, y),
     ...(curve === null || placed.length < 2 ? [] : [{ type: 'path' as const, role: 'target' as const, d: curve, filled: false }]),
@@ -56,10 +57,21 @@ export function tradeOffPlot(options: TradeOffOptions): TradeOffScene {
     ...placed.flatMap(({ xPx, yPx }, place): readonly Mark[] => [
       { type: 'symbol', role: 'planned', shape: 'diamond', x: xPx, y: yPx, radiusPx: place === chosen ? 6 : 3.4 },
       ...(place === chosen ? [{ type: 'symbol' as const, role: 'label' as const, shape: 'dot' as const, x: xPx, y: yPx, radiusPx: 4 }] : []),
-      { type: 'text', role: 'label', x: xPx + 8, y: yPx - 6, text: points[place]?.label ?? '', anchor: 'start', sizePx: TEXT_PX },
+      ...(named.has(place) ? [{ type: 'text' as const, role: 'label' as const, x: shorten(xPx + 8), y: shorten(yPx - 6), text: points[place]?.label ?? '', anchor: 'start' as const, sizePx: TEXT_PX }] : []),
     ]),
   ];
   return { widthPx, heightPx, title, description, marks, columns: [], points: placed };
+}
+
+/** Points with room for their number, the chosen one before all others. */
+function namedOf(placed: TradeOffScene['points'], chosen: number | undefined): ReadonlySet<number> {
+  const order = placed.map((_, place) => place).toSorted((a, b) => Number(b === chosen) - Number(a === chosen));
+  const named: number[] = [];
+  for (const place of order) {
+    const isFree = named.every((other) => Math.hypot((placed[other]?.xPx ?? 0) - (placed[place]?.xPx ?? 0), (placed[other]?.yPx ?? 0) - (placed[place]?.yPx ?? 0)) > 1.3 * TEXT_PX);
+    if (isFree) named.push(place);
+  }
+  return new Set(named);
 }
 
 function drawStanding({ label }: TradeOffPoint, { xPx, yPx }: { readonly xPx: number; readonly yPx: number }): readonly Mark[] {

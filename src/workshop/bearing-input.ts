@@ -115,6 +115,6 @@ function assumptionsOf(rows: readonly Row[], { instrument, terms }: BearingMater
     where('noSpans', ({ sizes }) => sizes.bearingGaugeMm !== undefined && (terms?.gaugeFrontSpanMm == null || terms.gaugeRearSpanMm == null)),
     where('oneAngle', ({ reads: [read] }) => read?.source === 'angles' && (read.frontDeg === undefined || read.rearDeg === undefined)),
     where('otherReadings', ({ reads }) => reads.length > 1),
-    where('noDoubt', (row) => fromHeights(row) && row.reads[0]?.source === 'heights' && !row.reads[0].isEstimated && row.reads[0].doubt === undefined),
+    where('noDoubt', (row) => fromHeights(row) && row.reads[0]?.source === 'heights' && !row.reads[0].isEstimated && row.string?.isLengthEstimated !== true && row.reads[0].doubt === undefined),
   ].filter(({ notes }) => notes.length > 0);
 }

@@ -40,6 +40,7 @@ export const story: Readonly<Record<keyof typeof english, string>> = {
   'story.states.noTarget': 'Noch wird nichts als innerhalb oder außerhalb beurteilt: Sagen Sie auf der Seite Mechanik, was gleichmäßig werden soll.',
   'story.states.next': 'Als Nächstes lohnt sich:',
   'story.of': '{count} von {all}',
+  'story.ofAll': 'von {all}',
   'story.row.measured': 'Gewogene Tasten',
   'story.row.inside': 'Innerhalb der Toleranz',
   'story.row.guarded': 'Innerhalb auch mit Unsicherheit',

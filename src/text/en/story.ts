@@ -38,6 +38,7 @@ export const story = {
   'story.states.noTarget': 'Nothing is judged inside or outside yet: say on the Action page what is to be even.',
   'story.states.next': 'Worth measuring next:',
   'story.of': '{count} of {all}',
+  'story.ofAll': 'of {all}',
   'story.row.measured': 'Keys weighed',
   'story.row.inside': 'Inside the tolerance',
   'story.row.guarded': 'Inside with room for the uncertainty',

@@ -1,19 +1,16 @@
-import type { TouchAnalysis } from '#action';
-import { type State, noteNameOf } from '#instrument';
+import { noteNameOf } from '#instrument';
 import type { ReactNode } from 'react';
 import { usePiano } from '../api/piano.tsx';
-import { useReadings } from '../api/use-readings.ts';
-import { Figure } from '../figure/figure.tsx';
-import { useFigures, useSay } from '../language/use-say.ts';
+import { useSay } from '../language/use-say.ts';
 import type { StateAnalysis } from './state-analysis.ts';
-import { evennessStory } from './stories.ts';
+import { useEvenness } from './use-evenness.tsx';
 
 /** How even the keys are. The capability-style figure stands only beside the count it belongs to. */
 export function EvennessFigures({ state, analysis }: StateAnalysis) {
   const say = useSay();
   const { compass, intent } = usePiano();
   const { judged, inside, insideGuarded, medianG, largestStepG, largestStepKeys, outliers, capability } = analysis.summary;
-  const show = useOpenable(state, analysis);
+  const show = useEvenness(state, analysis);
   const names = (list: readonly number[]): string => list.map((key) => noteNameOf(compass, key)).join(', ');
   const rows: readonly (readonly [label: string, figure: ReactNode, beside?: string])[] = [
     ...(medianG === undefined ? [] : [[say('action.even.median'), show(say('action.even.median'), 'median', medianG, 1, true)] as const]),
@@ -34,18 +31,4 @@ export function EvennessFigures({ state, analysis }: StateAnalysis) {
       ))}
     </dl>
   );
-}
-
-/** Shows a figure that opens to the evenness of the row, or plainly where the row cannot be given whole. */
-function useOpenable(state: State, analysis: TouchAnalysis): (title: string, output: string, value: number, decimals: number, isWeight: boolean) => ReactNode {
-  const figure = useFigures();
-  const { intent } = usePiano();
-  const readings = useReadings(state);
-  return (title, output, value, decimals, isWeight) => {
-    const story = evennessStory(title, output, analysis, intent, [...readings.values()]);
-    const unit = isWeight ? ({ unit: 'g' } as const) : {};
-    return story === undefined || story.input[output === 'insideGuarded' ? 'uncertainty' : 'values'] === undefined
-      ? figure(value, decimals, unit.unit)
-      : <Figure value={value} decimals={decimals} {...unit} story={() => story} />;
-  };
 }

@@ -12,7 +12,8 @@ export function BearingLoads({ bellies }: { readonly bellies: readonly StateBell
   return (
     <section className="panel" aria-labelledby="bearing-loads">
       <h2 id="bearing-loads">{say('belly.loads')}</h2>
-      <div className="table-wrap">
+      {/* eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- what scrolls must be reachable by keyboard */}
+      <div className="table-wrap" tabIndex={0} role="region" aria-label={say('belly.loads.table')}>
         <table className="figures-table">
           <thead>
             <tr>

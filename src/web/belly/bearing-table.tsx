@@ -55,12 +55,13 @@ export function BearingTable({ keyNumber, bellies }: { readonly keyNumber: KeyNu
       </tr>
     );
   };
-  const sizeRow = (quantity: QuantityName) => row(say(`quantity.${quantity}.name`), ({ note }) => {
+  const sizeRow = (quantity: QuantityName) => row(say(`quantity.${quantity}.name`), ({ note, belly }) => {
     const value = note.read === undefined ? undefined : figuresOf(note.read)[quantity];
     if (value === undefined) return null;
     const { unit, decimals } = quantityOf(quantity);
-    const isEstimated = note.read?.source === 'heights' && note.read.isEstimated;
-    return <>{figure(value, isEstimated ? decimals : decimalsFor(value, decimals), unit)}</>;
+    const isLaid = quantity === 'speakingLengthMm' && belly.gathered.assumed.some(({ what, notes }) => what === 'lengthEstimated' && notes.includes(keyNumber));
+    const isEstimated = isLaid || (note.read?.source === 'heights' && note.read.isEstimated);
+    return <>{isLaid && '≈ '}{figure(value, isEstimated ? decimals : decimalsFor(value, decimals), unit)}</>;
   });
   const derivedRow = ({ figure: name, output, unit, decimals, doubt }: (typeof derived)[number]) => row(say(`belly.figure.${name}`), ({ note, belly }) => {
     const value = note.figures?.[output];

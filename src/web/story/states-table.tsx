@@ -2,10 +2,13 @@ import { type TouchAnalysis, askedUpWeightOf } from '#action';
 import { type State, noteNameOf, states } from '#instrument';
 import { Link } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
+import { sectionRatioStory } from '../action/stories.ts';
+import { useEvenness } from '../action/use-evenness.tsx';
 import { usePiano } from '../api/piano.tsx';
-import { useReadingBook } from '../api/use-readings.ts';
+import { useReadingBook, useReadings } from '../api/use-readings.ts';
+import { Figure } from '../figure/figure.tsx';
 import { useTouch } from '../api/use-touch.ts';
-import { sayMaybe, useFigures, useSay } from '../language/use-say.ts';
+import { sayMaybe, useSay } from '../language/use-say.ts';
 import { StateMark } from '../leaves/state-mark.tsx';
 
 /** The three states side by side: how much was measured and how even it is. */
@@ -60,25 +63,35 @@ export function StatesTable() {
 
 function Rows({ touch }: { readonly touch: Readonly<Record<State, TouchAnalysis>> }) {
   const say = useSay();
-  const figure = useFigures();
   const { compass, intent } = usePiano();
-  const rows: readonly (readonly [name: string, cell: (analysis: TouchAnalysis) => ReactNode])[] = [
-    [say('story.row.measured'), ({ summary }) => say('story.of', { count: summary.measured, all: summary.keys })],
-    ...(intent === null ? [] : [[say('story.row.inside'), ({ summary }: TouchAnalysis) => (summary.judged === 0 ? '–' : say('story.of', { count: summary.inside, all: summary.judged }))] as const]),
-    ...(intent === null ? [] : [[say('story.row.guarded'), ({ summary }: TouchAnalysis) => (summary.insideGuarded === undefined ? '–' : say('story.of', { count: summary.insideGuarded, all: summary.judged }))] as const]),
-    [say('story.row.outcomes'), ({ summary }) => String(summary.outcomes)],
-    [say('story.row.median'), ({ summary }) => (summary.medianG === undefined ? '–' : figure(summary.medianG, 1, 'g'))],
-    [say('story.row.step'), ({ summary: { largestStepG, largestStepKeys } }) =>
-      largestStepG === undefined ? '–' : `${figure(largestStepG, 1, 'g')}${largestStepKeys === undefined ? '' : ` (${largestStepKeys.map((key) => noteNameOf(compass, key)).join('–')})`}`],
-    ...(askedUpWeightOf(intent) === undefined ? [] : [[say('story.row.slow'), ({ summary }: TouchAnalysis) => (summary.measured === 0 ? '–' : String(summary.upWeightLow))] as const]),
-    [say('story.row.ratio'), ({ weightRatio }) => (weightRatio.natural.value === undefined ? '–' : figure(weightRatio.natural.value, 2))],
+  const shown = { found: useShown('found', touch.found), planned: useShown('planned', touch.planned), finished: useShown('finished', touch.finished) };
+  const rows: readonly (readonly [name: string, cell: (state: State, analysis: TouchAnalysis) => ReactNode])[] = [
+    [say('story.row.measured'), (_, { summary }) => say('story.of', { count: summary.measured, all: summary.keys })],
+    ...(intent === null ? [] : [[say('story.row.inside'), (state: State, { summary }: TouchAnalysis) => (summary.judged === 0 ? '–' : <>{shown[state].even(say('story.row.inside'), 'inside', summary.inside, 0, false)} {say('story.ofAll', { all: summary.judged })}</>)] as const]),
+    ...(intent === null ? [] : [[say('story.row.guarded'), (state: State, { summary }: TouchAnalysis) => (summary.insideGuarded === undefined ? '–' : <>{shown[state].even(say('story.row.guarded'), 'insideGuarded', summary.insideGuarded, 0, false)} {say('story.ofAll', { all: summary.judged })}</>)] as const]),
+    [say('story.row.outcomes'), (_, { summary }) => String(summary.outcomes)],
+    [say('story.row.median'), (state, { summary }) => (summary.medianG === undefined ? '–' : shown[state].even(say('story.row.median'), 'median', summary.medianG, 1, true))],
+    [say('story.row.step'), (state, { summary: { largestStepG, largestStepKeys } }) =>
+      largestStepG === undefined ? '–' : <>{shown[state].even(say('story.row.step'), 'largestStep', largestStepG, 1, true)}{largestStepKeys === undefined ? '' : ` (${largestStepKeys.map((key) => noteNameOf(compass, key)).join('–')})`}</>],
+    ...(askedUpWeightOf(intent) === undefined ? [] : [[say('story.row.slow'), (_: State, { summary }: TouchAnalysis) => (summary.measured === 0 ? '–' : String(summary.upWeightLow))] as const]),
+    [say('story.row.ratio'), (state, { weightRatio }) => (weightRatio.natural.value === undefined ? '–' : shown[state].ratio(say('story.row.ratio'), weightRatio.natural.value))],
   ];
   return rows.map(([name, cell]) => (
     <tr key={name}>
       <th scope="row">{name}</th>
       {states.map((state) => (
-        <td key={state}>{cell(touch[state])}</td>
+        <td key={state}>{cell(state, touch[state])}</td>
       ))}
     </tr>
   ));
+}
+
+/** How the figures of one state are shown: each opens to how it was made. */
+function useShown(state: State, analysis: TouchAnalysis) {
+  const even = useEvenness(state, analysis);
+  const readings = useReadings(state);
+  return {
+    even,
+    ratio: (title: string, value: number): ReactNode => <Figure value={value} decimals={2} story={() => sectionRatioStory(title, analysis, 'natural', [...readings.values()])} />,
+  };
 }

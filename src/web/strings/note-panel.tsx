@@ -1,5 +1,7 @@
 import { type KeyNumber, type State, keyCountOf, noteNameOf } from '#instrument';
 import type { AnalysedNote } from '#strings';
+import { endsNear } from '#workshop';
+import { Suspense, lazy, useState } from 'react';
 import { usePiano } from '../api/piano.tsx';
 import { useFigures, useSay } from '../language/use-say.ts';
 import { IssueList } from '../shell/issue-list.tsx';
@@ -17,6 +19,9 @@ interface NotePanelProps {
   readonly trial: TrialDesk;
   readonly onKey: (key: KeyNumber) => void;
 }
+
+/** Designing a winding comes when it is asked for. */
+const WindingDesign = lazy(async () => ({ default: (await import('./rescale/winding-design.tsx')).WindingDesign }));
 
 /** One note: how it stands to what is asked, its figures in every state, what another size would do, and sizes to try. */
 export function NotePanel({ keyNumber, scales, state, trial, onKey }: NotePanelProps) {
@@ -40,9 +45,22 @@ export function NotePanel({ keyNumber, scales, state, trial, onKey }: NotePanelP
       {note !== undefined && <Standing note={note} />}
       {isOutside && <GaugeEffect note={note} isOutside />}
       {isCurrent && <WhatIf keyNumber={keyNumber} note={planned ?? found} plate={plan?.analysis.plate} trial={trial} />}
+      {isCurrent && note !== undefined && <DesignOne key={keyNumber} note={planned ?? found ?? note} notes={(plan ?? scales[0])?.analysis.notes ?? []} trial={trial} />}
       <NoteFiguresTable keyNumber={keyNumber} scales={scales} />
       {note !== undefined && !isOutside && <GaugeEffect note={note} isOutside={false} />}
     </section>
+  );
+}
+
+/** A winding designed for the note, once it is opened. */
+function DesignOne({ note, notes, trial }: { readonly note: AnalysedNote; readonly notes: readonly AnalysedNote[]; readonly trial: TrialDesk }) {
+  const say = useSay();
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <details open={isOpen} onToggle={(event) => { setOpen(event.currentTarget.open); }}>
+      <summary>{say('windingDesign.title')}</summary>
+      {isOpen && <Suspense fallback={<p role="status">{say('rescale.loading')}</p>}><WindingDesign note={note} ends={endsNear(notes, note.key)} trial={trial} /></Suspense>}
+    </details>
   );
 }
 

@@ -55,7 +55,7 @@ export function PushTestForm() {
         {whole.map((issue) => <p key={issue.code} className="field-error">✕ {explainIssue(say, issue, locale)}</p>)}
         {result?.ok === true && (
           <p>
-            {say('belly.push.result')} <Figure value={result.value.stiffnessNPerMm} decimals={0} story={() => ({ title: say('belly.push.title'), operation: 'push-test', output: 'stiffnessNPerMm', input: pushInputOf(draft.typed, locale) })} /> N/mm
+            {say('belly.push.result')} <Figure value={result.value.stiffnessNPerMm} decimals={0} story={() => ({ title: say('belly.push.title'), operation: 'push-test', output: 'stiffnessNPerMm', input: pushInputOf(draft.typed, locale) })} />
             {result.value.stiffnessUncertaintyNPerMm !== undefined && <span className="soft"> ± {figure(2 * result.value.stiffnessUncertaintyNPerMm, 0)} (k = 2)</span>}
             {result.value.stiffnessUncertaintyNPerMm === undefined && <span className="soft"> · {say('belly.push.single')}</span>}
           </p>

@@ -37,7 +37,7 @@ export function ComparePlans({ found, result, plans, canWrite, onLetGo, onPlan }
     <section className="panel" aria-labelledby="rescale-compare">
       <h2 id="rescale-compare">{say('rescale.compare')}</h2>
       <p className="soft small">{say('rescale.compare.about')}</p>
-      <div className="table-wrap" tabIndex={0} role="group" aria-labelledby="rescale-compare">
+      <div className="table-wrap">
         <table className="figures-table">
           <thead><tr><th scope="col">{say('rescale.compare.figure')}</th>{columns.map(({ name }) => <th key={name} scope="col">{name}</th>)}</tr></thead>
           <tbody>
@@ -76,7 +76,7 @@ function Rows({ columns }: { readonly columns: readonly { readonly name: string;
   const bends = (value: number | undefined): string => (value === undefined ? '–' : figure(100 * value, 2, 'pct'));
   return (
     <>
-      {row(say('rescale.compare.total'), ({ tensionN, counted, of }) => <>{figure(tensionN / 1000, 2)} kN{counted < of && <span className="soft small"> {say('rescale.compare.of', { counted, of })}</span>}</>)}
+      {row(say('rescale.compare.total'), ({ tensionN, counted, of }) => <>{say('rescale.compare.kN', { value: figure(tensionN / 1000, 2) })}{counted < of && <span className="soft small"> {say('rescale.compare.of', { counted, of })}</span>}</>)}
       {row(say('rescale.compare.most'), ({ most }) => share(most))}
       {row(say('rescale.compare.least'), ({ least }) => share(least))}
       {row(say('rescale.compare.tension'), ({ tensionRoughness }) => bends(tensionRoughness))}

@@ -49,15 +49,16 @@ export interface PlanTotals {
 }
 
 /** The totals of a scale, and how many notes of it are strung otherwise than in another. @source OWN */
-export function totalsOf({ notes, plate }: ScaleAnalysis, against: ScaleAnalysis | undefined): PlanTotals {
-  const shares = notes.flatMap(({ key, figures }) => (figures === undefined ? [] : [{ key, pct: figures.breakingPct as number }])).toSorted((a, b) => a.pct - b.pct);
+export function totalsOf({ notes, plate, breaks }: ScaleAnalysis, against: ScaleAnalysis | undefined): PlanTotals {
+  const shares = notes.flatMap(({ key, figures }) => (figures === undefined ? [] : [{ key, pct: figures.breakingPct }])).toSorted((a, b) => a.pct - b.pct);
   const wires = notes.map(({ wire }) => (wire === undefined ? undefined : wireName(wire)));
   const before = new Map(against?.notes.map(({ key, wire }) => [key, wire === undefined ? undefined : wireName(wire)]));
   const sizesOf = (kind: ScaleWire['kind']): number => new Set(notes.flatMap(({ wire }) => (wire?.kind === kind ? [wireName(wire)] : []))).size;
+  const broken = new Set(breaks.flatMap(({ upperKey }) => [upperKey, upperKey + 1]).map((key) => notes.findIndex((note) => note.key === key)));
   return {
     tensionN: plate.tensionN, counted: plate.counted, of: plate.of, least: shares[0], most: shares.at(-1),
-    tensionRoughness: roughnessOf(notes.map(({ figures }) => figures?.tensionN)),
-    inharmonicityRoughness: roughnessOf(notes.map(({ figures }) => figures?.inharmonicityB)),
+    tensionRoughness: roughnessOf(notes.map(({ figures }) => figures?.tensionN), broken),
+    inharmonicityRoughness: roughnessOf(notes.map(({ figures }) => figures?.inharmonicityB), broken),
     plainSizes: sizesOf('plain'), windings: sizesOf('wound'),
     sizeChanges: notes.filter(({ wire }, place) => wire?.kind === 'plain' && notes[place - 1]?.wire?.kind === 'plain' && wires[place] !== wires[place - 1]).length,
     changed: notes.filter(({ key }, place) => wires[place] !== undefined && before.get(key) !== undefined && before.get(key) !== wires[place]).length,

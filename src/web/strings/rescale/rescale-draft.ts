@@ -56,18 +56,18 @@ export function weightsAt(trade: number, { sizeChange, nearTarget }: Pick<Rescal
 
 /** A form to begin with, after what is stated of the shop and what stands on the piano. */
 export function usualDraft(terms: ScaleTerms | null, { notes, plate }: ScaleAnalysis, locale: string): RescaleDraft {
-  const figure = new Intl.NumberFormat(locale, { useGrouping: false, maximumFractionDigits: 1 });
+  const figure = new Intl.NumberFormat(locale, { useGrouping: false, maximumFractionDigits: 2 });
   const series = terms?.wireSeries ?? 'metric';
   const has = (use: 'plain' | 'core' | 'wrap'): boolean => (terms?.wires ?? []).some((wire) => wire.use === use);
   return {
     plain: series === 'shop' && !has('plain') ? 'metric' : series, cores: has('core') ? 'shop' : series === 'shop' ? 'metric' : series,
     coreShape: notes.some(({ wire }) => wire?.kind === 'wound' && wire.coreShape === 'hex') ? 'hex' : 'round',
     coreFromMm: figure.format(0.8), coreToMm: figure.format(1.6), wraps: has('wrap') ? 'shop' : 'range',
-    wrapFromMm: figure.format(0.3), wrapToMm: figure.format(1.8), wrapStepMm: figure.format(0.1), layers: 'either',
+    wrapFromMm: figure.format(0.2), wrapToMm: figure.format(1.6), wrapStepMm: figure.format(0.05), layers: 'either',
     highestWoundKey: notes.findLast(({ wire }) => wire?.kind === 'wound')?.key ?? 0, lockedKeys: [],
     leastPct: terms?.leastBreakingPct == null ? '' : figure.format(terms.leastBreakingPct), mostPct: terms?.mostBreakingPct == null ? '' : figure.format(terms.mostBreakingPct),
-    total: 'free', totalKN: plate.counted === 0 ? '' : figure.format(plate.tensionN / 1000),
-    trade: 4, sizeChange: 'little', nearTarget: 'none', target: 'standing', lowestN: '', highestN: '', acrossBreaks: true,
+    total: plate.counted > 0 ? 'hold' : 'free', totalKN: plate.counted === 0 ? '' : figure.format(plate.tensionN / 1000),
+    trade: 4, sizeChange: 'little', nearTarget: 'little', target: 'standing', lowestN: '', highestN: '', acrossBreaks: false,
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Issue } from '#result';
 import type { ScaleAnalysis } from '#strings';
 import { explainIssue } from '#text';
+import type { ReactNode } from 'react';
 import { useLocale, useSay } from '../../language/use-say.ts';
 import { LimitFields } from './limit-fields.tsx';
 import { LockFields } from './lock-fields.tsx';
@@ -23,10 +24,12 @@ interface RescaleFormProps {
   readonly onChange: (draft: RescaleDraft) => void;
   readonly onRun: () => void;
   readonly onTrade: () => void;
+  /** How the reckoning stands. */
+  readonly children: ReactNode;
 }
 
 /** What there is to string with, what is kept, what must hold, and what matters how much. */
-export function RescaleForm({ draft, standing, issues, isRunning, onChange, onRun, onTrade }: RescaleFormProps) {
+export function RescaleForm({ draft, standing, issues, isRunning, onChange, onRun, onTrade, children }: RescaleFormProps) {
   const say = useSay();
   const locale = useLocale();
   const part: PartProps = {
@@ -50,6 +53,7 @@ export function RescaleForm({ draft, standing, issues, isRunning, onChange, onRu
         <button type="submit" className="button button-main" disabled={isRunning}>{say('rescale.run')}</button>
         <button type="button" className="button" disabled={isRunning} onClick={onTrade}>{say('rescale.runTrade', { count: TRADE_STEPS })}</button>
       </div>
+      {children}
     </form>
   );
 }

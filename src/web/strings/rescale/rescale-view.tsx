@@ -1,7 +1,7 @@
 import type { ScaleAnalysis } from '#strings';
 import type { Issue } from '#result';
 import { type RescaleWish, rescaleProblemOf } from '#workshop';
-import { useCallback, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { useReadingBook } from '../../api/use-readings.ts';
 import { useKept } from '../../kept/kept.ts';
@@ -43,6 +43,10 @@ export function RescaleView({ found, trial }: { readonly found: ScaleAnalysis | 
   const [started, setStarted] = useState<Started>();
   const [chosen, setChosen] = useState(0);
   const { state, start, stop } = useRescale();
+  const outcome = useRef<HTMLDivElement>(null);
+  const isDone = issues.length > 0 || (!state.isRunning && state.runs.length > 0);
+  // What came of it is where the eyes and the keyboard go on.
+  useEffect(() => { if (isDone) outcome.current?.focus(); }, [isDone, issues]);
   const run = state.runs[started?.isTrade === true ? chosen : 0];
   const lockedKeys = started?.wish.lockedKeys;
   const result = useMemo(() => (run === undefined || lockedKeys === undefined ? undefined : planOfRun(run, lockedKeys, locale)), [run, lockedKeys, locale]);
@@ -58,11 +62,12 @@ export function RescaleView({ found, trial }: { readonly found: ScaleAnalysis | 
   }, [draft, locale, standing, start, terms]);
   return (
     <div className="rescale">
-      <RescaleForm draft={draft} standing={standing} issues={issues} isRunning={state.isRunning} onChange={setDraft} onRun={() => { begin(false); }} onTrade={() => { begin(true); }} />
-      <div className="rescale-outcome">
+      <RescaleForm draft={draft} standing={standing} issues={issues} isRunning={state.isRunning} onChange={setDraft} onRun={() => { begin(false); }} onTrade={() => { begin(true); }}>
+        <RunState state={state} onStop={stop} />
+      </RescaleForm>
+      <div className="rescale-outcome" ref={outcome} tabIndex={-1} role="region" aria-label={say('rescale.result')}>
         {issues.length > 0 && <Refusal issues={issues} />}
         {state.hasFailed && <Note tone="bad" role="alert">{say('rescale.failed')}</Note>}
-        <RunState state={state} onStop={stop} />
         {started?.isTrade === true && <TradeOff runs={state.runs} standing={standing} chosen={chosen} onChoose={setChosen} />}
         {run?.result.ok === false && <Refusal issues={run.result.issues} problem={run.problem} />}
         {run?.result.ok === true && result !== undefined && (

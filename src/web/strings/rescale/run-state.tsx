@@ -10,12 +10,12 @@ export function RunState({ state: { isRunning, at, of, progress }, onStop }: { r
   const phase = say(`rescale.phase.${progress?.phase ?? 'figures'}`);
   const best = progress?.best;
   return (
-    <section className="panel" aria-live="polite" aria-busy="true">
+    <div className="rescale-part" role="status">
       <p>{say('rescale.progress', { at: at + 1, of, phase })}</p>
       <progress className="rescale-progress" aria-label={phase} max={of} value={at + (progress === undefined ? 0 : shareDone(progress.phase, progress.share))} />
       <p className="soft small">{best === undefined ? say('rescale.soFar.none') : say('rescale.soFar', { total: figure(best.totalTensionN / 1000, 2), objective: sayObjective(best.objective, figure), bound: sayObjective(best.lowerBound, figure) })}</p>
       <div><button type="button" className="button" onClick={onStop}>{say('rescale.stop')}</button></div>
-    </section>
+    </div>
   );
 }
 

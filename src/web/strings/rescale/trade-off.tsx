@@ -1,5 +1,5 @@
 import { pointNear, tradeOffPlot } from '#plot';
-import { type ScaleAnalysis, roughnessOf } from '#strings';
+import { type CandidateFigures, type RescaleProblem, type ScaleAnalysis, roughnessOf } from '#strings';
 import { useMemo } from 'react';
 import { useFigures, useLocale, useSay } from '../../language/use-say.ts';
 import { MarkView } from '../../leaves/mark-view.tsx';
@@ -21,18 +21,19 @@ export function TradeOff({ runs, standing, chosen, onChoose }: TradeOffProps) {
   const locale = useLocale();
   const figure = useFigures();
   const [widthPx, ref] = useWidth(520);
-  const points = useMemo(() => runs.flatMap(({ result }, place) => {
+  const points = useMemo(() => runs.flatMap(({ problem, result }, place) => {
     if (!result.ok) return [];
-    const { choices } = result.value;
-    return [{ place, x: 100 * (roughnessOf(choices.map(({ tensionN }) => tensionN)) ?? 0), y: 100 * (roughnessOf(choices.map(({ inharmonicityB }) => inharmonicityB)) ?? 0), label: String(place + 1) }];
+    const bends = bendsOf(problem, result.value.choices);
+    return bends === undefined ? [] : [{ ...bends, place, label: String(place + 1) }];
   }), [runs]);
   const scene = useMemo(() => {
-    const [x, y] = [roughnessOf(standing.notes.map(({ figures }) => figures?.tensionN)), roughnessOf(standing.notes.map(({ figures }) => figures?.inharmonicityB))];
+    const problem = runs[0]?.problem;
+    const stands = problem === undefined ? undefined : bendsOf(problem, standing.notes.flatMap(({ key, figures }) => (figures === undefined ? [] : [{ key, ...figures }])));
     return tradeOffPlot({
       points, chosen: points.findIndex(({ place }) => place === chosen), locale, widthPx, heightPx: 280, title: say('rescale.tradeOff'), description: say('rescale.tradeOff.described', { count: points.length }),
-      xLabel: say('rescale.tradeOff.x'), yLabel: say('rescale.tradeOff.y'), ...(x === undefined || y === undefined ? {} : { standing: { x: 100 * x, y: 100 * y, label: say('state.planned') } }),
+      xLabel: say('rescale.tradeOff.x'), yLabel: say('rescale.tradeOff.y'), ...(stands === undefined ? {} : { standing: { ...stands, label: say('rescale.tradeOff.standing') } }),
     });
-  }, [chosen, locale, points, say, standing, widthPx]);
+  }, [chosen, locale, points, runs, say, standing, widthPx]);
   if (points.length === 0) return null;
   return (
     <section className="panel" aria-labelledby="rescale-trade-off">
@@ -58,4 +59,12 @@ export function TradeOff({ runs, standing, chosen, onChoose }: TradeOffProps) {
       <p role="status">{points.filter(({ place }) => place === chosen).map(({ x, y, label }) => say('rescale.tradeOff.point', { point: label, x: figure(x, 2), y: figure(y, 2) }))}</p>
     </section>
   );
+}
+
+/** Bends of tension and inharmonicity over what the problem counts, in per cent: its notes, without the breaks where they do not count. */
+function bendsOf({ notes }: RescaleProblem, figures: readonly (Pick<CandidateFigures, 'tensionN' | 'inharmonicityB'> & { readonly key: number })[]): { readonly x: number; readonly y: number } | undefined {
+  const byKey = new Map(figures.map((one) => [one.key, one]));
+  const skipped = new Set(notes.flatMap(({ weights }, place) => (weights === undefined ? [] : [place])));
+  const [x, y] = (['tensionN', 'inharmonicityB'] as const).map((name) => roughnessOf(notes.map(({ key }) => byKey.get(key)?.[name]), skipped));
+  return x === undefined || y === undefined ? undefined : { x: 100 * x, y: 100 * y };
 }

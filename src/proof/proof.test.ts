@@ -55,7 +55,7 @@ describe('buildProof', () => {
   });
 
   it.each([['found', { finished: null }], ['finished', { found: null }]] as const)('works when only %s was measured', (state, change) => {
-    const input = demoProof('en', change);
+    const input = demoProof('en', { ...change, scales: [] });
     expect(keyTables(input)).toHaveLength(1);
     const text = textOf(buildProof(input));
     expect(text).not.toContain(state === 'found' ? 'As finished' : 'As found');

@@ -1,4 +1,4 @@
-import { type Reading, type ScaleTerms, instrumentSchema, scaleTermsSchema } from '#instrument';
+import { type Reading, instrumentSchema, scaleTermsSchema } from '#instrument';
 import { createSay } from '#text';
 import { demoShop, standingOf } from '#workshop';
 import type { OrderDocumentInput } from '../document-input.ts';
@@ -10,7 +10,7 @@ export function demoMaterial(change: Partial<OrderMaterial> = {}): OrderMaterial
   const [piano] = demoShop();
   if (piano === undefined) throw new Error('the demo is empty');
   const terms = piano.steps.flatMap((step) => (step.kind === 'scale' ? [scaleTermsSchema.parse(step.terms)] : [])).at(-1) ?? null;
-  return { instrument: demoInstrument(), readings: standingOf(piano.steps).readings, cycle: 1, state: 'planned', terms: terms as ScaleTerms | null, orderTerms: {}, ...change };
+  return { instrument: demoInstrument(), readings: standingOf(piano.steps).readings, cycle: 1, state: 'planned', terms, orderTerms: {}, ...change };
 }
 
 /** The card of the demo grand. */

@@ -5,7 +5,7 @@ import { explainIssue } from '#text';
 import { parseMeasure, unitSign } from '#units';
 import { usePiano } from '../api/piano.tsx';
 import { useKept } from '../kept/kept.ts';
-import { useLocale, useSay } from '../language/use-say.ts';
+import { useFigures, useLocale, useSay } from '../language/use-say.ts';
 import { Field } from '../ui/field.tsx';
 
 type Typed = Readonly<Partial<Record<OrderFieldName, string>>>;
@@ -14,13 +14,22 @@ type Typed = Readonly<Partial<Record<OrderFieldName, string>>>;
 export function OrderLinks({ state }: { readonly state: State }) {
   const say = useSay();
   const locale = useLocale();
+  const figure = useFigures();
   const { id, cycle } = usePiano();
   const [typed, setTyped] = useKept<Typed>(`wrestplank.order.${id}`, {});
   const terms = termsOf(typed, locale);
   const issues: readonly Issue[] = terms.ok ? [] : terms.issues;
+  const errorOf = (name: OrderFieldName): string | undefined => {
+    const wrong = issues.filter(({ path }) => path === name);
+    return wrong.length === 0 ? undefined : wrong.map((issue) => explainIssue(say, issue, locale)).join(' ');
+  };
+  const hintOf = (name: OrderFieldName): string | undefined => {
+    const { usual }: OrderField = orderFields[name];
+    return usual === undefined || (typed[name] ?? '') !== '' ? undefined : say('order.usual', { value: figure(usual, 0) });
+  };
   const address = (file: string, rest: Readonly<Record<string, string>> = {}): string => {
-    const stated = Object.entries(terms.ok ? terms.value : {}).map(([name, value]) => [name, String(value)]);
-    const query = new URLSearchParams({ state, cycle: String(cycle), locale, ...Object.fromEntries(stated), ...rest });
+    const query = new URLSearchParams({ state, cycle: String(cycle), locale, ...rest });
+    for (const [name, value] of Object.entries<number>(terms.ok ? terms.value : {})) query.set(name, String(value));
     return `/api/pianos/${encodeURIComponent(id)}/${file}?${query.toString()}`;
   };
   const paper = /-(?:US|CA|MX)$/u.test(locale) ? 'letter' : 'a4';
@@ -33,8 +42,8 @@ export function OrderLinks({ state }: { readonly state: State }) {
         <div className="fields">
           {orderFieldNames.map((name) => (
             <Field
-              key={name} label={labelOf(name, say(`order.field.${name}`))} inputMode="decimal" value={typed[name] ?? ''} hint={usualOf(name)}
-              error={issues.filter(({ path }) => path === name).map((issue) => explainIssue(say, issue, locale)).join(' ')}
+              key={name} label={labelOf(name, say(`order.field.${name}`))} inputMode="decimal" value={typed[name] ?? ''} hint={hintOf(name)}
+              error={errorOf(name)}
               onChange={(text) => { setTyped({ ...typed, [name]: text }); }}
             />
           ))}
@@ -57,12 +66,6 @@ export function OrderLinks({ state }: { readonly state: State }) {
 function labelOf(name: OrderFieldName, words: string): string {
   const sign = unitSign[orderFields[name].unit];
   return sign === '' ? words : `${words} (${sign})`;
-}
-
-/** What is usual stands in the hint. */
-function usualOf(name: OrderFieldName): string | undefined {
-  const { usual }: OrderField = orderFields[name];
-  return usual === undefined ? undefined : String(usual);
 }
 
 function termsOf(typed: Typed, locale: string): Result<OrderTerms> {

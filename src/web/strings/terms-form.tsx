@@ -1,14 +1,11 @@
 import type { ScaleTermsDraft } from '#instrument';
-import { explainIssue } from '#text';
 import { unitSign } from '#units';
-import { type SyntheticEvent, useMemo, useState } from 'react';
-import { usePiano } from '../api/piano.tsx';
-import { useDraft } from '../kept/draft.ts';
 import { TakenUp } from '../kept/taken-up.tsx';
-import { useLocale, useSay } from '../language/use-say.ts';
+import { useSay } from '../language/use-say.ts';
 import { Field } from '../ui/field.tsx';
 import { SelectField } from '../ui/select-field.tsx';
 import { formOf, termFigures, termsOf } from './terms-draft.ts';
+import { useTermsForm } from './use-terms-form.ts';
 import { WireFields } from './wire-fields.tsx';
 
 interface TermsFormProps {
@@ -26,16 +23,8 @@ const choices = {
 /** What is stated and asked of the strings of this stay. Everything may stay open: then it is told what was assumed instead, and nothing is judged. */
 export function TermsForm({ isBusy, onState, onClose }: TermsFormProps) {
   const say = useSay();
-  const locale = useLocale();
-  const { id, cycle, scale } = usePiano();
-  const draft = useDraft(`scale.strings.${id}.${String(cycle)}`, () => formOf(scale, locale));
+  const { draft, errorOf, wrong, submit } = useTermsForm({ name: 'strings', formOf, termsOf, onState });
   const { typed: form, change } = draft;
-  const [isAsked, setAsked] = useState(false);
-  const result = useMemo(() => termsOf(form, scale, locale), [form, scale, locale]);
-  const errorOf = (path: string): string | undefined => {
-    const wrong = isAsked && !result.ok ? result.issues.filter((issue) => issue.path === path) : [];
-    return wrong.length === 0 ? undefined : wrong.map((issue) => explainIssue(say, issue, locale)).join(' ');
-  };
   const select = (name: keyof typeof choices, hint: string) => (
     <SelectField<string>
       label={say(`scale.field.${name}`)} value={form[name]} hint={hint}
@@ -43,11 +32,6 @@ export function TermsForm({ isBusy, onState, onClose }: TermsFormProps) {
       onChange={(value) => { change((now) => ({ ...now, [name]: value })); }}
     />
   );
-  const submit = (event: SyntheticEvent): void => {
-    event.preventDefault();
-    setAsked(true);
-    if (result.ok) onState(result.value, draft.drop);
-  };
   return (
     <form className="panel" onSubmit={submit} noValidate aria-labelledby="strings-terms">
       <h2 id="strings-terms">{say('strings.terms')}</h2>
@@ -61,7 +45,7 @@ export function TermsForm({ isBusy, onState, onClose }: TermsFormProps) {
       </div>
       <WireFields wires={form.wires} errorOf={errorOf} onChange={(wires) => { change((now) => ({ ...now, wires })); }} />
       <Field label={say('scale.field.remark')} value={form.remark} lines={2} maxLength={4000} onChange={(remark) => { change((now) => ({ ...now, remark })); }} />
-      {isAsked && !result.ok && <p className="field-error" role="alert">{say('strings.terms.wrong', { count: result.issues.length })}</p>}
+      {wrong > 0 && <p className="field-error" role="alert">{say('strings.terms.wrong', { count: wrong })}</p>}
       <div className="row">
         <button type="submit" className="button button-main" disabled={isBusy}>{say('strings.terms.state')}</button>
         <button type="button" className="button" onClick={() => { draft.drop(); onClose(); }}>{say('action.intent.cancel')}</button>

@@ -1,9 +1,13 @@
 import { compassOf, noteNameOf } from '#instrument';
 import { medianOf } from '#numerics';
 import { type Block, type Cell, type TableBlock, asStated, bare, cell, noteRuns } from '#report';
-import type { AnalysedNote, Load, NoteFigures, ScaleWire } from '#strings';
+import { type AnalysedNote, type Load, type NoteFigures, type ScaleWire, plainStringOperation, wireStrengthOperation, woundStringOperation } from '#strings';
 import type { ProofInput, ProvedScale } from './input.ts';
 import { COVERAGE } from './plots.ts';
+import { sourceList } from './sources.ts';
+
+/** Sources of what is told of strings. */
+const STRING_SOURCES = [plainStringOperation, woundStringOperation, wireStrengthOperation].flatMap(({ sources }) => sources);
 
 /**
  * The strings as found, planned and as finished, as far as any were noted: load by section and whole, every note, how sure the figures are
@@ -22,6 +26,8 @@ export function stringsOf(input: ProofInput): readonly Block[] {
     { type: 'list', items: scales.map((scale) => doubtOf(scale, input)) },
     { type: 'paragraph', size: 'small', text: say('proof.strings.doubt', { coverage: COVERAGE }) },
     ...scales.flatMap((scale) => assumedOf(scale, input)),
+    { type: 'heading', level: 2, text: say('proof.sources') },
+    sourceList(STRING_SOURCES, say),
     { type: 'caution', text: `${say('strings.caution.title')} ${say('strings.caution.text')} ${say('strings.caution.plate')}` },
     ...scales.flatMap((scale) => notesOf(scale, input)),
   ];

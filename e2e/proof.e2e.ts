@@ -35,8 +35,8 @@ describe('the proof on screen', () => {
     await onProof(demo, {}, async (page) => {
       const { pages } = await readPdf(await pdfOf(page));
       const printed = pages.join(' ').replace(/\s+/gu, ' ');
-      expect(pages.length).toBeGreaterThanOrEqual(4);
-      expect(pages.length).toBeLessThanOrEqual(8);
+      expect(pages.length).toBeGreaterThanOrEqual(8);
+      expect(pages.length).toBeLessThanOrEqual(11);
       const counts = await page.locator('.report-headline strong').allInnerTexts();
       expect(counts).toEqual(['57 of 88', '88 of 88']);
       const headings = await page.locator('.report h2').allInnerTexts();

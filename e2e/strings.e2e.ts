@@ -136,7 +136,7 @@ describe('the strings by keyboard alone', () => {
       await page.getByLabel('Greatest share of the breaking load (%)').fill('62');
       await page.getByRole('button', { name: 'That holds' }).click();
       await page.getByText('Asked: 30 % to 62 % of breaking').waitFor();
-      await page.locator('.sign-legend').getByText('above the share of breaking asked').waitFor();
+      await page.locator('.sign-legend').getByText('above what is asked').first().waitFor();
       await page.keyboard.press('Control+z');
       await page.getByText('Asked: 30 % to 65 % of breaking').waitFor();
     });

@@ -59,3 +59,8 @@ export function keyOfNote(compass: Compass, typed: string): KeyNumber | undefine
 export function equalTemperedHzOf(compass: Compass, key: KeyNumber, a4Hz = 440): Hertz {
   return hertz(a4Hz * 2 ** ((midiOf(compass, key) - 69) / 12));
 }
+
+/** The compass of an instrument, and nothing else of it. */
+export function compassOf({ firstMidi, lastMidi }: Compass): Compass {
+  return { firstMidi, lastMidi };
+}

@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import type { Compass } from './compass.ts';
 
 /** A run of keys with strings of one kind, between two breaks. */
 const sectionSchema = z.strictObject({ name: z.string().min(1).max(40), firstKey: z.number().int().min(1), lastKey: z.number().int().min(1) });
@@ -30,11 +29,6 @@ export const instrumentSchema = z.strictObject({
   demo: z.boolean(),
 });
 export type Instrument = z.output<typeof instrumentSchema>;
-
-/** The compass of an instrument. */
-export function compassOf({ firstMidi, lastMidi }: Pick<Instrument, 'firstMidi' | 'lastMidi'>): Compass {
-  return { firstMidi, lastMidi };
-}
 
 /** A day of the calendar, `YYYY-MM-DD` (ISO 8601). */
 export const daySchema = z.iso.date();

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { states } from './reading.ts';
+import { states } from './state.ts';
 
 /** Parts looked at by eye. */
 export const observedParts = ['soundboard', 'rib', 'bridge', 'bridgePins', 'plate', 'pinblock', 'tuningPins'] as const;

@@ -65,7 +65,7 @@ export function RescaleView({ found, trial }: { readonly found: ScaleAnalysis | 
       <RescaleForm draft={draft} standing={standing} issues={issues} isRunning={state.isRunning} onChange={setDraft} onRun={() => { begin(false); }} onTrade={() => { begin(true); }}>
         <RunState state={state} onStop={stop} />
       </RescaleForm>
-      <div className="rescale-outcome" ref={outcome} tabIndex={-1} role="region" aria-label={say('rescale.result')}>
+      <div className="rescale-outcome" ref={outcome} tabIndex={-1} role="group" aria-label={say('rescale.result')}>
         {issues.length > 0 && <Refusal issues={issues} />}
         {state.hasFailed && <Note tone="bad" role="alert">{say('rescale.failed')}</Note>}
         {started?.isTrade === true && <TradeOff runs={state.runs} standing={standing} chosen={chosen} onChoose={setChosen} />}

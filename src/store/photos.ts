@@ -3,6 +3,7 @@ import { createHash, randomUUID } from 'node:crypto';
 import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, readFileSync, renameSync, writeSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { type KeptPhoto, type PhotoType, type ReadPhoto, StoreFailure } from './bench-store.ts';
+import { syncFolder } from './sync.ts';
 
 /** Where photos lie: files named by their hash. */
 export interface Photos {
@@ -57,16 +58,7 @@ function writeWhole(file: string, bytes: Uint8Array): void {
     closeSync(opened);
   }
   renameSync(unfinished, file);
-  if (process.platform !== 'win32') syncFolder(folder);
-}
-
-function syncFolder(folder: string): void {
-  const opened = openSync(folder, 'r');
-  try {
-    fsyncSync(opened);
-  } finally {
-    closeSync(opened);
-  }
+  syncFolder(folder);
 }
 
 const starts = (bytes: Uint8Array, text: string, at = 0): boolean => Buffer.from(bytes.subarray(at, at + text.length)).toString('latin1') === text;

@@ -1,6 +1,7 @@
-import { closeSync, cpSync, existsSync, fsyncSync, openSync, readdirSync, renameSync, rmSync } from 'node:fs';
+import { cpSync, existsSync, readdirSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { hasTemplate, makeCluster, templateFolder } from './template.ts';
+import { syncFolder, syncOne } from '../sync.ts';
 
 /**
  * The folder of the database files inside a data folder, made whole on the first start.
@@ -27,18 +28,4 @@ function syncTree(folder: string): void {
     else syncOne(inner, 'r+');
   }
   syncFolder(folder);
-}
-
-function syncOne(path: string, flags: 'r' | 'r+'): void {
-  const file = openSync(path, flags);
-  try {
-    fsyncSync(file);
-  } finally {
-    closeSync(file);
-  }
-}
-
-/** Windows opens no folders, and orders its own. */
-function syncFolder(folder: string): void {
-  if (process.platform !== 'win32') syncOne(folder, 'r');
 }

@@ -1,5 +1,6 @@
 import type { MessageKey } from './catalogue.en.ts';
 import { action } from './de/action.ts';
+import { actionTerms } from './de/action-terms.ts';
 import { belly } from './de/belly.ts';
 import { bellyPage } from './de/belly-page.ts';
 import { cli } from './de/cli.ts';
@@ -37,6 +38,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...bellyPage,
   ...issues,
   ...action,
+  ...actionTerms,
   ...touch,
   ...work,
   ...proof,

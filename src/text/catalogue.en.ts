@@ -1,4 +1,5 @@
 import { action } from './en/action.ts';
+import { actionTerms } from './en/action-terms.ts';
 import { belly } from './en/belly.ts';
 import { bellyPage } from './en/belly-page.ts';
 import { cli } from './en/cli.ts';
@@ -36,6 +37,7 @@ export const en = {
   ...bellyPage,
   ...issues,
   ...action,
+  ...actionTerms,
   ...touch,
   ...work,
   ...proof,

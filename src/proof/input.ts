@@ -2,7 +2,7 @@ import type { TouchAnalysis } from '#action';
 import type { Instrument, Reading, State, TouchIntent, WeighingSession } from '#instrument';
 import type { ScaleAnalysis } from '#strings';
 import type { Say } from '#text';
-import type { ScaleAssumption } from '#workshop';
+import type { Person, ScaleAssumption } from '#workshop';
 
 /** What a proof says of the instrument; `null` and an empty name print as not stated. */
 export interface ProofInstrument extends Pick<Instrument, 'name' | 'maker' | 'serial' | 'year' | 'lengthMm' | 'firstMidi' | 'lastMidi' | 'demo'> {
@@ -39,6 +39,8 @@ export interface ProofInput {
   readonly scales?: readonly ProvedScale[] | undefined;
   /** Standing readings, for the remarks made at the keys. */
   readonly readings?: readonly Reading[] | undefined;
+  /** The people known at the bench, for who measured; figures from files name nobody. */
+  readonly people?: readonly Person[] | undefined;
   /** Newest entry of the instrument's log; null for figures that came from files. */
   readonly head: { readonly seq: number; readonly hash: string } | null;
   /** Day of printing, ISO 8601. */

@@ -5,7 +5,7 @@ import { scaleInputOf, touchInputOf } from '#workshop';
 import type { ProofInput, ProofInstrument, ProvedScale, ProvedState } from './input.ts';
 
 /** What a proof is read from: an instrument with its sessions and standing readings, from a store or from files. */
-export interface ProofMaterial extends Pick<ProofInput, 'cycle' | 'intent' | 'head' | 'printedAt' | 'locale' | 'say' | 'title'> {
+export interface ProofMaterial extends Pick<ProofInput, 'cycle' | 'intent' | 'head' | 'printedAt' | 'locale' | 'say' | 'title' | 'people'> {
   readonly instrument: ProofInstrument;
   /** `startedAt` is null where no clock saw the weighing. */
   readonly sessions: readonly (Omit<WeighingSession, 'startedAt'> & { readonly startedAt: string | null })[];

@@ -1,6 +1,7 @@
 import { type Block, type Cell, type TableBlock, asStated, cell, dayOf, statedOr } from '#report';
 import type { TouchAnalysis } from '#action';
 import { type ProofInput, type ProofSession, type Proved, provedStates } from './input.ts';
+import { measurersOf } from './people.ts';
 import { COVERAGE } from './plots.ts';
 import { readingNoiseOf } from './summary.ts';
 import { grams, statedGrams } from './words.ts';
@@ -13,6 +14,7 @@ export function methodOf(input: ProofInput): readonly Block[] {
     { type: 'heading', level: 1, text: say('proof.method') },
     { type: 'paragraph', size: 'body', text: say('proof.method.how') },
     ...sessionsOf(input),
+    ...measurersOf(input),
     { type: 'heading', level: 1, text: say('proof.uncertainty') },
     { type: 'paragraph', size: 'body', text: say('proof.uncertainty.how', { coverage: COVERAGE }) },
     { type: 'list', items: provedStates(input).map((proved) => uncertaintyOf(proved, input)) },

@@ -28,7 +28,7 @@ export interface AppOptions {
   readonly operations: readonly AnyOperation[];
   /** Folder of the built web app; without one only the API answers. */
   readonly webRoot?: string;
-  /** Reference of the person at the bench, written into every event. */
+  /** What is written into an event where the request names nobody. */
   readonly by?: string;
   /** Day and time of printing. */
   readonly clock?: () => Date;

@@ -8,6 +8,7 @@ import { command } from './de/command.ts';
 import { issues } from './de/issues.ts';
 import { operations } from './de/operations.ts';
 import { order } from './de/order.ts';
+import { people } from './de/people.ts';
 import { pianos } from './de/pianos.ts';
 import { proof } from './de/proof.ts';
 import { quantities } from './de/quantities.ts';
@@ -25,6 +26,7 @@ import { work } from './de/work.ts';
 /** Every German message, one file per area of the program. */
 export const de: Readonly<Record<MessageKey, string>> = {
   ...shell,
+  ...people,
   ...pianos,
   ...readings,
   ...quantities,

@@ -7,6 +7,7 @@ import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
 import { operations } from './en/operations.ts';
 import { order } from './en/order.ts';
+import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
 import { proof } from './en/proof.ts';
 import { quantities } from './en/quantities.ts';
@@ -24,6 +25,7 @@ import { work } from './en/work.ts';
 /** Every English message, one file per area of the program. */
 export const en = {
   ...shell,
+  ...people,
   ...pianos,
   ...readings,
   ...quantities,

@@ -1,9 +1,11 @@
 import type { TouchAnalysis } from '#action';
 import { type Reading, type State, quantityOf, states } from '#instrument';
 import { type ProofInput, buildProof } from '#proof';
+import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { useMemo, useState } from 'react';
 import { type Piano, usePiano } from '../api/piano.tsx';
+import { peopleQuery } from '../api/queries.ts';
 import type { ReadingBook } from '../api/reading-book.ts';
 import { useReadingBook } from '../api/use-readings.ts';
 import { touchOf } from '../api/use-touch.ts';
@@ -27,8 +29,9 @@ function Proof() {
   const locale = useLocale();
   const piano = usePiano();
   const book = useReadingBook();
+  const { data: people } = useQuery(peopleQuery);
   const [paper, setPaper] = useState<Paper>(() => (/-(?:US|CA|MX)$/u.test(locale) ? 'letter' : 'a4'));
-  const input = useMemo(() => inputOf(piano, book, locale, say), [piano, book, locale, say]);
+  const input = useMemo(() => inputOf(piano, book, { people, locale, say }), [piano, book, people, locale, say]);
   const report = useMemo(() => buildProof(input), [input]);
   if (book.found.size + book.finished.size === 0) return <NothingToProve />;
   const address = `/api/pianos/${encodeURIComponent(piano.id)}/proof.pdf?${new URLSearchParams({ paper, locale, cycle: String(piano.cycle) }).toString()}`;
@@ -44,7 +47,7 @@ function Proof() {
   );
 }
 
-function inputOf(piano: Piano, book: ReadingBook, locale: string, say: ProofInput['say']): ProofInput {
+function inputOf(piano: Piano, book: ReadingBook, { people, locale, say }: Pick<ProofInput, 'people' | 'locale' | 'say'>): ProofInput {
   const analysis = (state: Exclude<State, 'planned'>): TouchAnalysis | null => (hasKeys(book[state]) ? touchOf(piano, state, book[state]) : null);
   return {
     instrument: piano.instrument,
@@ -56,6 +59,7 @@ function inputOf(piano: Piano, book: ReadingBook, locale: string, say: ProofInpu
     scales: states.filter((state) => hasStrings(book[state])).map((state) => scaleOf(piano, state, { book, locale })),
     readings: [...book.found.values(), ...book.finished.values()],
     head: piano.file.head,
+    people,
     printedAt: new Date().toISOString().slice(0, 10),
     locale,
     say,

@@ -10,6 +10,7 @@ const leadWords = Object.fromEntries(([1, 2, 3, 4, 5, 6] as const).flatMap((numb
   [`quantity.lead${String(number)}DiameterMm.mistakes`, 'Ein gequollenes oder breitgeschlagenes Blei über den Grat gemessen.'],
 ])) as Readonly<Record<`quantity.lead${1 | 2 | 3 | 4 | 5 | 6}${'PositionMm' | 'DiameterMm'}.${'name' | 'short' | 'howTo' | 'mistakes'}`, string>>;
 
+/** The messages of this area. */
 export const actionTerms = {
   ...leadWords,
   'quantity.keyMassG.name': 'Taste, ganzes Gewicht',

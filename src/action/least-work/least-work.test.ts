@@ -7,6 +7,7 @@ import { balanceWeightOf } from '../balance.ts';
 import { leastWork } from './least-work.ts';
 import type { LeastWork, LeastWorkProblem, WorkOperation } from './problem.ts';
 import { fewestMinutes, insideWith } from './testing/exhaust.ts';
+import { minutesByMilp } from './testing/milp.ts';
 import { SHOP, amount, keyOf, questionOf } from './testing/question.ts';
 
 const frictionNames = SHOP.filter(({ changes }) => changes === 'friction').map(({ name }) => name);
@@ -14,10 +15,10 @@ const frictionNames = SHOP.filter(({ changes }) => changes === 'friction').map((
 /** A key with faults: friction here and there, of which the operations are told their part. */
 const faultyKey = fc.record({
   down: fc.integer({ min: 380, max: 640 }), friction: fc.integer({ min: 70, max: 210 }), front: fc.integer({ min: 100, max: 400 }), hammer: fc.integer({ min: 60, max: 110 }),
-  parts: fc.uniqueArray(fc.tuple(fc.constantFrom(...frictionNames), fc.integer({ min: -60, max: 5 })), { maxLength: 3, selector: ([name]) => name }),
+  parts: fc.uniqueArray(fc.tuple(fc.constantFrom(...frictionNames), fc.integer({ min: -60, max: 5 }), fc.constantFrom(undefined, 0.3)), { maxLength: 3, selector: ([name]) => name }),
 }).map(({ down, friction, front, hammer, parts }) => ({
   down: down / 10, up: (down - 2 * friction) / 10, front: front / 10, hammer: hammer / 10,
-  amounts: parts.map(([operation, tenths]) => ({ operation, ...amount.friction(tenths / 10) })),
+  amounts: parts.map(([operation, tenths, uncertainty]) => ({ operation, ...amount.friction(tenths / 10, uncertainty) })),
 }));
 
 const keyboard = (most: number) => fc.array(faultyKey, { minLength: 1, maxLength: most }).map((keys) => keys.map((key, place) => keyOf({ ...key, key: place + 1 })));
@@ -43,6 +44,10 @@ const shopQuestion = (mostKeys: number, mostOperations: number) => fc.record({
     target: { quantity, targetG: grams(quantity === 'downWeight' ? 49 : 37), toleranceG: grams(tolerance), guardG: grams(guard), ...limits },
   });
 });
+
+/** Sum of the doubts of the work done at a key. */
+const doubtOf = (work: LeastWork['keys'][number]['work'], amounts: LeastWorkProblem['keys'][number]['amounts'] = []): number =>
+  work.reduce((sum, { operation }) => sum + amounts.reduce((own, each) => own + (each.operation === operation && 'changeG' in each ? (each.uncertaintyG ?? 0) : 0), 0), 0);
 
 const changesOf = (work: LeastWork['keys'][number]['work']) => {
   const sum = { friction: 0, ratio: 0, hammer: 0, front: 0 };
@@ -75,6 +80,19 @@ describe('least work against exhaustion', () => {
   });
 });
 
+describe('least work against a general solver', () => {
+  const oneOfHammerAndRatio = SHOP.map((operation): WorkOperation => (operation.changes === 'hammer' || operation.changes === 'ratio' ? { ...operation, group: 'weight' } : operation));
+  const named = (problem: LeastWorkProblem): LeastWorkProblem => ({ ...problem, operations: problem.operations.map((operation) => oneOfHammerAndRatio.find(({ name }) => name === operation.name) ?? operation) });
+  const cases = fc.sample(fc.tuple(fc.array(faultyKey, { minLength: 12, maxLength: 24 }).map((keys) => keys.map((key, place) => keyOf({ ...key, key: place + 1 }))), shopQuestion(1, 10), fc.integer({ min: 5, max: 60 })), { numRuns: 6, seed: 19 });
+  it.each(cases.map((each, place) => [place, ...each] as const))('keyboard %i', async (_, keys, { target, setups = [] }, minutes) => {
+    const problem = named(questionOf(keys, { target, setups: [{ name: 'keysOff', minutes }, ...setups.slice(1)] }));
+    const found = mustBe(leastWork(problem));
+    const reachable = keys.filter(({ key }) => !found.outOfReach.includes(key));
+    expect(found.minutes).toBeCloseTo(await minutesByMilp({ ...problem, keys: reachable }) ?? NaN, 6);
+    for (const key of keys.filter((one) => !reachable.includes(one))) expect(await minutesByMilp({ ...problem, keys: [key] })).toBeUndefined();
+  });
+});
+
 describe('every key of a plan', () => {
   it('is inside when worked out anew from its parts and the changes', () => {
     fc.assert(fc.property(shopQuestion(8, 10), (problem) => {
@@ -83,8 +101,7 @@ describe('every key of a plan', () => {
         const key = problem.keys[place];
         if (key?.parts === undefined) continue;
         const change = changesOf(plan.work);
-        const doubt = 0;
-        expect(insideWith(problem, key, change, doubt, 1e-6)).toBe(plan.verdict !== 'outOfReach');
+        expect(insideWith(problem, key, change, doubtOf(plan.work, key.amounts), 1e-6)).toBe(plan.verdict !== 'outOfReach');
         const before = weightRatioOf({ ...key.parts, balanceWeightG: balanceWeightOf(key) });
         const after = balanceFromPartsOf({ ...key.parts, hammerWeightG: grams(key.parts.hammerWeightG + change.hammer), frontWeightG: grams(key.parts.frontWeightG + change.front), actionRatio: ratio(before + change.ratio) });
         expect(plan.after.balanceWeightG).toBeCloseTo(after, 6);
@@ -120,8 +137,9 @@ describe('every key of a plan', () => {
         for (const { changes, changeG = 0, ratioChange = 0, alone } of plan.outOfReach.wouldReach) {
           const base = changesOf(alone ? [] : plan.outOfReach.nearest);
           const by = changeG + ratioChange;
-          expect(insideWith(problem, key, { ...base, [changes]: base[changes] + by }, 0, 1e-6)).toBe(true);
-          expect(insideWith(problem, key, { ...base, [changes]: base[changes] + by * 0.99 }, 0, 0)).toBe(false);
+          const doubt = doubtOf(alone ? [] : plan.outOfReach.nearest, key.amounts);
+          expect(insideWith(problem, key, { ...base, [changes]: base[changes] + by }, doubt, 1e-6)).toBe(true);
+          expect(insideWith(problem, key, { ...base, [changes]: base[changes] + by * 0.99 }, doubt, 0)).toBe(false);
         }
       }
     }), { numRuns: 150, seed: 15 });

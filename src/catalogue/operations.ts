@@ -1,4 +1,5 @@
 import {
+  actionStrokeOperation,
   balanceFromPartsOperation,
   contactGeometryOperation,
   dynamicTouchOperation,
@@ -74,6 +75,7 @@ export const operations: readonly AnyOperation[] = [
   regulationOperation,
   leverShiftOperation,
   contactGeometryOperation,
+  actionStrokeOperation,
   uprightTouchOperation,
   wireStrengthOperation,
   plainStringOperation,

@@ -20,6 +20,7 @@ import { settings } from './de/settings.ts';
 import { shell } from './de/shell.ts';
 import { story } from './de/story.ts';
 import { strings } from './de/strings.ts';
+import { strokeOperation } from './de/stroke-operation.ts';
 import { stringOperations } from './de/string-operations.ts';
 import { touch } from './de/touch.ts';
 import { work } from './de/work.ts';
@@ -34,6 +35,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...scale,
   ...operations,
   ...actionOperations,
+  ...strokeOperation,
   ...stringOperations,
   ...strings,
   ...rescale,

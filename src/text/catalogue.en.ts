@@ -19,6 +19,7 @@ import { settings } from './en/settings.ts';
 import { shell } from './en/shell.ts';
 import { story } from './en/story.ts';
 import { strings } from './en/strings.ts';
+import { strokeOperation } from './en/stroke-operation.ts';
 import { stringOperations } from './en/string-operations.ts';
 import { touch } from './en/touch.ts';
 import { work } from './en/work.ts';
@@ -33,6 +34,7 @@ export const en = {
   ...scale,
   ...operations,
   ...actionOperations,
+  ...strokeOperation,
   ...stringOperations,
   ...strings,
   ...rescale,

@@ -28,6 +28,7 @@ export const bibliography = {
   'TECH-LIST-2002': { title: 'Technicians’ mailing-list post of 18 October 2002: dip and blow of grands', access: 'read' },
   'TECH-LIST-UPRIGHT': { title: 'Technicians’ mailing-list post of 12 March 1998: regulation of uprights', access: 'read' },
   'TRADE-1919': { title: 'Piano Tone Building (1919 trade conference), quoted in a technicians’ list archive', access: 'read' },
+  'LAGRANGE-1795': { title: 'J.-L. Lagrange, Leçons élémentaires sur les mathématiques (1795): the polynomial through given points', access: 'memory' },
   'ARONHOLD-KENNEDY': { title: 'Theorem of the three instant centres (S. Aronhold 1872, A. Kennedy 1886), as textbooks of gears and mechanisms have it', access: 'memory' },
   'RFC-8785': { title: 'RFC 8785 (2020), JSON Canonicalization Scheme', access: 'memory' },
   'HOARE-1961': { title: 'C. A. R. Hoare, Algorithm 65: Find, Communications of the ACM 4 (1961)', access: 'memory' },

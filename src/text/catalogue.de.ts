@@ -1,5 +1,6 @@
 import type { MessageKey } from './catalogue.en.ts';
 import { action } from './de/action.ts';
+import { actionOperations } from './de/action-operations.ts';
 import { belly } from './de/belly.ts';
 import { bellyPage } from './de/belly-page.ts';
 import { cli } from './de/cli.ts';
@@ -29,6 +30,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...quantities,
   ...scale,
   ...operations,
+  ...actionOperations,
   ...stringOperations,
   ...strings,
   ...rescale,

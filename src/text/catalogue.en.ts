@@ -1,4 +1,5 @@
 import { action } from './en/action.ts';
+import { actionOperations } from './en/action-operations.ts';
 import { belly } from './en/belly.ts';
 import { bellyPage } from './en/belly-page.ts';
 import { cli } from './en/cli.ts';
@@ -28,6 +29,7 @@ export const en = {
   ...quantities,
   ...scale,
   ...operations,
+  ...actionOperations,
   ...stringOperations,
   ...strings,
   ...rescale,

@@ -1,5 +1,8 @@
 import { sumOf } from '#numerics';
-import { type GramMillimetres, type GramSquareMillimetres, type Grams, type GramsPerCubicMillimetre, type Millimetres, STANDARD_GRAVITY_M_PER_S2, gramMillimetres, gramSquareMillimetres, grams, gramsPerCubicMillimetre, millimetres, metresPerSecondSquared, type MetresPerSecondSquared } from '#units';
+import {
+  type GramMillimetres, type GramSquareMillimetres, type Grams, type GramsPerCubicMillimetre, type MetresPerSecondSquared, type Millimetres,
+  STANDARD_GRAVITY_M_PER_S2, gramMillimetres, gramSquareMillimetres, grams, gramsPerCubicMillimetre, metresPerSecondSquared, millimetres,
+} from '#units';
 
 /** Density of lead. @source METALS-MEMORY */
 export const LEAD_DENSITY_G_PER_MM3: GramsPerCubicMillimetre = gramsPerCubicMillimetre(0.01134);

@@ -9,6 +9,7 @@ import { issues } from './de/issues.ts';
 import { operations } from './de/operations.ts';
 import { order } from './de/order.ts';
 import { pianos } from './de/pianos.ts';
+import { planningOperations } from './de/planning-operations.ts';
 import { proof } from './de/proof.ts';
 import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
@@ -31,6 +32,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...scale,
   ...operations,
   ...actionOperations,
+  ...planningOperations,
   ...stringOperations,
   ...strings,
   ...rescale,

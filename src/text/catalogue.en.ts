@@ -8,6 +8,7 @@ import { issues } from './en/issues.ts';
 import { operations } from './en/operations.ts';
 import { order } from './en/order.ts';
 import { pianos } from './en/pianos.ts';
+import { planningOperations } from './en/planning-operations.ts';
 import { proof } from './en/proof.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
@@ -30,6 +31,7 @@ export const en = {
   ...scale,
   ...operations,
   ...actionOperations,
+  ...planningOperations,
   ...stringOperations,
   ...strings,
   ...rescale,

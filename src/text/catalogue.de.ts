@@ -10,6 +10,7 @@ import { order } from './de/order.ts';
 import { people } from './de/people.ts';
 import { pianos } from './de/pianos.ts';
 import { proof } from './de/proof.ts';
+import { proofParts } from './de/proof-parts.ts';
 import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
 import { rescale } from './de/rescale.ts';
@@ -42,6 +43,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...touch,
   ...work,
   ...proof,
+  ...proofParts,
   ...story,
   ...settings,
   ...command,

@@ -9,6 +9,7 @@ import { order } from './en/order.ts';
 import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
 import { proof } from './en/proof.ts';
+import { proofParts } from './en/proof-parts.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
 import { rescale } from './en/rescale.ts';
@@ -41,6 +42,7 @@ export const en = {
   ...touch,
   ...work,
   ...proof,
+  ...proofParts,
   ...story,
   ...settings,
   ...command,

@@ -85,5 +85,5 @@ async function report(given: ProveArguments, { found, finished, intent, readings
   const keys = readings?.length ?? 0;
   if (given.json) return printJson({ out: given.out, paper, readings: keys, judged: intent !== null, head, found: found?.summary ?? null, finished: finished?.summary ?? null });
   note(say('cli.prove.written', { path: given.out, keys, state: found === null ? (finished === null ? 'neither' : 'finished') : finished === null ? 'found' : 'both' }));
-  if (intent === null) note(say('cli.prove.notJudged'));
+  if (intent === null && (found !== null || finished !== null)) note(say('cli.prove.notJudged'));
 }

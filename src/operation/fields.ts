@@ -1,6 +1,6 @@
 import type {
-  Cents, Degrees, Gigapascals, GramMillimetres, Grams, GramsPerMetre, Hertz, Kelvins, KilogramsPerCubicMetre, KilogramsPerSecond, Megapascals, Millimetres,
-  NewtonSquareMetres, Newtons, NewtonsPerMillimetre, PerKelvin, Percent, Ratio,
+  Cents, Degrees, Gigapascals, GramMillimetres, GramSquareMillimetres, Grams, GramsPerCubicMillimetre, GramsPerMetre, Hertz, Kelvins, KilogramsPerCubicMetre, KilogramsPerSecond,
+  Megapascals, MetresPerSecondSquared, Millimetres, Milliseconds, NewtonSquareMetres, Newtons, NewtonsPerMillimetre, PerKelvin, Percent, Ratio, SquareMillimetres,
 } from '#units';
 import { z } from 'zod';
 
@@ -29,6 +29,11 @@ export const field = {
   newtons: (range: Range = {}) => branded<Newtons>(range),
   degrees: (range: Range = {}) => branded<Degrees>(range),
   gramMillimetres: (range: Range = {}) => branded<GramMillimetres>(range),
+  gramSquareMillimetres: (range: Range = {}) => branded<GramSquareMillimetres>(range),
+  gramsPerCubicMillimetre: (range: Range = {}) => branded<GramsPerCubicMillimetre>(range),
+  squareMillimetres: (range: Range = {}) => branded<SquareMillimetres>(range),
+  milliseconds: (range: Range = {}) => branded<Milliseconds>(range),
+  metresPerSecondSquared: (range: Range = {}) => branded<MetresPerSecondSquared>(range),
   hertz: (range: Range = {}) => branded<Hertz>(range),
   cents: (range: Range = {}) => branded<Cents>(range),
   megapascals: (range: Range = {}) => branded<Megapascals>(range),

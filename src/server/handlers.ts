@@ -43,6 +43,7 @@ export const storeHandlers = {
   writeReadings: ({ store, params, body, by }) => store.writeReadings(params.id, body, by),
   setIntent: ({ store, params, body, by }) => store.setIntent(params.id, accepted(checkInput(cycleQuery.required(), params)).cycle, body, by),
   setScale: ({ store, params, body, by }) => store.setScale(params.id, accepted(checkInput(cycleQuery.required(), params)).cycle, body, by),
+  setAction: ({ store, params, body, by }) => store.setAction(params.id, accepted(checkInput(cycleQuery.required(), params)).cycle, body, by),
   addObservation: ({ store, params, body, by }) => store.addObservation(params.id, body, by),
   changeObservation: ({ store, params, body, by }) => store.changeObservation(params.id, params.oid, body, by),
   withdrawObservation: ({ store, params, by }) => store.withdrawObservation(params.id, params.oid, by),

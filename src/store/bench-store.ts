@@ -1,4 +1,4 @@
-import type { Instrument, InstrumentDraft, photoTypes, Observation, ObservationDraft, Reading, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, WeighingSession } from '#instrument';
+import type { ActionTerms, ActionTermsDraft, Instrument, InstrumentDraft, photoTypes, Observation, ObservationDraft, Reading, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, WeighingSession } from '#instrument';
 import type { Issue } from '#result';
 import type { Answer, LogEvent, Person, ReadingBatch, ReadingBatchAnswer, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from '#workshop';
 
@@ -57,6 +57,7 @@ export interface BenchStore {
   assignReadings(id: string, sessionId: string, given: SessionReadings, by: string): Promise<SessionReadingsAnswer>;
   setIntent(id: string, cycle: number, intent: TouchIntent, by: string): Promise<TouchIntent>;
   setScale(id: string, cycle: number, terms: ScaleTermsDraft, by: string): Promise<ScaleTerms>;
+  setAction(id: string, cycle: number, terms: ActionTermsDraft, by: string): Promise<ActionTerms>;
   addObservation(id: string, draft: ObservationDraft, by: string): Promise<Observation>;
   changeObservation(id: string, observationId: string, change: Partial<ObservationDraft>, by: string): Promise<Observation>;
   withdrawObservation(id: string, observationId: string, by: string): Promise<Observation>;

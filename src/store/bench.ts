@@ -1,6 +1,6 @@
 import type { BenchStore } from './bench-store.ts';
 import { getPiano, listPianos } from './cards/files.ts';
-import { setIntent, setScale } from './cards/intents.ts';
+import { setAction, setIntent, setScale } from './cards/intents.ts';
 import { addObservation, changeObservation, withdrawObservation } from './cards/observations.ts';
 import { addPiano, changePiano, openCycle } from './cards/pianos.ts';
 import { addSession, changeSession } from './cards/sessions.ts';
@@ -43,6 +43,7 @@ export function benchStore({ kind, sayAway, bench, close }: Parts): BenchStore {
     assignReadings: on(assignReadings),
     setIntent: on(setIntent),
     setScale: on(setScale),
+    setAction: on(setAction),
     addObservation: on(addObservation),
     changeObservation: on(changeObservation),
     withdrawObservation: on(withdrawObservation),

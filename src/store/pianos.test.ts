@@ -75,6 +75,19 @@ describe.each(engines)('instruments, sessions, intents and work ($name)', ({ ope
     expect((await store().getPiano(piano.id)).scales).toEqual({});
   });
 
+  it('keeps what is asked of the action as it was given, undoes it, and refuses by field what cannot be', async () => {
+    const piano = await store().addPiano(SHOP, grand, 'p1');
+    const anchors = [{ key: 1, weightG: 11 }, { key: 44, weightG: 8.6 }, { key: 88, weightG: 5.4 }];
+    const kept = await store().setAction(piano.id, 1, { hammerCurve: 'anchors', hammerAnchors: anchors, drillsMm: [9.5, 12.7], keepOuts: [{ fromMm: -40, toMm: 40 }] }, 'p1');
+    expect(kept).toMatchObject({ hammerAnchors: anchors, weightRatioNatural: null, mostLeads: null });
+    expect((await store().getPiano(piano.id)).actions).toEqual({ 1: kept });
+    expect(await failureOf(store().setAction(piano.id, 1, { hammerCurve: 'anchors', hammerAnchors: anchors.slice(1) }, 'p1'))).toMatchObject({ reason: 'refused', issues: [{ path: 'hammerAnchors' }] });
+    expect(await failureOf(store().setAction(piano.id, 1, { keepOuts: [{ fromMm: 40, toMm: 30 }] }, 'p1'))).toMatchObject({ issues: [{ path: 'keepOuts[0].toMm' }] });
+    expect(await failureOf(store().setAction(piano.id, 1, { rollerShiftMm: 9 }, 'p1'))).toMatchObject({ issues: [{ path: 'rollerShiftMm', given: 9 }] });
+    await store().undo(piano.id, 2, 'p1');
+    expect((await store().getPiano(piano.id)).actions).toEqual({});
+  });
+
   it('keeps, corrects and withdraws what was seen, and refuses keys off the keyboard and photos that are not there', async () => {
     const piano = await store().addPiano(SHOP, grand, 'p1');
     const seen = await store().addObservation(piano.id, { cycle: 1, state: 'found', part: 'soundboard', fault: 'crack', fromKey: 40, toKey: 52, lengthMm: 310, remark: 'third rib' }, 'p1');

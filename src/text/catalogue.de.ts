@@ -1,5 +1,7 @@
 import type { MessageKey } from './catalogue.en.ts';
 import { action } from './de/action.ts';
+import { actionTerms } from './de/action-terms.ts';
+import { actionOperations } from './de/action-operations.ts';
 import { belly } from './de/belly.ts';
 import { bellyPage } from './de/belly-page.ts';
 import { cli } from './de/cli.ts';
@@ -32,6 +34,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...quantities,
   ...scale,
   ...operations,
+  ...actionOperations,
   ...stringOperations,
   ...strings,
   ...rescale,
@@ -40,6 +43,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...bellyPage,
   ...issues,
   ...action,
+  ...actionTerms,
   ...touch,
   ...work,
   ...proof,

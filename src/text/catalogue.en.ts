@@ -1,4 +1,6 @@
 import { action } from './en/action.ts';
+import { actionTerms } from './en/action-terms.ts';
+import { actionOperations } from './en/action-operations.ts';
 import { belly } from './en/belly.ts';
 import { bellyPage } from './en/belly-page.ts';
 import { cli } from './en/cli.ts';
@@ -31,6 +33,7 @@ export const en = {
   ...quantities,
   ...scale,
   ...operations,
+  ...actionOperations,
   ...stringOperations,
   ...strings,
   ...rescale,
@@ -39,6 +42,7 @@ export const en = {
   ...bellyPage,
   ...issues,
   ...action,
+  ...actionTerms,
   ...touch,
   ...work,
   ...proof,

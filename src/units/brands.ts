@@ -15,6 +15,13 @@ export type Celsius = Quantified<'degC'>;
 export type Percent = Quantified<'pct'>;
 /** Moment of a gram-force at a millimetre. */
 export type GramMillimetres = Quantified<'gmm'>;
+/** Moment of inertia of a part of an action. */
+export type GramSquareMillimetres = Quantified<'g mm2'>;
+/** Density where parts are small: lead has 0.01134. */
+export type GramsPerCubicMillimetre = Quantified<'g/mm3'>;
+export type SquareMillimetres = Quantified<'mm2'>;
+export type Milliseconds = Quantified<'ms'>;
+export type MetresPerSecondSquared = Quantified<'m/s2'>;
 /** Stress or strength: one megapascal is one newton on a square millimetre. */
 export type Megapascals = Quantified<'MPa'>;
 export type Gigapascals = Quantified<'GPa'>;
@@ -53,6 +60,16 @@ export const celsius = (value: number): Celsius => value as Celsius;
 export const percent = (value: number): Percent => value as Percent;
 /** Marks a number as gram-millimetres. */
 export const gramMillimetres = (value: number): GramMillimetres => value as GramMillimetres;
+/** Marks a number as gram square millimetres. */
+export const gramSquareMillimetres = (value: number): GramSquareMillimetres => value as GramSquareMillimetres;
+/** Marks a number as grams a cubic millimetre. */
+export const gramsPerCubicMillimetre = (value: number): GramsPerCubicMillimetre => value as GramsPerCubicMillimetre;
+/** Marks a number as square millimetres. */
+export const squareMillimetres = (value: number): SquareMillimetres => value as SquareMillimetres;
+/** Marks a number as milliseconds. */
+export const milliseconds = (value: number): Milliseconds => value as Milliseconds;
+/** Marks a number as metres a second squared. */
+export const metresPerSecondSquared = (value: number): MetresPerSecondSquared => value as MetresPerSecondSquared;
 /** Marks a number as megapascals. */
 export const megapascals = (value: number): Megapascals => value as Megapascals;
 /** Marks a number as gigapascals. */

@@ -1,5 +1,5 @@
-export { celsius, cents, degrees, gigapascals, gramMillimetres, grams, gramsPerMetre, hertz, kelvins, kilogramsPerCubicMetre, kilogramsPerSecond, megapascals, millimetres, newtonSquareMetres, newtons, newtonsPerMillimetre, perKelvin, percent, ratio, seconds } from './brands.ts';
-export type { Celsius, Cents, Degrees, Gigapascals, GramMillimetres, Grams, GramsPerMetre, Hertz, Kelvins, KilogramsPerCubicMetre, KilogramsPerSecond, Megapascals, Millimetres, NewtonSquareMetres, Newtons, NewtonsPerMillimetre, PerKelvin, Percent, Ratio, Seconds } from './brands.ts';
+export { celsius, cents, degrees, gigapascals, gramMillimetres, gramSquareMillimetres, grams, gramsPerCubicMillimetre, gramsPerMetre, hertz, kelvins, kilogramsPerCubicMetre, kilogramsPerSecond, megapascals, metresPerSecondSquared, millimetres, milliseconds, newtonSquareMetres, newtons, newtonsPerMillimetre, perKelvin, percent, ratio, seconds, squareMillimetres } from './brands.ts';
+export type { Celsius, Cents, Degrees, Gigapascals, GramMillimetres, GramSquareMillimetres, Grams, GramsPerCubicMillimetre, GramsPerMetre, Hertz, Kelvins, KilogramsPerCubicMetre, KilogramsPerSecond, Megapascals, MetresPerSecondSquared, Millimetres, Milliseconds, NewtonSquareMetres, Newtons, NewtonsPerMillimetre, PerKelvin, Percent, Ratio, Seconds, SquareMillimetres } from './brands.ts';
 export { formatMeasure } from './format.ts';
 export type { FormatOptions } from './format.ts';
 export { parseMeasure } from './parse.ts';

@@ -36,3 +36,7 @@ export type { TouchMaterial } from './touch-input.ts';
 export { demoShop } from './demo.ts';
 export type { DemoPiano, DemoStep } from './demo-step.ts';
 export { standingOf } from './demo-work.ts';
+export { regulationInputOf } from './regulation-input.ts';
+export type { GatheredRegulation, RegulationAssumption, RegulationMaterial } from './regulation-input.ts';
+export { hammerInputOf, hammerLifeOfTerms } from './hammer-input.ts';
+export type { GatheredHammers, HammerAssumption, HammerMaterial, ReckonedLife } from './hammer-input.ts';

@@ -1,4 +1,4 @@
-import { instrumentDraftSchema, instrumentSchema, observationDraftSchema, observationSchema, readingSchema, scaleTermsSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from '#instrument';
+import { actionTermsSchema, instrumentDraftSchema, instrumentSchema, observationDraftSchema, observationSchema, readingSchema, scaleTermsSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from '#instrument';
 import { z } from 'zod';
 import { changeOf } from './change.ts';
 import { eventSchema, personDraftSchema, personSchema, readingBatchAnswerSchema, readingBatchSchema, sessionReadingsAnswerSchema, sessionReadingsSchema, workItemDraftSchema, workItemSchema } from './records.ts';
@@ -26,6 +26,8 @@ const file = z.strictObject({
   intents: z.record(z.string(), touchIntentSchema),
   /** Terms of strings and bearing by cycle. */
   scales: z.record(z.string(), scaleTermsSchema),
+  /** Terms of the action by cycle. */
+  actions: z.record(z.string(), actionTermsSchema),
   observations: z.array(observationSchema),
   work: z.array(workItemSchema),
   head: z.strictObject({ seq: z.number().int(), hash: z.string() }),
@@ -95,6 +97,7 @@ export const routes = {
   writeReadings: { method: 'POST', path: '/api/pianos/:id/readings', body: readingBatchSchema, answer: readingBatchAnswerSchema },
   setIntent: { method: 'PUT', path: '/api/pianos/:id/intents/:cycle', body: touchIntentSchema, answer: touchIntentSchema },
   setScale: { method: 'PUT', path: '/api/pianos/:id/scales/:cycle', body: scaleTermsSchema, answer: scaleTermsSchema },
+  setAction: { method: 'PUT', path: '/api/pianos/:id/actions/:cycle', body: actionTermsSchema, answer: actionTermsSchema },
   addObservation: { method: 'POST', path: '/api/pianos/:id/observations', body: observationDraftSchema, answer: observationSchema },
   changeObservation: { method: 'PATCH', path: '/api/pianos/:id/observations/:oid', body: changeOf(observationDraftSchema.shape), answer: observationSchema },
   withdrawObservation: { method: 'DELETE', path: '/api/pianos/:id/observations/:oid', answer: observationSchema },

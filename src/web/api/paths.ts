@@ -15,6 +15,7 @@ export const paths: { readonly [N in RouteName]: Pick<Routes[N], 'method' | 'pat
   writeReadings: { method: 'POST', path: '/api/pianos/:id/readings' },
   setIntent: { method: 'PUT', path: '/api/pianos/:id/intents/:cycle' },
   setScale: { method: 'PUT', path: '/api/pianos/:id/scales/:cycle' },
+  setAction: { method: 'PUT', path: '/api/pianos/:id/actions/:cycle' },
   addObservation: { method: 'POST', path: '/api/pianos/:id/observations' },
   changeObservation: { method: 'PATCH', path: '/api/pianos/:id/observations/:oid' },
   withdrawObservation: { method: 'DELETE', path: '/api/pianos/:id/observations/:oid' },

@@ -1,0 +1,28 @@
+import type { Issue } from '#result';
+import { type Millimetres, millimetres } from '#units';
+import type { Lead } from './lead.ts';
+
+/** How far a key reaches from its balance point; a side that is not known refuses nothing. */
+export interface KeyReach {
+  readonly keyFrontLengthMm?: Millimetres | undefined;
+  readonly keyBackLengthMm?: Millimetres | undefined;
+}
+
+/** Issues of leads that do not lie on the key with their whole hole, each with how far it is out. */
+export function leadsOffKey(leads: readonly Lead[], { keyFrontLengthMm = millimetres(Infinity), keyBackLengthMm = millimetres(Infinity) }: KeyReach): readonly Issue[] {
+  return leads.flatMap(({ positionMm, diameterMm }, index) => {
+    const [min, max] = [diameterMm / 2 - keyBackLengthMm, keyFrontLengthMm - diameterMm / 2];
+    const byMm = Math.max(min - positionMm, positionMm - max);
+    if (byMm <= 0) return [];
+    return [{
+      code: 'range', path: `leads[${String(index)}].positionMm`, given: positionMm,
+      allowed: `${limits(min, max)}, so that the whole hole lies on the key; it is ${String(byMm)} mm off`,
+      params: { reason: 'offKey', byMm, ...(Number.isFinite(min) ? { min } : {}), ...(Number.isFinite(max) ? { max } : {}) },
+    }];
+  });
+}
+
+function limits(min: number, max: number): string {
+  if (Number.isFinite(min) && Number.isFinite(max)) return `${String(min)} to ${String(max)}`;
+  return Number.isFinite(max) ? `at most ${String(max)}` : `at least ${String(min)}`;
+}

@@ -13,6 +13,7 @@ import { people } from './de/people.ts';
 import { pianos } from './de/pianos.ts';
 import { planningOperations } from './de/planning-operations.ts';
 import { proof } from './de/proof.ts';
+import { proofParts } from './de/proof-parts.ts';
 import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
 import { rescale } from './de/rescale.ts';
@@ -50,6 +51,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...touch,
   ...work,
   ...proof,
+  ...proofParts,
   ...story,
   ...settings,
   ...command,

@@ -12,6 +12,7 @@ import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
 import { planningOperations } from './en/planning-operations.ts';
 import { proof } from './en/proof.ts';
+import { proofParts } from './en/proof-parts.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
 import { rescale } from './en/rescale.ts';
@@ -49,6 +50,7 @@ export const en = {
   ...touch,
   ...work,
   ...proof,
+  ...proofParts,
   ...story,
   ...settings,
   ...command,

@@ -33,6 +33,7 @@ function headlineOf(proved: readonly Proved[], input: ProofInput): HeadlineBlock
       label: say(`proof.state.${state}`),
       value: say('proof.countOf', intent === null ? { count: summary.measured, total: summary.keys } : { count: summary.inside, total: summary.judged }),
       detail: detailOf(summary, input),
+      ...(intent === null ? {} : { opens: { of: 'keys', state, output: 'inside', what: say('proof.summary.inside') } as const }),
     })),
   };
 }

@@ -14,6 +14,7 @@ import { ReportView } from '../report/report-view.tsx';
 import { WhenReadings } from '../shell/when-readings.tsx';
 import { Choice } from '../ui/choice.tsx';
 import { scaleOf } from '../strings/state-scale.ts';
+import { proofTellers } from './proof-tellers.ts';
 import { ProofMissing } from './proof-missing.tsx';
 import './proof.css';
 
@@ -33,6 +34,7 @@ function Proof() {
   const [paper, setPaper] = useState<Paper>(() => (/-(?:US|CA|MX)$/u.test(locale) ? 'letter' : 'a4'));
   const input = useMemo(() => inputOf(piano, book, { people, locale, say }), [piano, book, people, locale, say]);
   const report = useMemo(() => buildProof(input), [input]);
+  const tellerOf = useMemo(() => proofTellers({ piano, book, locale, touch: (state) => (state === 'planned' ? null : input[state]) }), [piano, book, locale, input]);
   if (book.found.size + book.finished.size === 0) return <NothingToProve />;
   const address = `/api/pianos/${encodeURIComponent(piano.id)}/proof.pdf?${new URLSearchParams({ paper, locale, cycle: String(piano.cycle) }).toString()}`;
   return (
@@ -42,7 +44,7 @@ function Proof() {
         <a className="button button-main" href={address} target="_blank" rel="noreferrer">{say('proof.open')}</a>
       </div>
       <ProofMissing input={input} />
-      <ReportView report={report} />
+      <ReportView report={report} tellerOf={tellerOf} />
     </div>
   );
 }

@@ -14,32 +14,34 @@ export function PartFields({ part }: { readonly part: Part }) {
   const whole = quantitiesOf(part, 'instrument');
   if (byColour.length + whole.length === 0) return null;
   return (
-    <table className="arms-table panel">
-      {byColour.length > 0 && (
-        <thead>
-          <tr>
-            <td />
-            {colours.map((colour) => <th key={colour} scope="col">{say(`colour.${colour}`)}</th>)}
-          </tr>
-        </thead>
-      )}
-      <tbody>
-        {byColour.map((name) => (
-          <tr key={name}>
-            <Head name={name} />
-            {colours.map((colour, index) => (
-              <td key={colour}><ArmField quantity={name} scope="colour" index={index} label={say('readings.arms.cell', { quantity: say(`quantity.${name}.name`), colour: say(`colour.${colour}`) })} /></td>
-            ))}
-          </tr>
-        ))}
-        {whole.map((name) => (
-          <tr key={name}>
-            <Head name={name} />
-            <td colSpan={2}><ArmField quantity={name} scope="instrument" index={0} label={say(`quantity.${name}.name`)} /></td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <div className="panel">
+      <table className="arms-table">
+        {byColour.length > 0 && (
+          <thead>
+            <tr>
+              <td />
+              {colours.map((colour) => <th key={colour} scope="col">{say(`colour.${colour}`)}</th>)}
+            </tr>
+          </thead>
+        )}
+        <tbody>
+          {byColour.map((name) => (
+            <tr key={name}>
+              <Head name={name} />
+              {colours.map((colour, index) => (
+                <td key={colour}><ArmField quantity={name} scope="colour" index={index} label={say('readings.arms.cell', { quantity: say(`quantity.${name}.name`), colour: say(`colour.${colour}`) })} /></td>
+              ))}
+            </tr>
+          ))}
+          {whole.map((name) => (
+            <tr key={name}>
+              <Head name={name} />
+              <td colSpan={2}><ArmField quantity={name} scope="instrument" index={0} label={say(`quantity.${name}.name`)} /></td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }
 

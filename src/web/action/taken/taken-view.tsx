@@ -29,7 +29,7 @@ export function TakenView() {
         <Choice label={say('readings.state')} value={state} options={states.map((value) => ({ value, label: <StateMark state={value} /> }))} onChange={setState} />
         <Choice label={say('action.taken.part')} value={part} options={parts.map((value) => ({ value, label: say(`action.taken.${value}`) }))} onChange={setPart} />
       </div>
-      {part === 'leads' && <Note tone="warn" role="note"><span aria-hidden="true">⚠ </span>{say('action.taken.lead')}</Note>}
+      {part === 'leads' && <Note tone="warn" role="note"><p><span aria-hidden="true">⚠ </span>{say('action.taken.lead')}</p></Note>}
       <DeskProvider key={`${id} ${String(cycle)} ${state}`} state={state}><Taken part={part} /></DeskProvider>
     </>
   );

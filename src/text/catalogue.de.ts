@@ -12,6 +12,7 @@ import { order } from './de/order.ts';
 import { people } from './de/people.ts';
 import { pianos } from './de/pianos.ts';
 import { proof } from './de/proof.ts';
+import { proofParts } from './de/proof-parts.ts';
 import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
 import { regulation } from './de/regulation.ts';
@@ -50,6 +51,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...touch,
   ...work,
   ...proof,
+  ...proofParts,
   ...story,
   ...settings,
   ...command,

@@ -11,6 +11,7 @@ import { order } from './en/order.ts';
 import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
 import { proof } from './en/proof.ts';
+import { proofParts } from './en/proof-parts.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
 import { regulation } from './en/regulation.ts';
@@ -49,6 +50,7 @@ export const en = {
   ...touch,
   ...work,
   ...proof,
+  ...proofParts,
   ...story,
   ...settings,
   ...command,

@@ -15,9 +15,11 @@ import { proof } from './en/proof.ts';
 import { proofParts } from './en/proof-parts.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
+import { regulation } from './en/regulation.ts';
 import { rescale } from './en/rescale.ts';
 import { scale } from './en/scale.ts';
 import { settings } from './en/settings.ts';
+import { sheets } from './en/sheets.ts';
 import { shell } from './en/shell.ts';
 import { story } from './en/story.ts';
 import { strings } from './en/strings.ts';
@@ -47,6 +49,8 @@ export const en = {
   ...issues,
   ...action,
   ...actionTerms,
+  ...regulation,
+  ...sheets,
   ...touch,
   ...work,
   ...proof,

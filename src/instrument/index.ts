@@ -1,3 +1,5 @@
+export { actionTermsSchema, benchOperations, benchSetUps } from './action-terms.ts';
+export type { ActionTerms, ActionTermsDraft, BenchOperation, BenchSetUp } from './action-terms.ts';
 export { colourOf, compassOf, compass85, compass88, equalTemperedHzOf, keyCountOf, keyOfNote, keysOf, midiOf, noteNameOf } from './compass.ts';
 export type { Compass, KeyColour, KeyNumber } from './compass.ts';
 export { drawKeyboard } from './keyboard.ts';
@@ -6,8 +8,8 @@ export { daySchema, instrumentDraftSchema, instrumentSchema, sessionDraftSchema,
 export type { Instrument, InstrumentDraft, SessionDraft, TouchIntent, WeighingSession } from './model.ts';
 export { MOST_PHOTOS, PHOTO_LIMIT_BYTES, observationDraftSchema, observationSchema, observedFaults, observedParts, photoSchema, photoTypes } from './observation.ts';
 export type { Observation, ObservationDraft, Photo } from './observation.ts';
-export { isQuantityName, quantities, quantitiesOf, quantityNames, quantityOf } from './quantity.ts';
-export type { Part, Quantity, QuantityName, Scope } from './quantity.ts';
+export { isQuantityName, leadNumbers, quantities, quantitiesOf, quantityNames, quantityOf } from './quantity.ts';
+export type { LeadNumber, Part, Quantity, QuantityName, Scope } from './quantity.ts';
 export { checkPlace, understandFigure } from './place.ts';
 export type { Place, UnderstoodFigure } from './place.ts';
 export { readingSchema } from './reading.ts';

@@ -3,7 +3,7 @@ import { quantitiesOf, quantityNames, quantityOf, understandFigure } from './ind
 
 describe('the registry of quantities', () => {
   it('gives every quantity to one part', () => {
-    const byPart = (['touch', 'strings', 'belly'] as const).flatMap((part) => quantitiesOf(part));
+    const byPart = (['touch', 'strings', 'belly', 'leads', 'regulation', 'hammers'] as const).flatMap((part) => quantitiesOf(part));
     expect(new Set(byPart)).toEqual(new Set(quantityNames));
     expect(byPart).toHaveLength(quantityNames.length);
     expect(quantitiesOf('belly', 'instrument')).toEqual(['crownMm', 'roomTemperatureC', 'roomHumidityPct']);

@@ -4,7 +4,7 @@ import type { UnitId } from '#units';
 export type Scope = 'key' | 'colour' | 'instrument';
 
 /** The part of the instrument a quantity tells about: its page shows and takes it. */
-export type Part = 'touch' | 'strings' | 'belly';
+export type Part = 'touch' | 'strings' | 'belly' | 'leads' | 'regulation' | 'hammers';
 
 /**
  * One measured thing. Grid columns, CSV headers, validation, help, tolerance bands and plots all derive from its entry.
@@ -40,11 +40,24 @@ const arm = (name: string, plausible: readonly [number, number]): Quantity => ({
   name, unit: 'mm', scope: 'colour', part: 'touch', plausible, possible: [1, 1000], decimals: 1, weighed: false, source: 'PRACTICE',
 });
 
-const onNote = (part: 'strings' | 'belly') => (name: string, plausible: readonly [number, number], possible: readonly [number, number], rest: Partial<Quantity> = {}): Quantity => ({
+const onKey = (part: Exclude<Part, 'touch'>) => (name: string, plausible: readonly [number, number], possible: readonly [number, number], rest: Partial<Quantity> = {}): Quantity => ({
   name, unit: 'mm', scope: 'key', part, plausible, possible, decimals: 1, weighed: false, source: 'PRACTICE', ...rest,
 });
-const ofString = onNote('strings');
-const ofBelly = onNote('belly');
+const ofString = onKey('strings');
+const ofBelly = onKey('belly');
+const ofLeads = onKey('leads');
+const ofRegulation = onKey('regulation');
+const ofHammers = onKey('hammers');
+
+/** Leads that may be noted in one key, counted from the front. */
+export const leadNumbers = [1, 2, 3, 4, 5, 6] as const;
+export type LeadNumber = (typeof leadNumbers)[number];
+type LeadQuantityName = `lead${LeadNumber}${'PositionMm' | 'DiameterMm'}`;
+
+const leadsInKey = Object.fromEntries(leadNumbers.flatMap((number) => [
+  ofLeads(`lead${String(number)}PositionMm`, [-150, 280], [-400, 400]),
+  ofLeads(`lead${String(number)}DiameterMm`, [5, 16], [2, 40]),
+]).map((quantity) => [quantity.name, quantity])) as Readonly<Record<LeadQuantityName, Quantity>>;
 
 /** The one registry of measured things. Adding a quantity is one entry here and its words in the catalogue. */
 export const quantities = {
@@ -84,6 +97,28 @@ export const quantities = {
   crownMm: ofBelly('crownMm', [-3, 12], [-40, 60], { scope: 'instrument' }),
   roomTemperatureC: ofBelly('roomTemperatureC', [10, 32], [-20, 60], { unit: 'degC', scope: 'instrument' }),
   roomHumidityPct: ofBelly('roomHumidityPct', [20, 80], [0, 100], { unit: 'pct', scope: 'instrument', decimals: 0 }),
+  ...leadsInKey,
+  keyMassG: ofLeads('keyMassG', [50, 250], [5, 600], { unit: 'g' }),
+  keyWidthMm: ofLeads('keyWidthMm', [9, 25], [3, 60], { scope: 'colour' }),
+  keyFrontLengthMm: ofLeads('keyFrontLengthMm', [170, 310], [1, 1000], { scope: 'colour' }),
+  keyBackLengthMm: ofLeads('keyBackLengthMm', [90, 300], [1, 1000], { scope: 'colour' }),
+  blowMm: ofRegulation('blowMm', [40, 52], [5, 120], { tolerance: 1 }),
+  letOffMm: ofRegulation('letOffMm', [0.5, 4], [0, 30], { tolerance: 0.5 }),
+  dropMm: ofRegulation('dropMm', [0.5, 4], [0, 30], { tolerance: 0.5 }),
+  dipMm: ofRegulation('dipMm', [8.5, 11.5], [1, 30], { decimals: 2, tolerance: 0.2 }),
+  aftertouchMm: ofRegulation('aftertouchMm', [0.3, 2], [-5, 10], { decimals: 2, tolerance: 0.25 }),
+  checkMm: ofRegulation('checkMm', [8, 22], [0, 80], { tolerance: 2 }),
+  keyLevelMm: ofRegulation('keyLevelMm', [-2, 2], [-30, 30], { decimals: 2, tolerance: 0.2 }),
+  sharpHeightMm: ofRegulation('sharpHeightMm', [11, 14], [0, 40], { tolerance: 0.3 }),
+  spreadMm: ofRegulation('spreadMm', [110, 116], [50, 200], { scope: 'instrument' }),
+  damperG: ofRegulation('damperG', [0, 60], [0, 300], { unit: 'g' }),
+  springTorqueGMm: ofRegulation('springTorqueGMm', [20, 500], [0, 5000], { unit: 'gmm', decimals: 0 }),
+  strikeDistanceMm: ofHammers('strikeDistanceMm', [2, 270], [0, 600]),
+  boreMm: ofHammers('boreMm', [40, 66], [10, 120]),
+  rakeDeg: ofHammers('rakeDeg', [-4, 8], [-45, 45], { unit: 'deg' }),
+  feltOverWoodMm: ofHammers('feltOverWoodMm', [1.5, 25], [0, 60]),
+  stringHeightMm: ofHammers('stringHeightMm', [150, 230], [10, 500]),
+  hammerCentreHeightMm: ofHammers('hammerCentreHeightMm', [110, 180], [1, 500], { scope: 'instrument' }),
 } as const satisfies Readonly<Record<string, Quantity>>;
 
 export type QuantityName = keyof typeof quantities;

@@ -38,6 +38,7 @@ describe('the bench over HTTP', () => {
     expect((await ask('readingHistory', { id }, undefined, '?cycle=1&state=found&quantity=downWeightG&index=40')).readings).toHaveLength(1);
     await ask('setIntent', { id, cycle: '1' }, { even: 'downWeight', targetG: 49, toleranceG: 2, upWeightMinG: 22 });
     await ask('setScale', { id, cycle: '1' }, { mostBreakingPct: 65, wires: [{ name: 'Coil 3', use: 'plain', metal: 'steel', diameterMm: 1 }] });
+    expect((await ask('setAction', { id, cycle: '1' }, { weightRatioNatural: 5.6, mostLeads: 5 })).mostLeads).toBe(5);
     const seen = await ask('addObservation', { id }, { cycle: 1, state: 'found', part: 'bridge', fault: 'split', fromKey: 60 });
     expect((await ask('changeObservation', { id, oid: seen.id }, { toKey: 64 })).toKey).toBe(64);
     expect((await ask('withdrawObservation', { id, oid: seen.id })).toKey).toBe(64);

@@ -40,6 +40,9 @@ async function writeStep(store: BenchStore, id: string, step: DemoStep, sessions
     case 'scale':
       await store.setScale(id, step.cycle, step.terms, BY);
       break;
+    case 'action':
+      await store.setAction(id, step.cycle, step.terms, BY);
+      break;
     case 'observation':
       await store.addObservation(id, step.draft, BY);
       break;

@@ -23,6 +23,7 @@ export const bibliography = {
   'BIRKETT-LIST': { title: 'S. Birkett, technicians’ mailing-list posts of 26 July 1995 and 28 April 2003 on moment and inertia of key leads', access: 'read' },
   'MALLORY-2007': { title: 'R. Mallory, Inertia in the Grand Piano Action (2007)', access: 'read' },
   'STULOV-2008': { title: 'A. Stulov, fit to the hammer masses of one full set (2008), eq. 11, as quoted in a public source file', access: 'second-hand' },
+  'CONKLIN-1990': { title: 'H. A. Conklin, Piano design factors, in Five Lectures on the Acoustics of the Piano (KTH 1990): where the hammer should hit the string', access: 'read' },
   'STULOV-1995': { title: 'A. Stulov, A simple grand piano hammer felt model (1995), table 1, as quoted in a public source file', access: 'second-hand' },
   'TECH-LIST-BORE': { title: 'Technicians’ mailing-list thread of 18 January 2004 on string height and bore; the figures put in are invented', access: 'read' },
   'TECH-LIST-2002': { title: 'Technicians’ mailing-list post of 18 October 2002: dip and blow of grands', access: 'read' },

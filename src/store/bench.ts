@@ -1,6 +1,6 @@
 import type { BenchStore } from './bench-store.ts';
 import { getPiano, listPianos } from './cards/files.ts';
-import { setIntent, setScale } from './cards/intents.ts';
+import { setAction, setIntent, setScale } from './cards/intents.ts';
 import { addObservation, changeObservation, withdrawObservation } from './cards/observations.ts';
 import { addPiano, changePiano, openCycle } from './cards/pianos.ts';
 import { addSession, changeSession } from './cards/sessions.ts';
@@ -11,7 +11,7 @@ import { type SayAway, guarded } from './failures.ts';
 import { audit } from './log/audit.ts';
 import { listEvents } from './log/list.ts';
 import { undo } from './log/undo.ts';
-import { listPeople, namePerson } from './people.ts';
+import { addPerson, listPeople, namePerson } from './people.ts';
 import { assignReadings } from './readings/assign.ts';
 import { listReadings, readingHistory } from './readings/list.ts';
 import { writeReadings } from './readings/write.ts';
@@ -43,6 +43,7 @@ export function benchStore({ kind, sayAway, bench, close }: Parts): BenchStore {
     assignReadings: on(assignReadings),
     setIntent: on(setIntent),
     setScale: on(setScale),
+    setAction: on(setAction),
     addObservation: on(addObservation),
     changeObservation: on(changeObservation),
     withdrawObservation: on(withdrawObservation),
@@ -53,6 +54,7 @@ export function benchStore({ kind, sayAway, bench, close }: Parts): BenchStore {
     listEvents: on(listEvents),
     undo: on(undo),
     audit: on(({ db }, id: string) => audit(db, id)),
+    addPerson: on(addPerson),
     namePerson: on(namePerson),
     listPeople: on(listPeople),
     removeDemo: on(removeDemo),

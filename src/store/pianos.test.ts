@@ -75,6 +75,19 @@ describe.each(engines)('instruments, sessions, intents and work ($name)', ({ ope
     expect((await store().getPiano(piano.id)).scales).toEqual({});
   });
 
+  it('keeps what is asked of the action as it was given, undoes it, and refuses by field what cannot be', async () => {
+    const piano = await store().addPiano(SHOP, grand, 'p1');
+    const anchors = [{ key: 1, weightG: 11 }, { key: 44, weightG: 8.6 }, { key: 88, weightG: 5.4 }];
+    const kept = await store().setAction(piano.id, 1, { hammerCurve: 'anchors', hammerAnchors: anchors, drillsMm: [9.5, 12.7], keepOuts: [{ fromMm: -40, toMm: 40 }] }, 'p1');
+    expect(kept).toMatchObject({ hammerAnchors: anchors, weightRatioNatural: null, mostLeads: null });
+    expect((await store().getPiano(piano.id)).actions).toEqual({ 1: kept });
+    expect(await failureOf(store().setAction(piano.id, 1, { hammerCurve: 'anchors', hammerAnchors: anchors.slice(1) }, 'p1'))).toMatchObject({ reason: 'refused', issues: [{ path: 'hammerAnchors' }] });
+    expect(await failureOf(store().setAction(piano.id, 1, { keepOuts: [{ fromMm: 40, toMm: 30 }] }, 'p1'))).toMatchObject({ issues: [{ path: 'keepOuts[0].toMm' }] });
+    expect(await failureOf(store().setAction(piano.id, 1, { rollerShiftMm: 9 }, 'p1'))).toMatchObject({ issues: [{ path: 'rollerShiftMm', given: 9 }] });
+    await store().undo(piano.id, 2, 'p1');
+    expect((await store().getPiano(piano.id)).actions).toEqual({});
+  });
+
   it('keeps, corrects and withdraws what was seen, and refuses keys off the keyboard and photos that are not there', async () => {
     const piano = await store().addPiano(SHOP, grand, 'p1');
     const seen = await store().addObservation(piano.id, { cycle: 1, state: 'found', part: 'soundboard', fault: 'crack', fromKey: 40, toKey: 52, lengthMm: 310, remark: 'third rib' }, 'p1');
@@ -128,6 +141,21 @@ describe.each(engines)('instruments, sessions, intents and work ($name)', ({ ope
     expect(await store().listPeople(SHOP)).toEqual([{ reference: 'p7', name: 'A. Tester' }]);
     await store().namePerson(SHOP, 'p7', null);
     expect(await store().listPeople(SHOP)).toEqual([]);
+    expect((await store().audit(piano.id)).whole).toBe(true);
+  });
+
+  it('names people by references that say nothing of them, and refuses a name twice, an empty one and one with control characters', async () => {
+    const ada = await store().addPerson(SHOP, '  Ada Tester ');
+    expect(ada).toMatchObject({ name: 'Ada Tester' });
+    expect(ada.reference).toMatch(/^[\da-f-]{36}$/u);
+    const piano = await store().addPiano(SHOP, grand, ada.reference);
+    expect(await failureOf(store().addPerson(SHOP, 'Ada Tester'))).toMatchObject({ reason: 'conflict', issues: [{ path: 'name', code: 'duplicate' }] });
+    for (const name of ['', '   ', 'A\nB', 'A\0', 'x'.repeat(81)]) expect((await failureOf(store().addPerson(SHOP, name))).issues.map(({ path }) => path)).toContain('name');
+    await store().namePerson(SHOP, ada.reference, 'Ada B. Tester');
+    expect(await store().listPeople(SHOP)).toEqual([{ reference: ada.reference, name: 'Ada B. Tester' }]);
+    await store().namePerson(SHOP, ada.reference, null);
+    expect(await book.rows(`select text from event where instrument = '${piano.id}' and text like '%Ada%'`)).toEqual([]);
+    expect((await store().listEvents(piano.id))[0]?.by).toBe(ada.reference);
     expect((await store().audit(piano.id)).whole).toBe(true);
   });
 

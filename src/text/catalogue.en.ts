@@ -1,4 +1,5 @@
 import { action } from './en/action.ts';
+import { actionTerms } from './en/action-terms.ts';
 import { actionOperations } from './en/action-operations.ts';
 import { belly } from './en/belly.ts';
 import { bellyPage } from './en/belly-page.ts';
@@ -7,17 +8,22 @@ import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
 import { operations } from './en/operations.ts';
 import { order } from './en/order.ts';
+import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
 import { planningOperations } from './en/planning-operations.ts';
 import { proof } from './en/proof.ts';
+import { proofParts } from './en/proof-parts.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
+import { regulation } from './en/regulation.ts';
 import { rescale } from './en/rescale.ts';
 import { scale } from './en/scale.ts';
 import { settings } from './en/settings.ts';
+import { sheets } from './en/sheets.ts';
 import { shell } from './en/shell.ts';
 import { story } from './en/story.ts';
 import { strings } from './en/strings.ts';
+import { strokeOperation } from './en/stroke-operation.ts';
 import { stringOperations } from './en/string-operations.ts';
 import { touch } from './en/touch.ts';
 import { work } from './en/work.ts';
@@ -25,12 +31,14 @@ import { work } from './en/work.ts';
 /** Every English message, one file per area of the program. */
 export const en = {
   ...shell,
+  ...people,
   ...pianos,
   ...readings,
   ...quantities,
   ...scale,
   ...operations,
   ...actionOperations,
+  ...strokeOperation,
   ...planningOperations,
   ...stringOperations,
   ...strings,
@@ -40,9 +48,13 @@ export const en = {
   ...bellyPage,
   ...issues,
   ...action,
+  ...actionTerms,
+  ...regulation,
+  ...sheets,
   ...touch,
   ...work,
   ...proof,
+  ...proofParts,
   ...story,
   ...settings,
   ...command,

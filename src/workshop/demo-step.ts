@@ -1,4 +1,4 @@
-import type { InstrumentDraft, ObservationDraft, ScaleTermsDraft, SessionDraft, TouchIntent } from '#instrument';
+import type { ActionTermsDraft, InstrumentDraft, ObservationDraft, ScaleTermsDraft, SessionDraft, TouchIntent } from '#instrument';
 import type { ReadingBatch, WorkItemDraft } from './records.ts';
 
 /** One write of the demo, in the order they are to be made. `ref` and `sessionRef` tie readings to the session made before them. */
@@ -7,6 +7,7 @@ export type DemoStep =
   | { readonly kind: 'readings'; readonly sessionRef: string | null; readonly batch: ReadingBatch }
   | { readonly kind: 'intent'; readonly cycle: number; readonly intent: TouchIntent }
   | { readonly kind: 'scale'; readonly cycle: number; readonly terms: ScaleTermsDraft }
+  | { readonly kind: 'action'; readonly cycle: number; readonly terms: ActionTermsDraft }
   | { readonly kind: 'observation'; readonly draft: ObservationDraft }
   /** Jobs to add; `done` marks all of them done at once. */
   | { readonly kind: 'work'; readonly items: readonly WorkItemDraft[]; readonly done: boolean };

@@ -1,4 +1,4 @@
-import { type QuantityName, quantityNames, quantityOf } from '#instrument';
+import { type QuantityName, leadNumbers, quantityNames, quantityOf } from '#instrument';
 import { createSay, isMessageKey, languages } from '#text';
 import { parseMeasure } from '#units';
 import { parseTarget, targetName } from './import-target.ts';
@@ -56,11 +56,42 @@ const SPELLINGS: Readonly<Record<QuantityName, readonly string[]>> = {
   crownMm: ['crown', 'wölbung'],
   roomTemperatureC: ['temperature', 'temperatur'],
   roomHumidityPct: ['humidity', 'luftfeuchte'],
+  ...leadSpellings(),
+  keyMassG: ['key mass', 'key weight', 'tastenmasse', 'tastengewicht'],
+  keyWidthMm: ['key width', 'tastenbreite'],
+  keyFrontLengthMm: ['key front length', 'tastenlänge vorn'],
+  keyBackLengthMm: ['key back length', 'tastenlänge hinten'],
+  blowMm: ['blow', 'blow distance', 'steighöhe', 'hammerweg'],
+  letOffMm: ['let off', 'letoff', 'auslösung'],
+  dropMm: ['drop', 'abnick', 'nachfall'],
+  dipMm: ['dip', 'key dip', 'tiefgang', 'tastentiefgang', 'spieltiefe'],
+  aftertouchMm: ['aftertouch', 'after touch', 'nachdruck', 'nachspiel'],
+  checkMm: ['check', 'checking', 'fang', 'fängerabstand'],
+  keyLevelMm: ['level', 'key level', 'tastenhöhe', 'niveau'],
+  sharpHeightMm: ['sharp height', 'sharps height', 'obertastenhöhe'],
+  spreadMm: ['spread', 'action spread', 'achsabstand'],
+  damperG: ['damper', 'dämpfer'],
+  springTorqueGMm: ['spring torque', 'butt spring', 'federmoment'],
+  strikeDistanceMm: ['strike', 'strike distance', 'strike point', 'anschlag', 'anschlaglinie'],
+  boreMm: ['bore', 'boring distance', 'bohrmaß', 'bohrung'],
+  rakeDeg: ['rake', 'neigung'],
+  feltOverWoodMm: ['felt', 'felt over wood', 'filz', 'filz über holz'],
+  stringHeightMm: ['string height', 'saitenhöhe'],
+  hammerCentreHeightMm: ['hammer centre height', 'centre height', 'hammerachse'],
 };
 const KEY_WORDS = ['key', 'key no', 'key #', 'key number', 'keys', 'no', 'nr', '#', 'number', 'taste', 'tasten', 'tasten nr', 'tastennr', 'tastennummer', 'nummer'];
 const NOTE_WORDS = ['note', 'note name', 'ton', 'tonname'];
 const REMARK_WORDS = ['remark', 'remarks', 'comment', 'comments', 'bemerkung', 'bemerkungen', 'anmerkung', 'kommentar', 'notiz'];
 const DERIVED_WORDS = ['balance weight', 'balance', 'bw', 'balancegewicht', 'friction', 'friction weight', 'reibung', 'reibungsgewicht'];
+
+/** @source PRACTICE */
+function leadSpellings(): Readonly<Record<Extract<QuantityName, `lead${string}`>, readonly string[]>> {
+  const entries = leadNumbers.flatMap((number) => [
+    [`lead${String(number)}PositionMm`, [`lead ${String(number)}`, `blei ${String(number)}`]],
+    [`lead${String(number)}DiameterMm`, [`lead ${String(number)} size`, `blei ${String(number)} durchmesser`]],
+  ]);
+  return Object.fromEntries(entries) as ReturnType<typeof leadSpellings>;
+}
 
 let known: ReadonlyMap<string, string> | undefined;
 
@@ -71,7 +102,7 @@ function knownHeaders(): ReadonlyMap<string, string> {
   const learn = (target: string, spellings: readonly string[]): void => {
     for (const spelling of spellings) if (!words.has(plainForm(spelling))) words.set(plainForm(spelling), target);
   };
-  for (const name of quantityNames) learn(name, [name, name.replace(/(?:G|Mm|Ct|Deg|C|Pct)$/u, ''), ...SPELLINGS[name]]);
+  for (const name of quantityNames) learn(name, [name, name.replace(/(?:GMm|G|Mm|Ct|Deg|C|Pct)$/u, ''), ...SPELLINGS[name]]);
   learn('key', KEY_WORDS);
   learn('note', NOTE_WORDS);
   learn('remark', REMARK_WORDS);

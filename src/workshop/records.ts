@@ -27,9 +27,17 @@ export const workItemSchema = z.strictObject({
 });
 export type WorkItem = z.output<typeof workItemSchema>;
 
+/** A person behind a reference of the log: the name stands outside every event, so that it can be forgotten. */
+export const personSchema = z.strictObject({ reference: z.string(), name: z.string() });
+export type Person = z.output<typeof personSchema>;
+
+/** A person as named at the bench. */
+export const personDraftSchema = z.strictObject({ name: z.string().trim().min(1).max(80).regex(/^\P{Cc}*$/u, 'no control characters') });
+export type PersonDraft = z.input<typeof personDraftSchema>;
+
 /** What a change touched: a card of some kind by its id, or a reading's place. */
 export const changeSchema = z.strictObject({
-  entity: z.enum(['instrument', 'session', 'intent', 'scale', 'observation', 'work', 'reading']),
+  entity: z.enum(['instrument', 'session', 'intent', 'scale', 'action', 'observation', 'work', 'reading']),
   /** The card's id, or for a reading its place: `c1/found/downWeightG/key/40/1`. */
   place: z.string(),
   before: z.unknown(),
@@ -40,7 +48,7 @@ export type Change = z.output<typeof changeSchema>;
 /** What events there are. An undo is an event too: it names in `undoes` what it takes back. */
 export const eventKinds = [
   'piano.added', 'piano.changed', 'cycle.opened', 'session.added', 'session.changed', 'readings.written', 'readings.assigned',
-  'intent.set', 'scale.set', 'observation.added', 'observation.changed', 'observation.withdrawn', 'work.added', 'work.changed', 'undone',
+  'intent.set', 'scale.set', 'action.set', 'observation.added', 'observation.changed', 'observation.withdrawn', 'work.added', 'work.changed', 'undone',
 ] as const;
 export type EventKind = (typeof eventKinds)[number];
 

@@ -1,4 +1,4 @@
-import { type Instrument, type Observation, type ScaleTerms, type TouchIntent, type WeighingSession, sessionSchema } from '#instrument';
+import { type ActionTerms, type Instrument, type Observation, type ScaleTerms, type TouchIntent, type WeighingSession, actionTermsSchema, sessionSchema } from '#instrument';
 import type { Answer, WorkItem } from '#workshop';
 import { and, desc, eq, sql } from 'drizzle-orm';
 import type { Bench } from '../database.ts';
@@ -41,6 +41,8 @@ export async function getPiano({ db }: Bench, id: string): Promise<Answer<'getPi
     sessions: (await cardsOf<WeighingSession>(db, chain, 'session')).map((session) => sessionSchema.parse(session)),
     intents: await byCycle<TouchIntent>(db, chain, 'intent'),
     scales: await byCycle<ScaleTerms>(db, chain, 'scale'),
+    // Terms kept by an earlier version do not state what could not be stated then.
+    actions: mapped(await byCycle<ActionTerms>(db, chain, 'action'), (terms) => actionTermsSchema.parse(terms)),
     observations: [...(await cardsOf<Observation>(db, chain, 'observation'))],
     work: [...(await cardsOf<WorkItem>(db, chain, 'work'))],
     head: { seq: chain.seq, hash: chain.hash },
@@ -48,8 +50,12 @@ export async function getPiano({ db }: Bench, id: string): Promise<Answer<'getPi
 }
 
 /** The one card of its kind that each cycle has, by the number of the cycle. */
-async function byCycle<T>(db: Bench['db'], chain: Chain, entity: 'intent' | 'scale'): Promise<Record<string, T>> {
+async function byCycle<T>(db: Bench['db'], chain: Chain, entity: 'intent' | 'scale' | 'action'): Promise<Record<string, T>> {
   const rows = await db.select({ place: card.place, body: card.body }).from(card)
     .where(and(eq(card.workshop, chain.workshop), eq(card.instrument, chain.instrument), eq(card.entity, entity), eq(card.standing, true)));
   return Object.fromEntries(rows.map(({ place, body }) => [place.slice(1), body as T]));
+}
+
+function mapped<T>(byKey: Readonly<Record<string, T>>, turn: (one: T) => T): Record<string, T> {
+  return Object.fromEntries(Object.entries(byKey).map(([key, one]) => [key, turn(one)]));
 }

@@ -1,4 +1,4 @@
-import { type ScaleTerms, type ScaleTermsDraft, type TouchIntent, scaleTermsSchema, touchIntentSchema } from '#instrument';
+import { type ActionTerms, type ActionTermsDraft, type ScaleTerms, type ScaleTermsDraft, type TouchIntent, actionTermsSchema, scaleTermsSchema, touchIntentSchema } from '#instrument';
 import { type EventKind, canonicalJson } from '#workshop';
 import { fitting } from '../check.ts';
 import type { Bench } from '../database.ts';
@@ -18,8 +18,14 @@ export async function setScale(bench: Bench, id: string, cycle: number, terms: S
   return await setWhole(bench, id, by, { entity: 'scale', kind: 'scale.set', cycle, wanted });
 }
 
+/** Says what is known and asked of the action in one cycle. */
+export async function setAction(bench: Bench, id: string, cycle: number, terms: ActionTermsDraft, by: string): Promise<ActionTerms> {
+  const wanted = fitting(actionTermsSchema, terms, 'The terms of the action cannot be kept as given.');
+  return await setWhole(bench, id, by, { entity: 'action', kind: 'action.set', cycle, wanted });
+}
+
 interface Whole<T> {
-  readonly entity: 'intent' | 'scale';
+  readonly entity: 'intent' | 'scale' | 'action';
   readonly kind: EventKind;
   readonly cycle: number;
   readonly wanted: T;

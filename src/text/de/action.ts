@@ -2,6 +2,15 @@ import type { action as english } from '../en/action.ts';
 
 /** German: the Action page. ICU MessageFormat. */
 export const action: Readonly<Record<keyof typeof english, string>> = {
+  'action.title': 'Mechanik',
+  'action.view': 'Was gezeigt wird',
+  'action.view.measured': 'Gemessen',
+  'action.view.taken': 'Bleie, Regulierung, Hämmer',
+  'action.taken.part': 'Was aufgenommen wird',
+  'action.taken.leads': 'Bleie',
+  'action.taken.regulation': 'Regulierung',
+  'action.taken.hammers': 'Hämmer',
+  'action.taken.lead': 'Blei ist giftig, am meisten das weiße Pulver auf alten Bleien. Handschuhe; nicht trocken bürsten, blasen oder schleifen; feucht abwischen, Hände waschen, Essen und Kinder fernhalten. Es gelten die örtlichen Vorschriften für Arbeit mit Blei und für seine Entsorgung.',
   'action.keyboard': 'Tasten, nach Befund gezeichnet',
   'action.plots': 'Gewichte je Taste',
   'action.plots.described': '{what} je Taste. Gezeigt: {states}.',

@@ -47,6 +47,7 @@ export const cli: Readonly<Record<keyof typeof english, string>> = {
   'route.readingHistory': 'Jeder Messwert, der an einer Stelle je stand, der neueste zuerst.',
   'route.writeReadings': 'Schreibt einen Satz Messwerte als ein Ereignis, oder keinen davon.',
   'route.setScale': 'Hält fest, was zu Saiten und Stegdruck bekannt und verlangt ist.',
+  'route.setAction': 'Hält fest, was zur Mechanik bekannt und verlangt ist.',
   'route.addObservation': 'Hält fest, was zu sehen war.',
   'route.changeObservation': 'Berichtigt, was zu sehen war; was fehlt, bleibt.',
   'route.withdrawObservation': 'Zieht eine Beobachtung zurück; das Protokoll behält sie.',

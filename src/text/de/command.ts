@@ -30,6 +30,8 @@ export const command: Readonly<Record<keyof typeof english, string>> = {
   'command.action.previous': 'Vorige Taste mit Befund',
   'command.action.choose': 'Taste nach Nummer oder Ton wählen',
   'command.action.intent': 'Ändern, was gleichmäßig sein soll',
+  'command.action.view.measured': 'Zeigen, was an der Mechanik gemessen ist',
+  'command.action.view.taken': 'Bleie, Regulierung und Hämmer aufnehmen',
   'command.action.show.found': 'Tasten zeigen, wie vorgefunden',
   'command.action.show.planned': 'Tasten zeigen, wie geplant',
   'command.action.show.finished': 'Tasten zeigen, wie fertiggestellt',

@@ -1,5 +1,14 @@
 /** English: the Action page. ICU MessageFormat. */
 export const action = {
+  'action.title': 'Action',
+  'action.view': 'What to look at',
+  'action.view.measured': 'Measured',
+  'action.view.taken': 'Leads, regulation, hammers',
+  'action.taken.part': 'What to take down',
+  'action.taken.leads': 'Leads',
+  'action.taken.regulation': 'Regulation',
+  'action.taken.hammers': 'Hammers',
+  'action.taken.lead': 'Lead is poisonous, the white powder on old leads most of all. Gloves, no dry brushing, blowing or sanding; wipe wet, wash hands, keep food and children away. Local rules for work with lead and for its waste apply.',
   'action.keyboard': 'Keys, marked by finding',
   'action.plots': 'Weights by key',
   'action.plots.described': '{what} by key. Shown: {states}.',

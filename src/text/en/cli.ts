@@ -45,6 +45,7 @@ export const cli = {
   'route.readingHistory': 'Every reading ever kept at one place, newest first.',
   'route.writeReadings': 'Writes a batch of readings as one event, or none of them.',
   'route.setScale': 'States what is known and asked of strings and bearing.',
+  'route.setAction': 'States what is known and asked of the action.',
   'route.addObservation': 'Keeps what was seen by eye.',
   'route.changeObservation': 'Corrects what was seen; fields left out stay as they are.',
   'route.withdrawObservation': 'Withdraws an observation; the log keeps it.',

@@ -28,6 +28,8 @@ export const command = {
   'command.action.previous': 'Previous key with a finding',
   'command.action.choose': 'Choose a key by number or note',
   'command.action.intent': 'Change what is to be even',
+  'command.action.view.measured': 'Show what was measured of the action',
+  'command.action.view.taken': 'Take down leads, regulation and hammers',
   'command.action.show.found': 'Show the keys as found',
   'command.action.show.planned': 'Show the keys as planned',
   'command.action.show.finished': 'Show the keys as finished',

@@ -1,88 +1,31 @@
-import type { TouchAnalysis } from '#action';
-import { type KeyNumber, type State, quantityOf, states } from '#instrument';
-import { useMemo, useState } from 'react';
+import { Suspense, useMemo } from 'react';
 import { usePiano } from '../api/piano.tsx';
-import { useReadingBook } from '../api/use-readings.ts';
-import { touchOf } from '../api/use-touch.ts';
+import { type Command, useCommands } from '../commands/registry.ts';
+import { useKept } from '../kept/kept.ts';
 import { useSay } from '../language/use-say.ts';
-import { ProblemNote } from '../shell/problem-note.tsx';
 import { WhenReadings } from '../shell/when-readings.tsx';
-import { Note } from '../ui/note.tsx';
-import { useActionCommands } from './action-commands.ts';
-import { ChooseKey } from '../keys/choose-key.tsx';
-import { IntentForm } from './intent-form.tsx';
-import { IntentLine } from './intent-line.tsx';
-import { KeyboardAndKey } from './keyboard-and-key.tsx';
-import { NothingMeasured } from './nothing-measured.tsx';
-import type { StateAnalysis } from './state-analysis.ts';
-import { StateSummary } from './state-summary.tsx';
-import { useStateIntent } from './use-state-intent.ts';
+import { Choice } from '../ui/choice.tsx';
+import { type ActionViewId, actionViews } from './action-views.ts';
+import { ChooseView } from './choose-view.ts';
 import './action.css';
 
-/** The touch of a piano: what is asked of it, the states compared, and the keys with what is found on them. */
+/** The action of a piano: what was measured of it, and what is planned from that. */
 export function ActionPage() {
   return <WhenReadings><Action /></WhenReadings>;
 }
 
 function Action() {
   const say = useSay();
-  const { isCurrent } = usePiano();
-  const analyses = useAnalyses();
-  const [chosen, setChosen] = useState<State>();
-  const [key, setKey] = useState<KeyNumber>();
-  const [isAsking, setAsking] = useState(false);
-  const [isChoosing, setChoosing] = useState(false);
-  const shown = analyses.find(({ state }) => state === chosen) ?? analyses[0];
-  useActionCommands({
-    analysis: shown?.analysis, measured: analyses.map(({ state }) => state), selected: key, canAsk: isCurrent,
-    onKey: setKey, onChoose: () => { setChoosing(true); }, onAsk: () => { setAsking(true); }, onState: setChosen,
-  });
+  const { id } = usePiano();
+  const [chosen, choose] = useKept<ActionViewId>(`wrestplank.action.view.${id}`, 'measured');
+  const { id: shown, View } = actionViews.find((view) => view.id === chosen) ?? actionViews[0];
+  const commands = useMemo(() => actionViews.map((view): Command => ({ id: `action.view.${view.id}`, label: view.command, group: 'command.group.action', perform: () => { choose(view.id); } })), [choose]);
+  useCommands(commands);
   return (
-    <div className="page action-page">
-      {shown === undefined && <NothingMeasured />}
-      <Asked analysis={shown?.analysis} isAsking={isAsking} onAsking={setAsking} />
-      {shown !== undefined && (
-        <>
-          <StateSummary analyses={analyses} state={shown.state} onState={setChosen} />
-          {shown.analysis.caveats.filter((caveat) => caveat !== 'noIntent').map((caveat) => <Note key={caveat}>{say(`caveat.${caveat}`)}</Note>)}
-          <KeyboardAndKey analyses={analyses} shown={shown} selected={key} onKey={setKey} />
-        </>
-      )}
-      {isChoosing && <ChooseKey onKey={setKey} onClose={() => { setChoosing(false); }} />}
-    </div>
-  );
-}
-
-interface AskedProps {
-  readonly analysis: TouchAnalysis | undefined;
-  readonly isAsking: boolean;
-  readonly onAsking: (isAsking: boolean) => void;
-}
-
-/** What is to be even: asked until it was said, then in one line. */
-function Asked({ analysis, isAsking, onAsking }: AskedProps) {
-  const say = useSay();
-  const { intent, isCurrent } = usePiano();
-  const stating = useStateIntent(() => { onAsking(false); });
-  if (intent === null && !isCurrent) return <Note>{say('caveat.noIntent')}</Note>;
-  return (
-    <>
-      {intent === null || isAsking ? (
-        <IntentForm analysis={analysis} isBusy={stating.isPending} onState={(next, onKept) => { stating.mutate(next, { onSuccess: onKept }); }} {...(intent === null ? {} : { onCancel: () => { onAsking(false); } })} />
-      ) : (
-        <IntentLine intent={intent} onChange={() => { onAsking(true); }} />
-      )}
-      {stating.error !== null && <ProblemNote problem={stating.error} />}
-    </>
-  );
-}
-
-/** Analyses of the states in which a key was weighed, as found first. */
-function useAnalyses(): readonly StateAnalysis[] {
-  const piano = usePiano();
-  const book = useReadingBook();
-  return useMemo(
-    () => states.filter((state) => [...book[state].values()].some(({ quantity, scope }) => scope === 'key' && quantityOf(quantity).part === 'touch')).map((state) => ({ state, analysis: touchOf(piano, state, book[state]) })),
-    [piano, book],
+    <section className="page action-page" aria-labelledby="action-title">
+      <h2 id="action-title" className="visually-hidden">{say('action.title')}</h2>
+      <Choice label={say('action.view')} value={shown} options={actionViews.map((view) => ({ value: view.id, label: say(view.label) }))} onChange={choose} />
+      <ChooseView value={choose}><Suspense fallback={<p role="status">{say('shell.loading')}</p>}><View /></Suspense></ChooseView>
+    </section>
   );
 }

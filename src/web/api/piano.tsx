@@ -1,4 +1,4 @@
-import { type Compass, type Instrument, type Observation, type ScaleTerms, type TouchIntent, type WeighingSession, compassOf } from '#instrument';
+import { type ActionTerms, type Compass, type Instrument, type Observation, type ScaleTerms, type TouchIntent, type WeighingSession, compassOf } from '#instrument';
 import type { WorkItem } from '#workshop';
 import { type ReactNode, createContext, useContext, useMemo } from 'react';
 import type { PianoFile } from './queries.ts';
@@ -17,6 +17,8 @@ export interface Piano {
   readonly intent: TouchIntent | null;
   /** What is stated and asked of strings and bearing in the cycle looked at. */
   readonly scale: ScaleTerms | null;
+  /** What is stated and asked of the action in the cycle looked at. */
+  readonly action: ActionTerms | null;
   /** What was seen by eye in the cycle looked at. */
   readonly observations: readonly Observation[];
   /** Work of the cycle looked at. */
@@ -43,6 +45,7 @@ function pianoOf(file: PianoFile, cycle: number): Piano {
     sessions: file.sessions.filter((session) => session.cycle === cycle).sort((a, b) => a.startedAt.localeCompare(b.startedAt)),
     intent: file.intents[String(cycle)] ?? null,
     scale: file.scales[String(cycle)] ?? null,
+    action: file.actions[String(cycle)] ?? null,
     observations: file.observations.filter((seen) => seen.cycle === cycle),
     work: file.work.filter((item) => item.cycle === cycle),
     file,

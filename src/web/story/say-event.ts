@@ -67,6 +67,8 @@ export function sayChange(change: Change, telling: Telling): string {
       return after === null ? say('story.event.intentGone') : say('story.event.intentSet', { what: sayIntent(after, telling) });
     case 'scale':
       return after === null ? say('story.event.scaleGone') : say('story.event.scaleSet', { what: sayFields('scale.field', before ?? {}, after, telling) });
+    case 'action':
+      return after === null ? say('story.event.actionGone') : say('story.event.actionSet', { what: sayFields('actionTerms.field', before ?? {}, after, telling) });
     case 'observation':
       if (before === null) return say('story.event.seen', { what: saySeen(after, telling) });
       return after === null ? say('story.event.seenGone', { what: saySeen(before, telling) }) : say('story.event.seenChanged', { what: sayFields('observation.field', before, after, telling) });
@@ -148,15 +150,25 @@ function sayFields(area: string, before: unknown, after: unknown, telling: Telli
 }
 
 /** A value of a card: a note by its name, a choice by its word, a figure with the unit its field's name ends in. */
-function sayValue(area: string, field: string, value: unknown, { say, locale }: Telling): string {
+function sayValue(area: string, field: string, value: unknown, telling: Telling): string {
+  const { say, locale, compass } = telling;
   if (value === null || value === undefined || value === '') return say('story.notStated');
   if (field === 'sections') return saySections(value, say);
-  if (Array.isArray(value)) return value.length === 0 ? say('story.notStated') : value.map((one: { readonly name?: string }) => one.name ?? JSON.stringify(one)).join(', ');
-  if (typeof value === 'object') return JSON.stringify(value);
+  if (Array.isArray(value)) return value.length === 0 ? say('story.notStated') : value.map((one) => sayValue(area, field, one, telling)).join(', ');
+  if (typeof value === 'object') return sayParts(area, value, telling);
+  if (field === 'key' && typeof value === 'number') return noteNameOf(compass, value);
   if (typeof value === 'number') return field.endsWith('Midi') ? noteNameOf({ firstMidi: 0, lastMidi: 127 }, value + 1) : printField(field, value, locale);
   const choice = typeof value === 'string' ? value : value === true ? 'yes' : 'no';
   const word = field === 'state' ? `state.${choice}` : `${area.replace('.field', '')}.${field}.${choice}`;
   return isMessageKey(word) ? say(word) : choice;
+}
+
+/** What has a name by its name; anything else part by part: `from 0 mm to 40 mm`. */
+function sayParts(area: string, value: object, telling: Telling): string {
+  const { name } = value as { readonly name?: string };
+  if (name !== undefined) return name;
+  return Object.entries(value).filter(([, part]) => part !== null)
+    .map(([field, part]) => `${sayMaybe(telling.say, `${area}.${field}`)} ${sayValue(area, field, part, telling)}`).join(' ');
 }
 
 /** `Bass 1–20, Tenor 21–51`. */

@@ -1,0 +1,21 @@
+import type { MessageKey } from '#text';
+import { type ComponentType, lazy } from 'react';
+import { TouchView } from './touch-view.tsx';
+
+/** One way to look at the action: under `id` it is kept, by `label` it is chosen, by `command` it is called. */
+export interface ActionView {
+  readonly id: string;
+  readonly label: MessageKey;
+  readonly command: MessageKey;
+  readonly View: ComponentType;
+}
+
+/** What was measured comes with the page, the others when they are asked for. To add one is to add an entry. */
+export const actionViews = [
+  { id: 'measured', label: 'action.view.measured', command: 'command.action.view.measured', View: TouchView },
+  { id: 'taken', label: 'action.view.taken', command: 'command.action.view.taken', View: lazy(async () => ({ default: (await import('./taken/taken-view.tsx')).TakenView })) },
+  { id: 'regulation', label: 'action.view.regulation', command: 'command.action.view.regulation', View: lazy(async () => ({ default: (await import('./regulation/regulation-view.tsx')).RegulationView })) },
+  { id: 'hammers', label: 'action.view.hammers', command: 'command.action.view.hammers', View: lazy(async () => ({ default: (await import('./hammers/hammers-view.tsx')).HammersView })) },
+] as const satisfies readonly ActionView[];
+
+export type ActionViewId = (typeof actionViews)[number]['id'];

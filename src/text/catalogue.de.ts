@@ -10,6 +10,7 @@ import { issues } from './de/issues.ts';
 import { operations } from './de/operations.ts';
 import { order } from './de/order.ts';
 import { pianos } from './de/pianos.ts';
+import { plan } from './de/plan.ts';
 import { proof } from './de/proof.ts';
 import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
@@ -41,6 +42,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...issues,
   ...action,
   ...actionTerms,
+  ...plan,
   ...touch,
   ...work,
   ...proof,

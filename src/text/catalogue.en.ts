@@ -9,6 +9,7 @@ import { issues } from './en/issues.ts';
 import { operations } from './en/operations.ts';
 import { order } from './en/order.ts';
 import { pianos } from './en/pianos.ts';
+import { plan } from './en/plan.ts';
 import { proof } from './en/proof.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
@@ -40,6 +41,7 @@ export const en = {
   ...issues,
   ...action,
   ...actionTerms,
+  ...plan,
   ...touch,
   ...work,
   ...proof,

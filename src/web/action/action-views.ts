@@ -14,6 +14,7 @@ export interface ActionView {
 export const actionViews = [
   { id: 'measured', label: 'action.view.measured', command: 'command.action.view.measured', View: TouchView },
   { id: 'taken', label: 'action.view.taken', command: 'command.action.view.taken', View: lazy(async () => ({ default: (await import('./taken/taken-view.tsx')).TakenView })) },
+  { id: 'plan', label: 'action.view.plan', command: 'command.action.view.plan', View: lazy(async () => ({ default: (await import('./plan/plan-view.tsx')).PlanView })) },
 ] as const satisfies readonly ActionView[];
 
 export type ActionViewId = (typeof actionViews)[number]['id'];

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { expectNoSidewaysScroll } from './support/accessible.ts';
+import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
 import { type Desk, setUpDesk } from './support/desk.ts';
 
 let desk: Desk;
@@ -42,6 +42,26 @@ describe('the shell', () => {
     await page.keyboard.press('Escape');
     await page.getByRole('dialog').waitFor({ state: 'detached' });
     await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Take a piano in');
+    await page.context().close();
+  });
+
+  it('keeps who is at the bench on this device, and lets what is written carry the name', async () => {
+    const { id } = await desk.call<{ id: string }>('POST', '/api/pianos', { name: 'Signed grand', kind: 'grand' });
+    const page = await desk.open('/settings');
+    await page.getByLabel('Somebody new').fill('Ada Tester');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => page.getByLabel('Who is at the bench').locator('option:checked').textContent()).toBe('Ada Tester');
+    await expectAccessible(page);
+    await page.goto(`${desk.bench.url}/pianos/${id}/story`);
+    await page.getByRole('button', { name: 'Back in the shop' }).click();
+    await page.getByRole('button', { name: 'Open stay 2' }).click();
+    await page.getByText(/· Ada Tester/u).waitFor();
+    await page.goto(`${desk.bench.url}/settings`);
+    await page.getByRole('button', { name: 'Forget this name' }).click();
+    await page.getByRole('button', { name: 'Forget Ada Tester' }).click();
+    await expect.poll(() => page.getByLabel('Who is at the bench').locator('option:checked').textContent()).toBe('Nobody named');
+    await page.goto(`${desk.bench.url}/pianos/${id}/story`);
+    await page.getByText(/· name forgotten/u).waitFor();
     await page.context().close();
   });
 

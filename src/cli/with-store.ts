@@ -5,6 +5,7 @@ import type { BenchStore, StoreFailure } from '#store';
 import { type StorePlace, storePlaceOf } from './data-folder.ts';
 import { CliFailure, refused } from './failure.ts';
 import { PROGRAM, say } from './language.ts';
+import { note } from './output.ts';
 
 /** The option of every command that opens the store. */
 export const dataOption = { data: { type: 'string', requiresArg: true, describe: say('cli.data') } } as const;
@@ -12,8 +13,11 @@ export const dataOption = { data: { type: 'string', requiresArg: true, describe:
 /** The argument that names a piano. */
 export const instrumentPositional = { type: 'string', demandOption: true, describe: say('cli.instrument') } as const;
 
-/** Reference the command line writes events by. */
-export const BY = 'bench';
+/** The option of every command that writes: who is at the bench. */
+export const whoOption = { who: { type: 'string', requiresArg: true, describe: say('cli.who') } } as const;
+
+/** What stands in the log where nobody is named. */
+const NOBODY = 'bench';
 
 /** Opens the store where it is kept, with the clock and the names of this machine. */
 export async function openStoreAt(place: StorePlace): Promise<BenchStore> {
@@ -54,4 +58,15 @@ export async function findInstrument(store: BenchStore, named: string): Promise<
   if (found !== undefined && fitting.length === 1) return found;
   if (found === undefined) throw refused([], say('cli.instrument.unknown', { name: named, program: PROGRAM }), 'notFound');
   throw refused([], say('cli.instrument.several', { name: named, names: fitting.map(({ id, name }) => `${name} (${id})`).join(', ') }));
+}
+
+/** The reference written for the person named; a name not known yet is added, and said so. */
+export async function writerOf(store: BenchStore, who: string | undefined): Promise<string> {
+  if (who === undefined) return NOBODY;
+  const { SHOP } = await import('#store');
+  const known = (await store.listPeople(SHOP)).find(({ name }) => name === who.trim());
+  if (known !== undefined) return known.reference;
+  const added = await store.addPerson(SHOP, who);
+  note(say('cli.who.added', { name: added.name }));
+  return added.reference;
 }

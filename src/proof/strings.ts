@@ -1,6 +1,6 @@
-import { compassOf, noteNameOf } from '#instrument';
+import { type State, compassOf, noteNameOf } from '#instrument';
 import { medianOf } from '#numerics';
-import { type Block, type Cell, type TableBlock, asStated, bare, cell, noteRuns } from '#report';
+import { type Block, type Cell, type TableBlock, asStated, bare, cell, noteRuns, opening } from '#report';
 import { type AnalysedNote, type Load, type NoteFigures, type ScaleWire, plainStringOperation, wireStrengthOperation, woundStringOperation } from '#strings';
 import type { ProofInput, ProvedScale } from './input.ts';
 import { COVERAGE } from './plots.ts';
@@ -86,21 +86,22 @@ function notesOf({ state, analysis }: ProvedScale, input: ProofInput): readonly 
     {
       type: 'table', strips: 2, rowHeads: true, caption: title,
       columns: columns.map(([name, align, width]) => ({ label: name === 'key' || name === 'note' ? say(`proof.column.${name}`) : say(`proof.strings.column.${name}`), align, width })),
-      rows: analysis.notes.map((note) => rowOf(note, input)),
+      rows: analysis.notes.map((note) => rowOf(note, state, input)),
     },
   ];
 }
 
-function rowOf({ key, speakingLengthMm, isLengthEstimated, strings, wire, figures }: AnalysedNote, input: ProofInput): readonly Cell[] {
+function rowOf({ key, speakingLengthMm, isLengthEstimated, strings, wire, figures }: AnalysedNote, state: State, input: ProofInput): readonly Cell[] {
   const none = cell('–', 'quiet');
-  const figure = (of: (known: NoteFigures) => string): Cell => (figures === undefined ? none : cell(of(figures)));
+  const figure = (name: 'tension' | 'breaking' | 'inharmonicity', output: string, of: (known: NoteFigures) => string): Cell =>
+    (figures === undefined ? none : opening(cell(of(figures)), { of: 'string', state, output, what: input.say(`strings.figure.${name}`), key }));
   return [
     cell(String(key)), cell(noteNameOf(compassOf(input.instrument), key), 'strong'),
     speakingLengthMm === undefined ? none : cell(`${isLengthEstimated ? '~ ' : ''}${bare(speakingLengthMm, input)}`, isLengthEstimated ? 'quiet' : 'plain'),
     strings === undefined ? none : cell(String(strings)),
     wire === undefined ? none : cell(wireWords(wire, input)),
-    figure(({ tensionN }) => bare(tensionN, input, { decimals: 0 })), figure(({ breakingPct }) => bare(breakingPct, input)),
-    figure(({ inharmonicityB }) => bare(inharmonicityB * 1e6, input, { decimals: 0 })),
+    figure('tension', 'tensionN', ({ tensionN }) => bare(tensionN, input, { decimals: 0 })), figure('breaking', 'breakingPct', ({ breakingPct }) => bare(breakingPct, input)),
+    figure('inharmonicity', 'inharmonicityB', ({ inharmonicityB }) => bare(inharmonicityB * 1e6, input, { decimals: 0 })),
   ];
 }
 

@@ -1,11 +1,12 @@
 import { type TouchAnalysis, askedUpWeightOf } from '#action';
 import { type KeyNumber, type TouchIntent, compassOf } from '#instrument';
 import { medianOf } from '#numerics';
-import { type Block, type Cell, asStated, bare, cell, noteRuns } from '#report';
+import { type Block, type Cell, asStated, bare, cell, noteRuns, opening } from '#report';
 import { type ProofInput, type Proved, provedStates } from './input.ts';
 import { grams, intentWords, statedGrams } from './words.ts';
 
-type Row = readonly [label: string, of: (proved: Proved) => Cell];
+/** `output`: the field of `evenness` it opens to. */
+type Row = readonly [label: string, of: (proved: Proved) => Cell, output?: string];
 
 /** As found and as finished against the tolerance, side by side. */
 export function summaryOf(input: ProofInput): readonly Block[] {
@@ -19,7 +20,7 @@ export function summaryOf(input: ProofInput): readonly Block[] {
     {
       type: 'table', strips: 1, rowHeads: true, caption: say('proof.summary'),
       columns: [{ label: say('proof.summary.figure'), align: 'start', width: 3 }, ...proved.map(({ state }) => ({ label: say(`proof.state.${state}`), align: 'start', width: 3 } as const))],
-      rows: rows.map(([label, of]) => [cell(label), ...proved.map(of)]),
+      rows: rows.map(([label, of, output]) => [cell(label), ...proved.map((one) => (output === undefined || of(one).tone === 'quiet' ? of(one) : opening(of(one), { of: 'keys', state: one.state, output, what: label })))]),
     },
     ...(intent === null ? [] : [{ type: 'paragraph', size: 'small', text: say('proof.capability.note') } as const]),
     ...contradictionNote(proved, input),
@@ -58,12 +59,12 @@ function judgedRows(input: ProofInput, intent: TouchIntent): readonly Row[] {
   const askedG = askedUpWeightOf(intent);
   const lowKeys = (touch: TouchAnalysis): string => noteRuns(touch.keys.filter(({ upWeightLow }) => upWeightLow).map(({ key }) => key), compassOf(instrument));
   return [
-    [say('proof.summary.inside'), ({ touch: { summary } }) => cell(say('proof.countOf', { count: summary.inside, total: summary.judged }), 'strong')],
+    [say('proof.summary.inside'), ({ touch: { summary } }) => cell(say('proof.countOf', { count: summary.inside, total: summary.judged }), 'strong'), 'inside'],
     [say('proof.summary.guarded'), ({ touch: { summary } }) => (summary.insideGuarded === undefined
       ? cell(say('proof.uncertaintyUnknown'), 'quiet')
-      : cell(say('proof.countOf', { count: summary.insideGuarded, total: summary.judged })))],
+      : cell(say('proof.countOf', { count: summary.insideGuarded, total: summary.judged }))), 'insideGuarded'],
     ...(askedG === undefined ? [] : [[say('proof.summary.upWeightLow', { limit: statedGrams(askedG, input) }), ({ touch }: Proved) => (touch.summary.upWeightLow === 0 ? cell('0') : cell(`${String(touch.summary.upWeightLow)} (${lowKeys(touch)})`, 'flag'))] as const]),
-    [say('proof.summary.capability'), ({ touch }) => capabilityOf(touch, intent, input)],
+    [say('proof.summary.capability'), ({ touch }) => capabilityOf(touch, intent, input), 'capability'],
   ];
 }
 
@@ -90,10 +91,10 @@ function spreadRows(input: ProofInput): readonly Row[] {
   const compass = compassOf(instrument);
   const none = cell(say('proof.notMeasured'), 'quiet');
   return [
-    [say('proof.summary.median', { figure: say(input.intent?.even === 'balanceWeight' ? 'proof.figure.balance' : 'proof.figure.down') }), ({ touch: { summary } }) => (summary.medianG === undefined ? none : cell(grams(summary.medianG, input)))],
+    [say('proof.summary.median', { figure: say(input.intent?.even === 'balanceWeight' ? 'proof.figure.balance' : 'proof.figure.down') }), ({ touch: { summary } }) => (summary.medianG === undefined ? none : cell(grams(summary.medianG, input))), 'median'],
     [say('proof.summary.largestStep'), ({ touch: { summary } }) => (summary.largestStepG === undefined
       ? none
-      : cell(`${grams(summary.largestStepG, input)}${summary.largestStepKeys === undefined ? '' : ` (${noteRuns(summary.largestStepKeys, compass)})`}`))],
-    [say('proof.summary.outliers'), ({ touch: { summary } }) => cell(summary.outliers.length === 0 ? '0' : `${asStated(summary.outliers.length, input)} (${noteRuns(summary.outliers, compass)})`)],
+      : cell(`${grams(summary.largestStepG, input)}${summary.largestStepKeys === undefined ? '' : ` (${noteRuns(summary.largestStepKeys, compass)})`}`)), 'largestStep'],
+    [say('proof.summary.outliers'), ({ touch: { summary } }) => cell(summary.outliers.length === 0 ? '0' : `${asStated(summary.outliers.length, input)} (${noteRuns(summary.outliers, compass)})`), 'outliers'],
   ];
 }

@@ -1,6 +1,6 @@
 import type { KeyTouch, Measured } from '#action';
 import { compassOf, noteNameOf } from '#instrument';
-import { type Block, type Cell, bare, cell } from '#report';
+import { type Block, type Cell, bare, cell, opening } from '#report';
 import { type ProofInput, type Proved, provedStates } from './input.ts';
 
 const NO_FIGURE = '–';
@@ -21,14 +21,15 @@ function tableOf({ state, touch }: Proved, input: ProofInput): readonly Block[] 
     {
       type: 'table', strips: 2, rowHeads: true, caption: title,
       columns: [head('key', 'end', 1.9), head('note', 'start', 2.2), head('down', 'end', 2.9), head('up', 'end', 3.1), head('balance', 'end', 3.2), head('friction', 'end', 3.2), head('verdict', 'start', 7.2)],
-      rows: touch.keys.map((key) => rowOf(key, input)),
+      rows: touch.keys.map((key) => rowOf(key, state, input)),
     },
   ];
 }
 
-function rowOf(key: KeyTouch, input: ProofInput): readonly Cell[] {
+function rowOf(key: KeyTouch, state: Proved['state'], input: ProofInput): readonly Cell[] {
   const { figures, balanceWeightG, frictionG } = key;
   const number = (value: number | undefined): Cell => (value === undefined ? cell(NO_FIGURE, 'quiet') : cell(bare(value, input)));
+  const derived = (value: number | undefined, output: string, what: string): Cell => (value === undefined ? number(value) : opening(number(value), { of: 'touch', state, output, what, key: key.key }));
   const measured = (figure: Measured | undefined): Cell => number(figure?.value);
   const up = measured(figures.upWeightG);
   return [
@@ -36,8 +37,8 @@ function rowOf(key: KeyTouch, input: ProofInput): readonly Cell[] {
     cell(noteNameOf(compassOf(input.instrument), key.key), 'strong'),
     measured(figures.downWeightG),
     key.upWeightLow && input.intent !== null ? cell(`↓ ${up.text}`, 'flag') : up,
-    number(balanceWeightG),
-    number(frictionG),
+    derived(balanceWeightG, 'balanceWeightG', input.say('touch.balanceWeight')),
+    derived(frictionG, 'frictionG', input.say('touch.friction')),
     verdictOf(key, input),
   ];
 }

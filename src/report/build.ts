@@ -1,8 +1,13 @@
-import type { Block, Cell, ReportDocument, Tone } from './document.ts';
+import type { Block, Cell, FigureName, ReportDocument, Tone } from './document.ts';
 
 /** A piece of text in a tone. */
 export function cell(text: string, tone: Tone = 'plain'): Cell {
   return { text, tone };
+}
+
+/** The same cell, naming the derived figure it shows. */
+export function opening(shown: Cell, opens: FigureName): Cell {
+  return { ...shown, opens };
 }
 
 /**

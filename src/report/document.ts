@@ -5,10 +5,24 @@ import type { Language } from '#text';
 /** How a piece of text stands out: `quiet` for what was not stated, `flag` for what is to be looked at. */
 export type Tone = 'plain' | 'strong' | 'quiet' | 'flag';
 
-/** A cell of a table or a value of a list: text with its tone. */
+/** A derived figure by its name, so that a screen can open it to how it was made; paper shows the text alone. */
+export interface FigureName {
+  /** What it is a figure of: the row of all keys, or one key, string or bearing. */
+  readonly of: 'keys' | 'touch' | 'string' | 'bearing';
+  readonly state: State;
+  /** The field of the operation's answer that is the figure. */
+  readonly output: string;
+  /** What the figure is, in the reader's words. */
+  readonly what: string;
+  /** Key number, for what is of one key. */
+  readonly key?: number;
+}
+
+/** A cell of a table or a value of a list: text with its tone, and for a derived figure its name. */
 export interface Cell {
   readonly text: string;
   readonly tone: Tone;
+  readonly opens?: FigureName;
 }
 
 export interface HeadingBlock {
@@ -32,7 +46,7 @@ export interface KeyValuesBlock {
 /** One large figure of a state beside the same figure of the others. */
 export interface HeadlineBlock {
   readonly type: 'headline';
-  readonly items: readonly { readonly state: State; readonly label: string; readonly value: string; readonly detail: string }[];
+  readonly items: readonly { readonly state: State; readonly label: string; readonly value: string; readonly detail: string; readonly opens?: FigureName }[];
 }
 
 export interface Column {

@@ -3,7 +3,7 @@ import { compassOf } from '#instrument';
 import { checkInput } from '#operation';
 import { buildProof, proofInputOf } from '#proof';
 import type { ReportDocument } from '#report';
-import type { BenchStore } from '#store';
+import { type BenchStore, SHOP } from '#store';
 import { createSay } from '#text';
 import { tableOfReadings } from '#workshop';
 import type { Hono } from 'hono';
@@ -47,7 +47,7 @@ interface ProofRequest {
 async function proofOf(store: BenchStore, id: string, { locale, printedAt, ...query }: ProofRequest): Promise<{ readonly document: ReportDocument; readonly name: string }> {
   const { instrument, sessions, intents, scales, head } = await store.getPiano(id);
   const cycle = query.cycle === undefined ? instrument.cycle : Number(query.cycle);
-  const readings = await store.listReadings(id, cycle);
-  const material = { instrument, sessions: sessions.filter((session) => session.cycle === cycle), readings, cycle, intent: intents[String(cycle)] ?? null, terms: scales[String(cycle)] ?? null, head, printedAt, locale, say: createSay(locale) };
+  const [readings, people] = await Promise.all([store.listReadings(id, cycle), store.listPeople(SHOP)]);
+  const material = { instrument, sessions: sessions.filter((session) => session.cycle === cycle), readings, cycle, intent: intents[String(cycle)] ?? null, terms: scales[String(cycle)] ?? null, head, people, printedAt, locale, say: createSay(locale) };
   return { document: buildProof(proofInputOf(material)), name: instrument.name };
 }

@@ -1,9 +1,9 @@
 import { states } from '#instrument';
 import { checkInput } from '#operation';
 import { type BenchStore, SHOP } from '#store';
-import type { Answer, RouteName, Routes } from '#workshop';
+import type { Answer, Person, RouteName, Routes } from '#workshop';
 import { z } from 'zod';
-import { accepted } from './failure.ts';
+import { Refusal, accepted } from './failure.ts';
 import { seedDemo } from './seed-demo.ts';
 
 /** Names after a colon in a path. */
@@ -52,7 +52,25 @@ export const storeHandlers = {
   audit: ({ store, params }) => store.audit(params.id),
   addWork: async ({ store, params, body, by }) => ({ work: [...(await store.addWork(params.id, body.items, by))] }),
   changeWork: ({ store, params, body, by }) => store.changeWork(params.id, params.wid, body, by),
+  listPeople: async ({ store }) => ({ people: [...(await store.listPeople(SHOP))] }),
+  addPerson: ({ store, body }) => store.addPerson(SHOP, body.name),
+  namePerson: async ({ store, params, body }) => {
+    await personAt(store, params.reference);
+    await store.namePerson(SHOP, params.reference, body.name);
+    return await personAt(store, params.reference);
+  },
+  forgetPerson: async ({ store, params }) => {
+    const person = await personAt(store, params.reference);
+    await store.namePerson(SHOP, params.reference, null);
+    return person;
+  },
   addDemo: async ({ store }) => ({ pianos: [...(await seedDemo(store)).pianos] }),
   removeDemo: async ({ store }) => ({ removed: await store.removeDemo() }),
   health: async ({ store, version }) => ({ status: 'ok', version, store: store.kind, demo: (await store.listPianos()).some(({ instrument }) => instrument.demo) }),
 } satisfies Partial<Handlers>;
+
+async function personAt(store: BenchStore, reference: string): Promise<Person> {
+  const person = (await store.listPeople(SHOP)).find((one) => one.reference === reference);
+  if (person === undefined) throw new Refusal('notFound', [], 'Nobody is known by this reference');
+  return person;
+}

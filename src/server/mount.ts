@@ -1,8 +1,8 @@
 import { checkInput } from '#operation';
 import type { BenchStore } from '#store';
-import { type Route, type RouteName, routes } from '#workshop';
+import { PERSON_HEADER, type Route, type RouteName, isPersonReference, routes } from '#workshop';
 import type { Context, Hono } from 'hono';
-import { accepted } from './failure.ts';
+import { Refusal, accepted } from './failure.ts';
 import type { Call, Handlers } from './handlers.ts';
 import { readBody } from './read-body.ts';
 
@@ -30,5 +30,12 @@ export function mountRoutes(app: Hono, bench: Bench, handlers: Handlers): void {
 async function callOf(context: Context, route: Route, { store, version, by }: Bench): Promise<object> {
   const query = route.query === undefined ? undefined : accepted(checkInput(route.query, context.req.query()));
   const body = route.body === undefined ? undefined : accepted(checkInput(route.body, await readBody(context)));
-  return { store: await store(), version, by, params: context.req.param(), query, body };
+  return { store: await store(), version, by: personOf(context) ?? by, params: context.req.param(), query, body };
+}
+
+/** The person a request names. Only a reference passes: a name in its place would stand in the log for ever. */
+function personOf(context: Context): string | undefined {
+  const given = context.req.header(PERSON_HEADER);
+  if (given === undefined || isPersonReference(given)) return given;
+  throw new Refusal('refused', [{ code: 'format', path: PERSON_HEADER, given, allowed: 'a reference as GET /api/people lists them' }]);
 }

@@ -3,6 +3,7 @@ import { languages } from '#text';
 import { routes } from '#workshop';
 import { Validator } from '@seriousme/openapi-schema-validator';
 import { Ajv2020 } from 'ajv/dist/2020.js';
+import addFormats from 'ajv-formats';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { fileRoutes } from './file-routes.ts';
 import { type OpenBench, openBench } from './testing/open-bench.ts';
@@ -25,6 +26,7 @@ const open = (path: string): string => path.replaceAll(/:(\w+)/gu, '{$1}');
 /** Checks by the published description alone, as a stranger's client would. */
 function holdsTo(schema: object | undefined, value: unknown): readonly unknown[] {
   const ajv = new Ajv2020({ strict: false, allErrors: true });
+  addFormats.default(ajv);
   const validate = ajv.compile({ ...schema, components: api.components });
   return validate(value) ? [] : (validate.errors ?? []);
 }
@@ -75,6 +77,13 @@ describe('the description of the API', () => {
   it('refuses in its schemas what the server refuses', () => {
     expect(holdsTo(bodySchema('/api/pianos', 'post'), { name: 'A', kind: 'organ' })).not.toEqual([]);
     expect(holdsTo(bodySchema('/api/calc/touch-weight', 'post'), { downWeightG: 'heavy', upWeightG: 26 })).not.toEqual([]);
+  });
+
+  it('holds days to the calendar', () => {
+    const session = bodySchema('/api/pianos/{id}/sessions', 'post');
+    const weighed = (weighedOn: string) => holdsTo(session, { cycle: 1, state: 'found', weighedOn });
+    expect(weighed('2026-02-28')).toEqual([]);
+    expect(weighed('2026-02-30')).not.toEqual([]);
   });
 
   it('is a page to read, in every language, without a word missing', async () => {

@@ -1,6 +1,6 @@
 import type { AnyOperation, JsonSchema } from '#operation';
 import { type ProblemKind, problemKinds } from '#result';
-import { type Route, routes } from '#workshop';
+import { PERSON_HEADER, type Route, routes } from '#workshop';
 import { z } from 'zod';
 import { type FileRoute, fileRoutes } from './file-routes.ts';
 import { SchemaBook } from './json-schema.ts';
@@ -38,7 +38,7 @@ function describeRoute(name: string, route: Route, book: SchemaBook, say: Descri
     operationId: name,
     tags: ['bench'],
     summary: say(`route.${name}`),
-    parameters: parametersOf(route, book),
+    parameters: [...parametersOf(route, book), ...(route.method === 'GET' ? [] : [{ name: PERSON_HEADER, in: 'header', required: false, description: say('route.person'), schema: { type: 'string', format: 'uuid' } }])],
     ...(route.body === undefined ? {} : { requestBody: { required: true, content: json(book.taken(route.body)) } }),
     responses: { 200: { description: say('route.answer'), content: json(book.answered(route.answer)) }, default: problemAnswer(say) },
   };

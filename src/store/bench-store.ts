@@ -1,12 +1,6 @@
 import type { ActionTerms, ActionTermsDraft, Instrument, InstrumentDraft, photoTypes, Observation, ObservationDraft, Reading, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, WeighingSession } from '#instrument';
 import type { Issue } from '#result';
-import type { Answer, LogEvent, ReadingBatch, ReadingBatchAnswer, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from '#workshop';
-
-/** A person behind a reference of the log. */
-export interface Person {
-  readonly reference: string;
-  readonly name: string;
-}
+import type { Answer, LogEvent, Person, ReadingBatch, ReadingBatchAnswer, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from '#workshop';
 
 /** Workshop that holds the shop's own instruments, and the one the demo lives in. */
 export const SHOP = 'shop';
@@ -75,6 +69,8 @@ export interface BenchStore {
   listEvents(id: string, options?: { before?: number; limit?: number }): Promise<readonly LogEvent[]>;
   undo(id: string, seq: number, by: string): Promise<LogEvent>;
   audit(id: string): Promise<Answer<'audit'>>;
+  /** Names a new person, behind a reference that says nothing. A name already known is refused, since nobody could tell the two apart. */
+  addPerson(workshopId: string, name: string): Promise<Person>;
   /** Says who is behind a reference of the log; null forgets the name, and every chain stays whole. */
   namePerson(workshopId: string, reference: string, name: string | null): Promise<void>;
   listPeople(workshopId: string): Promise<readonly Person[]>;

@@ -11,7 +11,7 @@ import { type SayAway, guarded } from './failures.ts';
 import { audit } from './log/audit.ts';
 import { listEvents } from './log/list.ts';
 import { undo } from './log/undo.ts';
-import { listPeople, namePerson } from './people.ts';
+import { addPerson, listPeople, namePerson } from './people.ts';
 import { assignReadings } from './readings/assign.ts';
 import { listReadings, readingHistory } from './readings/list.ts';
 import { writeReadings } from './readings/write.ts';
@@ -54,6 +54,7 @@ export function benchStore({ kind, sayAway, bench, close }: Parts): BenchStore {
     listEvents: on(listEvents),
     undo: on(undo),
     audit: on(({ db }, id: string) => audit(db, id)),
+    addPerson: on(addPerson),
     namePerson: on(namePerson),
     listPeople: on(listPeople),
     removeDemo: on(removeDemo),

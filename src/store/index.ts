@@ -1,4 +1,4 @@
 export { DEMO, SHOP, StoreFailure } from './bench-store.ts';
-export type { BenchStore, KeptPhoto, Person, PhotoType, ReadPhoto } from './bench-store.ts';
+export type { BenchStore, KeptPhoto, PhotoType, ReadPhoto } from './bench-store.ts';
 export { openStore } from './open.ts';
 export type { StoreOptions } from './open.ts';

@@ -144,6 +144,21 @@ describe.each(engines)('instruments, sessions, intents and work ($name)', ({ ope
     expect((await store().audit(piano.id)).whole).toBe(true);
   });
 
+  it('names people by references that say nothing of them, and refuses a name twice, an empty one and one with control characters', async () => {
+    const ada = await store().addPerson(SHOP, '  Ada Tester ');
+    expect(ada).toMatchObject({ name: 'Ada Tester' });
+    expect(ada.reference).toMatch(/^[\da-f-]{36}$/u);
+    const piano = await store().addPiano(SHOP, grand, ada.reference);
+    expect(await failureOf(store().addPerson(SHOP, 'Ada Tester'))).toMatchObject({ reason: 'conflict', issues: [{ path: 'name', code: 'duplicate' }] });
+    for (const name of ['', '   ', 'A\nB', 'A\0', 'x'.repeat(81)]) expect((await failureOf(store().addPerson(SHOP, name))).issues.map(({ path }) => path)).toContain('name');
+    await store().namePerson(SHOP, ada.reference, 'Ada B. Tester');
+    expect(await store().listPeople(SHOP)).toEqual([{ reference: ada.reference, name: 'Ada B. Tester' }]);
+    await store().namePerson(SHOP, ada.reference, null);
+    expect(await book.rows(`select text from event where instrument = '${piano.id}' and text like '%Ada%'`)).toEqual([]);
+    expect((await store().listEvents(piano.id))[0]?.by).toBe(ada.reference);
+    expect((await store().audit(piano.id)).whole).toBe(true);
+  });
+
   it('removes the demo whole, and nothing else', async () => {
     const kept = await store().addPiano(SHOP, grand, 'p1');
     const demo = await store().addPiano(DEMO, grand, 'p1');

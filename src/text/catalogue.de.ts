@@ -9,17 +9,23 @@ import { command } from './de/command.ts';
 import { issues } from './de/issues.ts';
 import { operations } from './de/operations.ts';
 import { order } from './de/order.ts';
+import { people } from './de/people.ts';
 import { pianos } from './de/pianos.ts';
 import { plan } from './de/plan.ts';
+import { planningOperations } from './de/planning-operations.ts';
 import { proof } from './de/proof.ts';
+import { proofParts } from './de/proof-parts.ts';
 import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
+import { regulation } from './de/regulation.ts';
 import { rescale } from './de/rescale.ts';
 import { scale } from './de/scale.ts';
 import { settings } from './de/settings.ts';
+import { sheets } from './de/sheets.ts';
 import { shell } from './de/shell.ts';
 import { story } from './de/story.ts';
 import { strings } from './de/strings.ts';
+import { strokeOperation } from './de/stroke-operation.ts';
 import { stringOperations } from './de/string-operations.ts';
 import { touch } from './de/touch.ts';
 import { work } from './de/work.ts';
@@ -27,12 +33,15 @@ import { work } from './de/work.ts';
 /** Every German message, one file per area of the program. */
 export const de: Readonly<Record<MessageKey, string>> = {
   ...shell,
+  ...people,
   ...pianos,
   ...readings,
   ...quantities,
   ...scale,
   ...operations,
   ...actionOperations,
+  ...strokeOperation,
+  ...planningOperations,
   ...stringOperations,
   ...strings,
   ...rescale,
@@ -43,9 +52,12 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...action,
   ...actionTerms,
   ...plan,
+  ...regulation,
+  ...sheets,
   ...touch,
   ...work,
   ...proof,
+  ...proofParts,
   ...story,
   ...settings,
   ...command,

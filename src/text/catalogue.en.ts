@@ -8,17 +8,23 @@ import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
 import { operations } from './en/operations.ts';
 import { order } from './en/order.ts';
+import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
 import { plan } from './en/plan.ts';
+import { planningOperations } from './en/planning-operations.ts';
 import { proof } from './en/proof.ts';
+import { proofParts } from './en/proof-parts.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
+import { regulation } from './en/regulation.ts';
 import { rescale } from './en/rescale.ts';
 import { scale } from './en/scale.ts';
 import { settings } from './en/settings.ts';
+import { sheets } from './en/sheets.ts';
 import { shell } from './en/shell.ts';
 import { story } from './en/story.ts';
 import { strings } from './en/strings.ts';
+import { strokeOperation } from './en/stroke-operation.ts';
 import { stringOperations } from './en/string-operations.ts';
 import { touch } from './en/touch.ts';
 import { work } from './en/work.ts';
@@ -26,12 +32,15 @@ import { work } from './en/work.ts';
 /** Every English message, one file per area of the program. */
 export const en = {
   ...shell,
+  ...people,
   ...pianos,
   ...readings,
   ...quantities,
   ...scale,
   ...operations,
   ...actionOperations,
+  ...strokeOperation,
+  ...planningOperations,
   ...stringOperations,
   ...strings,
   ...rescale,
@@ -42,9 +51,12 @@ export const en = {
   ...action,
   ...actionTerms,
   ...plan,
+  ...regulation,
+  ...sheets,
   ...touch,
   ...work,
   ...proof,
+  ...proofParts,
   ...story,
   ...settings,
   ...command,

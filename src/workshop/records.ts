@@ -27,6 +27,14 @@ export const workItemSchema = z.strictObject({
 });
 export type WorkItem = z.output<typeof workItemSchema>;
 
+/** A person behind a reference of the log: the name stands outside every event, so that it can be forgotten. */
+export const personSchema = z.strictObject({ reference: z.string(), name: z.string() });
+export type Person = z.output<typeof personSchema>;
+
+/** A person as named at the bench. */
+export const personDraftSchema = z.strictObject({ name: z.string().trim().min(1).max(80).regex(/^\P{Cc}*$/u, 'no control characters') });
+export type PersonDraft = z.input<typeof personDraftSchema>;
+
 /** What a change touched: a card of some kind by its id, or a reading's place. */
 export const changeSchema = z.strictObject({
   entity: z.enum(['instrument', 'session', 'intent', 'scale', 'action', 'observation', 'work', 'reading']),

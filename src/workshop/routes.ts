@@ -1,7 +1,7 @@
 import { actionTermsSchema, instrumentDraftSchema, instrumentSchema, observationDraftSchema, observationSchema, readingSchema, scaleTermsSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from '#instrument';
 import { z } from 'zod';
 import { changeOf } from './change.ts';
-import { eventSchema, readingBatchAnswerSchema, readingBatchSchema, sessionReadingsAnswerSchema, sessionReadingsSchema, workItemDraftSchema, workItemSchema } from './records.ts';
+import { eventSchema, personDraftSchema, personSchema, readingBatchAnswerSchema, readingBatchSchema, sessionReadingsAnswerSchema, sessionReadingsSchema, workItemDraftSchema, workItemSchema } from './records.ts';
 
 /** One door of the HTTP API: the server mounts it, the web client calls it, the OpenAPI page describes it. */
 export interface Route {
@@ -73,6 +73,9 @@ const importPreview = z.strictObject({
 export type ImportPreview = z.output<typeof importPreview>;
 export type ImportRow = z.output<typeof importRow>;
 
+/** Header in which a writing request names the person at the bench, by the reference `POST /api/people` answered; without it nobody is named. */
+export const PERSON_HEADER = 'wrestplank-person';
+
 /** Every JSON route of the API. Calculations, files (`export`, `proof.pdf`) and the description pages are mounted beside it. */
 export const routes = {
   listPianos: { method: 'GET', path: '/api/pianos', answer: z.strictObject({ pianos: z.array(summary) }) },
@@ -105,6 +108,11 @@ export const routes = {
   changeWork: { method: 'PATCH', path: '/api/pianos/:id/work/:wid', body: z.strictObject({ status: z.enum(['open', 'done', 'dropped']).optional(), remark: z.string().max(2000).optional() }), answer: workItemSchema },
   previewImport: { method: 'POST', path: '/api/pianos/:id/import/preview', body: importSource, answer: importPreview },
   runImport: { method: 'POST', path: '/api/pianos/:id/import', body: importSource, answer: z.strictObject({ seq: z.number().int().nullable(), counts: importPreview.shape.counts }) },
+  listPeople: { method: 'GET', path: '/api/people', answer: z.strictObject({ people: z.array(personSchema) }) },
+  addPerson: { method: 'POST', path: '/api/people', body: personDraftSchema, answer: personSchema },
+  namePerson: { method: 'PUT', path: '/api/people/:reference', body: personDraftSchema, answer: personSchema },
+  /** Forgets a name. What the person wrote stays, with its reference alone. */
+  forgetPerson: { method: 'DELETE', path: '/api/people/:reference', answer: personSchema },
   addDemo: { method: 'POST', path: '/api/demo', answer: z.strictObject({ pianos: z.array(instrumentSchema) }) },
   removeDemo: { method: 'DELETE', path: '/api/demo', answer: z.strictObject({ removed: z.number().int() }) },
   health: { method: 'GET', path: '/api/health', answer: z.strictObject({ status: z.literal('ok'), version: z.string(), store: z.enum(['embedded', 'server']), demo: z.boolean() }) },

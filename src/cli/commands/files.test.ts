@@ -53,6 +53,19 @@ const standing = async (state = 'found') => {
 };
 
 describe('import and export at the command line', () => {
+  it('writes under the name of the person at the bench, told once when new', async () => {
+    const { id: piano } = await (opened as BenchStore).addPiano(SHOP, { name: 'Named grand', kind: 'grand' }, 'test');
+    await writeFile(file('who.csv'), 'key,downWeightG\n1,49\n');
+    const who = ['--who', 'Ada Tester'];
+    const dry = await run('import', piano, file('who.csv'), '--state', 'found', '--dry-run', ...who);
+    expect([dry.code, await opened?.listPeople(SHOP)]).toEqual([0, []]);
+    expect((await run('import', piano, file('who.csv'), '--state', 'found', ...who)).err).toContain('Ada Tester is new at the bench');
+    await writeFile(file('who.csv'), 'key,downWeightG\n1,50\n');
+    expect((await run('import', piano, file('who.csv'), '--state', 'found', ...who)).err).not.toContain('new at the bench');
+    const [person] = (await opened?.listPeople(SHOP)) ?? [];
+    expect((await opened?.listEvents(piano))?.map(({ by }) => by)).toEqual([person?.reference, person?.reference, 'test']);
+  });
+
   it('writes a German table as one event, decimal commas and all', async () => {
     await writeFile(file('de.csv'), 'Taste;Niedergewicht;Aufgewicht;BW\r\n1;49,5;26;37,75\r\n2;50,25;27,5;38,9\r\n\r\n');
     const dry = await run('import', id, file('de.csv'), '--state', 'found', '--dry-run', '--json');

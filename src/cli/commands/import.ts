@@ -9,7 +9,7 @@ import { type FiguresArguments, cycleOf, figuresOptions, localeOption } from '..
 import { locale as shellLocale, say } from '../language.ts';
 import { note, print, printJson } from '../output.ts';
 import { readNamed } from '../named-file.ts';
-import { BY, dataOption, findInstrument, instrumentPositional, withStore } from '../with-store.ts';
+import { dataOption, findInstrument, instrumentPositional, whoOption, withStore, writerOf } from '../with-store.ts';
 
 interface ImportArguments extends FiguresArguments {
   readonly instrument: string;
@@ -19,6 +19,7 @@ interface ImportArguments extends FiguresArguments {
   readonly sheet?: string;
   readonly dryRun: boolean;
   readonly skipRefused: boolean;
+  readonly who?: string;
   readonly data?: string;
   readonly json: boolean;
 }
@@ -38,6 +39,7 @@ export const importTable: CommandModule<object, ImportArguments> = {
       .option('sheet', { type: 'string', requiresArg: true, describe: say('cli.import.sheet') })
       .option('dry-run', { type: 'boolean', default: false, describe: say('cli.import.dryRun') })
       .option('skip-refused', { type: 'boolean', default: false, describe: say('cli.import.skipRefused') })
+      .options(whoOption)
       .options(dataOption)
       .option('json', { type: 'boolean', default: false, describe: say('cli.json') }) as never,
   handler: async (given) => {
@@ -84,7 +86,7 @@ async function importInto(store: BenchStore, { bytes, mapping, locale }: FileRea
   if (given.dryRun) return tellOutcome(preview, null, given);
   if (plan.counts.refused > 0 && !given.skipRefused) throw refusedRows(read.value);
   const batch = batchOf(plan, { cycle, state, sessionId, locale });
-  const seq = batch === null ? null : (await store.writeReadings(instrument.id, batch, BY)).seq;
+  const seq = batch === null ? null : (await store.writeReadings(instrument.id, batch, await writerOf(store, given.who))).seq;
   await tellOutcome(preview, seq, given);
 }
 

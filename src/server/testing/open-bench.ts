@@ -13,7 +13,7 @@ export interface OpenBench {
   readonly store: BenchStore;
   /** Failures that were the program's own. */
   readonly failures: unknown[];
-  send(method: string, path: string, body?: unknown): Promise<Response>;
+  send(method: string, path: string, body?: unknown, headers?: Readonly<Record<string, string>>): Promise<Response>;
   close(): Promise<void>;
 }
 
@@ -26,8 +26,8 @@ export async function openBench(): Promise<OpenBench> {
     app,
     store,
     failures,
-    send: async (method, at, body) =>
-      app.request(at, { method, ...(body === undefined ? {} : { body: JSON.stringify(body), headers: { 'content-type': 'application/json' } }) }),
+    send: async (method, at, body, headers = {}) =>
+      app.request(at, { method, headers: { ...(body === undefined ? {} : { 'content-type': 'application/json' }), ...headers }, ...(body === undefined ? {} : { body: JSON.stringify(body) }) }),
     close: async () => {
       await store.close();
       await rm(dataDir, { recursive: true, force: true });

@@ -1,4 +1,4 @@
-import type { RouteName, Routes } from '#workshop';
+import type { RouteName, Routes, PERSON_HEADER as workshopHeader } from '#workshop';
 
 /** Method and path of every route, held to the workshop's own table by type, so that its schemas stay out of the first download. */
 export const paths: { readonly [N in RouteName]: Pick<Routes[N], 'method' | 'path'> } = {
@@ -26,7 +26,14 @@ export const paths: { readonly [N in RouteName]: Pick<Routes[N], 'method' | 'pat
   changeWork: { method: 'PATCH', path: '/api/pianos/:id/work/:wid' },
   previewImport: { method: 'POST', path: '/api/pianos/:id/import/preview' },
   runImport: { method: 'POST', path: '/api/pianos/:id/import' },
+  listPeople: { method: 'GET', path: '/api/people' },
+  addPerson: { method: 'POST', path: '/api/people' },
+  namePerson: { method: 'PUT', path: '/api/people/:reference' },
+  forgetPerson: { method: 'DELETE', path: '/api/people/:reference' },
   addDemo: { method: 'POST', path: '/api/demo' },
   removeDemo: { method: 'DELETE', path: '/api/demo' },
   health: { method: 'GET', path: '/api/health' },
 };
+
+/** Header that names the person at the bench, held to the workshop's own by type. */
+export const PERSON_HEADER: typeof workshopHeader = 'wrestplank-person';

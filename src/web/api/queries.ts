@@ -25,6 +25,11 @@ export const healthQuery = queryOptions({
   queryFn: ({ signal }) => call('health', { signal }),
 });
 
+export const peopleQuery = queryOptions({
+  queryKey: ['people'],
+  queryFn: ({ signal }) => call('listPeople', { signal }).then(({ people }) => people),
+});
+
 export const pianoQuery = (id: string) =>
   queryOptions({ queryKey: ['piano', id, 'file'], queryFn: ({ signal }) => call('getPiano', { params: { id }, signal }) });
 

@@ -69,7 +69,7 @@ function provisionalOf(parcel: Parcel, entry: ParcelEntry): Reading {
     uncertainty: null,
     sessionId: parcel.sessionId,
     at: new Date(parcel.typedAt).toISOString(),
-    by: '',
+    by: parcel.by ?? '',
   } satisfies Reading;
   provisional.set(entry, reading);
   return reading;

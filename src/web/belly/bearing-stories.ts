@@ -16,7 +16,13 @@ export interface BehindBearing {
   readonly compass: Compass;
 }
 
-export type BearingOutput = 'frontDeg' | 'rearDeg' | 'totalDeg' | 'forceN';
+const bearingOutputs = ['frontDeg', 'rearDeg', 'totalDeg', 'forceN'] as const;
+export type BearingOutput = (typeof bearingOutputs)[number];
+
+/** True for a field of the bearing that can be told of. */
+export function isBearingOutput(output: string): output is BearingOutput {
+  return bearingOutputs.some((one) => one === output);
+}
 
 /** How one figure of the bearing was made, with the readings of the note; `undefined` for an angle that was only read. */
 export function bearingStory(what: string, output: BearingOutput, { note, state, readings, compass }: BehindBearing): FigureStory | undefined {

@@ -22,7 +22,7 @@ interface KeysWithPlotsProps {
 }
 
 /** Below this width the keys of a whole keyboard are too narrow to point at. */
-const LEAST_KEYS_PX = 720;
+const LEAST_KEYS_PX = 560;
 
 /** The row of keys marked by sign, plots over the same keys that scroll with it, and a column beside. */
 export function KeysWithPlots({ signs, selected, onKey, keysLabel, plotsLabel, plots, children }: KeysWithPlotsProps) {

@@ -64,7 +64,7 @@ function shelf(): Keep & { readonly kept: Map<string, string>; full: boolean } {
 }
 
 /** An outbox in a world whose clock stands still until told to go on. */
-function setUp({ keep = shelf(), bench = new Bench(), first = 0 } = {}) {
+function setUp({ keep = shelf(), bench = new Bench(), first = 0, who = (): string | null => null } = {}) {
   const later: (() => void)[] = [];
   const pauses: number[] = [];
   const acknowledged: string[] = [];
@@ -75,6 +75,7 @@ function setUp({ keep = shelf(), bench = new Bench(), first = 0 } = {}) {
     standing: (_piano, _cycle, at) => bench.standing.get(at) ?? null,
     acknowledged: (parcel) => acknowledged.push(parcel.sendId),
     newId: () => `send-${String((id += 1))}`,
+    who,
     now: () => 1000,
     later: (run, afterMs) => {
       later.push(run);
@@ -90,6 +91,19 @@ function setUp({ keep = shelf(), bench = new Bench(), first = 0 } = {}) {
 }
 
 describe('the outbox', () => {
+  it('lets a figure carry who typed it, whoever is at the bench by the time it goes out', async () => {
+    let who: string | null = 'a';
+    const sent: (string | null | undefined)[] = [];
+    const bench = new Bench();
+    const { outbox, settle } = setUp({ who: () => who, bench: Object.assign(bench, { send: ((send) => (parcel: Parcel) => { sent.push(parcel.by); return send(parcel); })(bench.send) }) });
+    outbox.enter('p', envelope, [entry(40, '49')], 'held');
+    who = 'b';
+    outbox.enter('p', envelope, [entry(41, '50')]);
+    outbox.answer({ pianoId: 'p', cycle: envelope.cycle, state: envelope.state }, null);
+    await settle();
+    expect(sent.toSorted()).toEqual(['a', 'b']);
+  });
+
   it('keeps a figure on the device before anything is sent, and lets go of it once acknowledged', async () => {
     const { outbox, keep, settle, acknowledged } = setUp();
     outbox.enter('p', envelope, [entry(40, '49')]);
@@ -251,7 +265,7 @@ describe('the outbox', () => {
     const send = bench.send;
     let turned = 1;
     const guarded = new Outbox({
-      keep: shelf(), now: () => 0, newId: () => 'send-9', acknowledged: () => undefined, standing: () => null,
+      keep: shelf(), who: () => null, now: () => 0, newId: () => 'send-9', acknowledged: () => undefined, standing: () => null,
       later: (run) => setTimeout(run, 0),
       send: (parcel) => (turned-- > 0 ? Promise.reject(new ApiProblem({ status: 401 })) : send(parcel)),
     });

@@ -11,6 +11,8 @@ export interface OutboxWorld {
   readonly standing: (pianoId: string, cycle: number, place: PlaceKey) => string | null | undefined;
   readonly acknowledged: (parcel: Parcel, answer: ReadingBatchAnswer) => void;
   readonly newId: () => string;
+  /** Who is at the bench. */
+  readonly who: () => string | null;
   readonly now: () => number;
   readonly later: (run: () => void, afterMs: number) => void;
 }
@@ -72,6 +74,7 @@ export class Outbox {
       sendId: this.#world.newId(),
       entries: entries.map((entry) => this.#based(pianoId, envelope, entry)),
       status,
+      by: this.#world.who(),
       typedAt: this.#world.now(),
       order: (this.#order += 1),
     };

@@ -30,6 +30,8 @@ export interface Parcel extends Envelope {
   /** Acknowledged once by the server, however often it is sent. */
   readonly sendId: string;
   readonly pianoId: string;
+  /** Who typed it; null or left out: nobody was named. */
+  readonly by?: string | null;
   readonly entries: readonly ParcelEntry[];
   readonly status: ParcelStatus;
   /** Moment it was typed, and its place in the order of that moment. */

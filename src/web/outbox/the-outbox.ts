@@ -2,6 +2,7 @@ import type { Reading } from '#instrument';
 import { call } from '../api/client.ts';
 import { queryClient, readingsQuery } from '../api/queries.ts';
 import { byPlace } from '../api/reading-book.ts';
+import { atTheBench } from '../people/at-the-bench.ts';
 import { acknowledgedSeq } from '../undo/undo-stack.ts';
 import { browserKeep } from './keep.ts';
 import { Outbox } from './outbox.ts';
@@ -12,11 +13,12 @@ import { claimWindow } from './window-claim.ts';
 const AFTER_PAINT_MS = 20;
 
 /** Sends a parcel as a batch of the API; what only the outbox needs stays here. */
-async function send({ pianoId, cycle, state, sessionId, locale, sendId, entries }: Parcel) {
+async function send({ pianoId, cycle, state, sessionId, locale, sendId, by = null, entries }: Parcel) {
   const bare = entries.map(({ after: _, ...entry }) => entry);
   await new Promise((resolve) => { setTimeout(resolve, AFTER_PAINT_MS); });
   return await call('writeReadings', {
     params: { id: pianoId },
+    by,
     body: { cycle, state, sessionId, sendId, entries: bare, ...(locale === undefined ? {} : { locale }) },
   });
 }
@@ -45,6 +47,7 @@ const world = new Outbox({
   standing,
   acknowledged,
   newId: () => `${claimWindow.id}.${newId()}`,
+  who: atTheBench,
   now: () => Date.now(),
   later: (run, afterMs) => void setTimeout(run, afterMs),
 });

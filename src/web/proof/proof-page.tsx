@@ -1,9 +1,11 @@
 import type { TouchAnalysis } from '#action';
 import { type Reading, type State, quantityOf, states } from '#instrument';
-import { type ProofInput, buildProof } from '#proof';
+import { type ProofInput, buildProof, hasAnythingToProve } from '#proof';
+import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { useMemo, useState } from 'react';
 import { type Piano, usePiano } from '../api/piano.tsx';
+import { peopleQuery } from '../api/queries.ts';
 import type { ReadingBook } from '../api/reading-book.ts';
 import { useReadingBook } from '../api/use-readings.ts';
 import { touchOf } from '../api/use-touch.ts';
@@ -11,7 +13,9 @@ import { useLocale, useSay } from '../language/use-say.ts';
 import { ReportView } from '../report/report-view.tsx';
 import { WhenReadings } from '../shell/when-readings.tsx';
 import { Choice } from '../ui/choice.tsx';
+import { bellyOf } from '../belly/state-belly.ts';
 import { scaleOf } from '../strings/state-scale.ts';
+import { proofTellers } from './proof-tellers.ts';
 import { ProofMissing } from './proof-missing.tsx';
 import './proof.css';
 
@@ -27,10 +31,12 @@ function Proof() {
   const locale = useLocale();
   const piano = usePiano();
   const book = useReadingBook();
+  const { data: people } = useQuery(peopleQuery);
   const [paper, setPaper] = useState<Paper>(() => (/-(?:US|CA|MX)$/u.test(locale) ? 'letter' : 'a4'));
-  const input = useMemo(() => inputOf(piano, book, locale, say), [piano, book, locale, say]);
+  const input = useMemo(() => inputOf(piano, book, { people, locale, say }), [piano, book, people, locale, say]);
   const report = useMemo(() => buildProof(input), [input]);
-  if (book.found.size + book.finished.size === 0) return <NothingToProve />;
+  const tellerOf = useMemo(() => proofTellers({ piano, book, locale, touch: (state) => (state === 'planned' ? null : input[state]) }), [piano, book, locale, input]);
+  if (!hasAnythingToProve([...book.found.values(), ...book.planned.values(), ...book.finished.values()])) return <NothingToProve />;
   const address = `/api/pianos/${encodeURIComponent(piano.id)}/proof.pdf?${new URLSearchParams({ paper, locale, cycle: String(piano.cycle) }).toString()}`;
   return (
     <div className="page proof-page">
@@ -39,12 +45,12 @@ function Proof() {
         <a className="button button-main" href={address} target="_blank" rel="noreferrer">{say('proof.open')}</a>
       </div>
       <ProofMissing input={input} />
-      <ReportView report={report} />
+      <ReportView report={report} tellerOf={tellerOf} />
     </div>
   );
 }
 
-function inputOf(piano: Piano, book: ReadingBook, locale: string, say: ProofInput['say']): ProofInput {
+function inputOf(piano: Piano, book: ReadingBook, { people, locale, say }: Pick<ProofInput, 'people' | 'locale' | 'say'>): ProofInput {
   const analysis = (state: Exclude<State, 'planned'>): TouchAnalysis | null => (hasKeys(book[state]) ? touchOf(piano, state, book[state]) : null);
   return {
     instrument: piano.instrument,
@@ -54,8 +60,13 @@ function inputOf(piano: Piano, book: ReadingBook, locale: string, say: ProofInpu
     found: analysis('found'),
     finished: analysis('finished'),
     scales: states.filter((state) => hasStrings(book[state])).map((state) => scaleOf(piano, state, { book, locale })),
+    bellies: (['found', 'finished'] as const).filter((state) => hasBearing(book[state])).map((state) => {
+      const { analysis: bearing, gathered: { assumed, input: { asked } } } = bellyOf(piano, state, { book, locale });
+      return { state, analysis: bearing, asked, assumed };
+    }),
     readings: [...book.found.values(), ...book.finished.values()],
     head: piano.file.head,
+    people,
     printedAt: new Date().toISOString().slice(0, 10),
     locale,
     say,
@@ -68,6 +79,10 @@ function hasKeys(readings: ReadonlyMap<string, Reading>): boolean {
 
 function hasStrings(readings: ReadonlyMap<string, Reading>): boolean {
   return [...readings.values()].some(({ quantity }) => quantityOf(quantity).part === 'strings');
+}
+
+function hasBearing(readings: ReadonlyMap<string, Reading>): boolean {
+  return [...readings.values()].some(({ quantity, scope }) => scope === 'key' && quantityOf(quantity).part === 'belly');
 }
 
 function NothingToProve() {

@@ -1,11 +1,29 @@
-import type { Block, Cell, ReportDocument, TableBlock } from '#report';
+import type { Block, Cell, FigureName, ReportDocument, TableBlock } from '#report';
+import { createContext, use } from 'react';
+import { type FigureStory, openFigure } from '../figure/figure-store.ts';
+import { useSay } from '../language/use-say.ts';
 import { SceneView } from '../leaves/scene-view.tsx';
 import { StateMark } from '../leaves/state-mark.tsx';
 import { Note } from '../ui/note.tsx';
 import './report.css';
 
-/** A report on screen: the same blocks as on paper, without its pages. */
-export function ReportView({ report }: { readonly report: ReportDocument }) {
+interface ReportViewProps {
+  readonly report: ReportDocument;
+  /** Tells how a named figure was made; undefined for one that cannot be opened. Without it all figures stay text. */
+  readonly tellerOf?: TellerOf;
+}
+
+/** A report on screen: the same blocks as on paper, without its pages, and its derived figures open. */
+export function ReportView({ report, tellerOf = () => undefined }: ReportViewProps) {
+  return <Telling value={tellerOf}><Report report={report} /></Telling>;
+}
+
+/** The way from the name of a figure to how it was made; worked out when it is opened. */
+export type TellerOf = (figure: FigureName) => (() => FigureStory) | undefined;
+
+const Telling = createContext<TellerOf>(() => undefined);
+
+function Report({ report }: { readonly report: ReportDocument }) {
   return (
     <article className="report" lang={report.language}>
       {report.demo && <p className="demo-tag">{report.furniture.demo}</p>}
@@ -43,7 +61,7 @@ function BlockView({ block }: { readonly block: Block }) {
           {block.items.map((item) => (
             <div key={`${item.state} ${item.label}`}>
               <StateMark state={item.state} />
-              <strong>{item.value}</strong>
+              <strong><Opening figure={item.opens}>{item.value}</Opening></strong>
               <span className="soft small">{item.detail}</span>
             </div>
           ))}
@@ -107,8 +125,18 @@ function Strip({ table: { caption, columns, rows, rowHeads } }: { readonly table
   );
 }
 
-function CellText({ cell: { text, tone } }: { readonly cell: Cell }) {
-  if (tone === 'strong') return <strong>{text}</strong>;
-  if (tone === 'plain') return text;
-  return <span className={tone === 'quiet' ? 'soft' : 'flagged'}>{text}</span>;
+function CellText({ cell: { text, tone, opens } }: { readonly cell: Cell }) {
+  const shown = <Opening figure={opens}>{text}</Opening>;
+  if (tone === 'strong') return <strong>{shown}</strong>;
+  if (tone === 'plain') return shown;
+  return <span className={tone === 'quiet' ? 'soft' : 'flagged'}>{shown}</span>;
+}
+
+/** Text that opens to how it was made, where it names a figure somebody can tell of. */
+function Opening({ figure, children }: { readonly figure: FigureName | undefined; readonly children: string }) {
+  const say = useSay();
+  const tell = use(Telling);
+  const told = figure === undefined ? undefined : tell(figure);
+  if (told === undefined) return children;
+  return <button type="button" className="figure" title={say('shell.figure.open')} onClick={() => { openFigure(told()); }}>{children}</button>;
 }

@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { healthQuery } from '../api/queries.ts';
 import { KeyList } from '../commands/key-list.tsx';
 import { useFigures, useSay } from '../language/use-say.ts';
+import { WhoFields } from '../people/who-fields.tsx';
 import { ProblemNote } from '../shell/problem-note.tsx';
 import { type Preferences, setPreferences, usePreferences } from '../theme/preferences.ts';
 import { Choice } from '../ui/choice.tsx';
@@ -15,6 +16,10 @@ export function SettingsPage() {
   return (
     <section className="page settings">
       <h1>{say('shell.nav.settings')}</h1>
+      <section className="panel" aria-labelledby="settings-who">
+        <h2 id="settings-who">{say('people.title')}</h2>
+        <WhoFields />
+      </section>
       <section className="panel" aria-labelledby="settings-look">
         <h2 id="settings-look">{say('settings.look')}</h2>
         <p className="soft">{say('settings.look.device')}</p>

@@ -2,6 +2,7 @@ import type { LogEvent } from '#workshop';
 import { useState } from 'react';
 import { usePiano } from '../api/piano.tsx';
 import { useLocale, useMoments, useSay } from '../language/use-say.ts';
+import { useWriter } from '../people/use-writer.ts';
 import { tellerOf } from '../undo/piano-undo.ts';
 import { undoEvent } from '../undo/undo.ts';
 import { type Telling, sayChange, sayEvent } from './say-event.ts';
@@ -14,6 +15,7 @@ export function EventRow({ event }: { readonly event: LogEvent }) {
   const say = useSay();
   const locale = useLocale();
   const moment = useMoments();
+  const writer = useWriter();
   const { id, compass, file } = usePiano();
   const [busy, setBusy] = useState(false);
   const telling: Telling = { say, locale, compass, work: file.work };
@@ -41,7 +43,7 @@ export function EventRow({ event }: { readonly event: LogEvent }) {
           <span>{sayEvent(event, telling)}</span>
         )}
         <span className="soft small">
-          {moment(at)} · {by}
+          {moment(at)} · {writer(by)}
           {undoneBy !== null && ` · ${say('story.event.undoneBy', { seq: undoneBy })}`}
         </span>
       </div>

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { call } from '../api/client.ts';
 import { usePiano } from '../api/piano.tsx';
 import { sayMaybe, useLocale, useMoments, useSay } from '../language/use-say.ts';
+import { useWriter } from '../people/use-writer.ts';
 import { ProblemNote } from '../shell/problem-note.tsx';
 import { Choice } from '../ui/choice.tsx';
 import { Field } from '../ui/field.tsx';
@@ -58,6 +59,7 @@ function HistoryRows({ id, cycle, state, quantity, index }: HistoryRowsProps) {
   const say = useSay();
   const locale = useLocale();
   const moment = useMoments();
+  const writer = useWriter();
   const { compass } = usePiano();
   const query = { cycle: String(cycle), state, quantity, index: String(index) };
   const { data, error } = useQuery({
@@ -76,7 +78,7 @@ function HistoryRows({ id, cycle, state, quantity, index }: HistoryRowsProps) {
               {reading.repeat > 1 && ` ${say('story.place.repeat', { repeat: reading.repeat })}`}
             </span>
             <span className="soft small">
-              {moment(reading.at)} · {reading.by} · {say(reading.standing ? 'story.history.standing' : reading.withdrawn ? 'story.history.withdrawn' : 'story.history.superseded')}
+              {moment(reading.at)} · {writer(reading.by)} · {say(reading.standing ? 'story.history.standing' : reading.withdrawn ? 'story.history.withdrawn' : 'story.history.superseded')}
               {reading.remark !== '' && ` · ${reading.remark}`}
             </span>
           </div>

@@ -134,7 +134,7 @@ export class Sheet {
       remark: entry.remark ?? '',
       sessionId: parcel.sessionId,
       at: new Date(parcel.typedAt).toISOString(),
-      by: '',
+      by: parcel.by ?? '',
     };
     this.#typed.set(entry, made);
     return made;

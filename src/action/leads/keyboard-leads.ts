@@ -1,0 +1,77 @@
+import type { KeyNumber } from '#instrument';
+import { type Result, all, map, under } from '#result';
+import { type Grams, type Millimetres, grams } from '#units';
+import type { KeyLeads, KeyLeadsProblem } from './key-leads-problem.ts';
+import { keyLeads } from './key-leads.ts';
+import type { Lead } from './lead.ts';
+
+/** What is asked of the leads of one key of a keyboard. */
+export interface KeyLeadsQuestion extends KeyLeadsProblem {
+  readonly key: KeyNumber;
+}
+
+/** How many of one diameter. */
+export interface LeadCount {
+  readonly diameterMm: Millimetres;
+  /** Leads in old holes and in new ones. */
+  readonly refilled: number;
+  readonly drilled: number;
+  /** Old holes of that diameter to be plugged. */
+  readonly plugged: number;
+  /** Metal of all those leads: what is to be at hand, gross. */
+  readonly metalG: Grams;
+}
+
+export interface KeyboardLeads {
+  readonly keys: readonly (KeyLeads & { readonly key: KeyNumber })[];
+  /** By diameter, smallest first. */
+  readonly sizes: readonly LeadCount[];
+  readonly leads: number;
+  readonly newHoles: number;
+  readonly plugs: number;
+  readonly feasible: number;
+  readonly proven: number;
+  /** Keys whose target is out of reach. */
+  readonly missed: readonly KeyNumber[];
+}
+
+/**
+ * The leads of every key, each an optimum by itself, with what there is to buy, drill and plug.
+ * Issues stand under `[i]`, the place of the key in the list.
+ * @source OWN
+ */
+export function keyboardLeads(questions: readonly KeyLeadsQuestion[]): Result<KeyboardLeads> {
+  const solved = questions.map((question, place): Result<KeyboardLeads['keys'][number]> => {
+    const result = keyLeads(question);
+    return result.ok ? { ok: true, value: { key: question.key, ...result.value } } : { ok: false, issues: under(`[${String(place)}]`, result.issues) };
+  });
+  return map(all(solved), (keys) => ({
+    keys,
+    sizes: sizesOf(keys, questions),
+    leads: keys.reduce((sum, { leads }) => sum + leads.length, 0),
+    newHoles: keys.reduce((sum, { leads }) => sum + leads.filter(({ hole }) => hole === 'new').length, 0),
+    plugs: keys.reduce((sum, { plugs }) => sum + plugs.length, 0),
+    feasible: keys.filter(({ feasible }) => feasible).length,
+    proven: keys.filter(({ proven }) => proven).length,
+    missed: keys.flatMap(({ feasible, key }) => (feasible ? [] : [key])),
+  }));
+}
+
+function sizesOf(keys: KeyboardLeads['keys'], questions: readonly KeyLeadsQuestion[]): readonly LeadCount[] {
+  const diameters = [...new Set(keys.flatMap(({ leads, plugs }) => [...leads, ...plugs].map(({ diameterMm }) => diameterMm)))].sort((a, b) => a - b);
+  return diameters.map((diameterMm) => {
+    const ofSize = <T extends Lead>(list: readonly T[]): readonly T[] => list.filter((lead) => lead.diameterMm === diameterMm);
+    const leads = keys.flatMap((key) => ofSize(key.leads));
+    const metal = keys.reduce((sum, key, place) => {
+      const { keyWidthMm = 0, leadDensityGPerMm3 = 0 } = questions[place] ?? {};
+      return sum + ofSize(key.leads).length * leadDensityGPerMm3 * Math.PI * (diameterMm / 2) ** 2 * keyWidthMm;
+    }, 0);
+    return {
+      diameterMm,
+      refilled: leads.filter(({ hole }) => hole === 'existing').length,
+      drilled: leads.filter(({ hole }) => hole === 'new').length,
+      plugged: keys.reduce((sum, { plugs }) => sum + ofSize(plugs).length, 0),
+      metalG: grams(metal),
+    };
+  });
+}

@@ -30,7 +30,7 @@ it('moves every consequence with a step of the roller, opens how it was made, an
   await onPlan({}, async (page) => {
     const row = (name: string) => page.locator('.key-panel tr', { hasText: name }).locator('td');
     const before = numberIn(await row('Front weight needed').nth(2).innerText());
-    await page.getByLabel('Roller moved away from the hammer centre').fill('1');
+    await page.getByRole('textbox', { name: 'Roller moved away from the hammer centre' }).fill('1');
     await expect.poll(async () => numberIn(await row('Front weight needed').nth(2).innerText())).toBeLessThan(before - 2);
     // 17 mm to 18 mm: the ratio goes as one over the arm.
     const [now, then] = [numberIn(await row('Ratio by distance').nth(1).innerText()), numberIn(await row('Ratio by distance').nth(2).innerText())];
@@ -39,8 +39,8 @@ it('moves every consequence with a step of the roller, opens how it was made, an
     const dialog = page.getByRole('dialog');
     await dialog.getByText('FW = R·SW + K·WW − S − BW').waitFor();
     await page.keyboard.press('Escape');
-    await page.getByLabel('Hammers heavier by per cent').fill('90');
-    await expect.poll(() => page.getByLabel('Hammers heavier by per cent').getAttribute('aria-invalid')).toBe('true');
+    await page.getByRole('textbox', { name: 'Hammers heavier by per cent' }).fill('90');
+    await expect.poll(() => page.getByRole('textbox', { name: 'Hammers heavier by per cent' }).getAttribute('aria-invalid')).toBe('true');
     await page.keyboard.press('Control+a');
     await page.keyboard.press('Delete');
     await page.getByRole('button', { name: 'State these as planned' }).click();

@@ -4,6 +4,7 @@ import { useLocale, useSay } from '../../language/use-say.ts';
 import { Field } from '../../ui/field.tsx';
 import { type ShiftName, shiftFields, stepped, topShiftFields } from './shift-draft.ts';
 import type { ShiftDesk } from './use-plan.ts';
+import '../../ui/stepped.css';
 
 interface TryShiftsProps {
   readonly desk: ShiftDesk;

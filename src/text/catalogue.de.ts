@@ -11,6 +11,7 @@ import { operations } from './de/operations.ts';
 import { order } from './de/order.ts';
 import { people } from './de/people.ts';
 import { pianos } from './de/pianos.ts';
+import { planningOperations } from './de/planning-operations.ts';
 import { proof } from './de/proof.ts';
 import { proofParts } from './de/proof-parts.ts';
 import { quantities } from './de/quantities.ts';
@@ -23,6 +24,7 @@ import { sheets } from './de/sheets.ts';
 import { shell } from './de/shell.ts';
 import { story } from './de/story.ts';
 import { strings } from './de/strings.ts';
+import { strokeOperation } from './de/stroke-operation.ts';
 import { stringOperations } from './de/string-operations.ts';
 import { touch } from './de/touch.ts';
 import { work } from './de/work.ts';
@@ -37,6 +39,8 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...scale,
   ...operations,
   ...actionOperations,
+  ...strokeOperation,
+  ...planningOperations,
   ...stringOperations,
   ...strings,
   ...rescale,

@@ -10,6 +10,7 @@ import { operations } from './en/operations.ts';
 import { order } from './en/order.ts';
 import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
+import { planningOperations } from './en/planning-operations.ts';
 import { proof } from './en/proof.ts';
 import { proofParts } from './en/proof-parts.ts';
 import { quantities } from './en/quantities.ts';
@@ -22,6 +23,7 @@ import { sheets } from './en/sheets.ts';
 import { shell } from './en/shell.ts';
 import { story } from './en/story.ts';
 import { strings } from './en/strings.ts';
+import { strokeOperation } from './en/stroke-operation.ts';
 import { stringOperations } from './en/string-operations.ts';
 import { touch } from './en/touch.ts';
 import { work } from './en/work.ts';
@@ -36,6 +38,8 @@ export const en = {
   ...scale,
   ...operations,
   ...actionOperations,
+  ...strokeOperation,
+  ...planningOperations,
   ...stringOperations,
   ...strings,
   ...rescale,

@@ -11,6 +11,7 @@ import { operations } from './de/operations.ts';
 import { order } from './de/order.ts';
 import { people } from './de/people.ts';
 import { pianos } from './de/pianos.ts';
+import { plan } from './de/plan.ts';
 import { planningOperations } from './de/planning-operations.ts';
 import { proof } from './de/proof.ts';
 import { proofParts } from './de/proof-parts.ts';
@@ -50,6 +51,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...issues,
   ...action,
   ...actionTerms,
+  ...plan,
   ...regulation,
   ...sheets,
   ...touch,

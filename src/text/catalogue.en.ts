@@ -10,6 +10,7 @@ import { operations } from './en/operations.ts';
 import { order } from './en/order.ts';
 import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
+import { plan } from './en/plan.ts';
 import { planningOperations } from './en/planning-operations.ts';
 import { proof } from './en/proof.ts';
 import { proofParts } from './en/proof-parts.ts';
@@ -49,6 +50,7 @@ export const en = {
   ...issues,
   ...action,
   ...actionTerms,
+  ...plan,
   ...regulation,
   ...sheets,
   ...touch,

@@ -14,9 +14,11 @@ import { pianos } from './de/pianos.ts';
 import { proof } from './de/proof.ts';
 import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
+import { regulation } from './de/regulation.ts';
 import { rescale } from './de/rescale.ts';
 import { scale } from './de/scale.ts';
 import { settings } from './de/settings.ts';
+import { sheets } from './de/sheets.ts';
 import { shell } from './de/shell.ts';
 import { story } from './de/story.ts';
 import { strings } from './de/strings.ts';
@@ -43,6 +45,8 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...issues,
   ...action,
   ...actionTerms,
+  ...regulation,
+  ...sheets,
   ...touch,
   ...work,
   ...proof,

@@ -13,9 +13,11 @@ import { pianos } from './en/pianos.ts';
 import { proof } from './en/proof.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
+import { regulation } from './en/regulation.ts';
 import { rescale } from './en/rescale.ts';
 import { scale } from './en/scale.ts';
 import { settings } from './en/settings.ts';
+import { sheets } from './en/sheets.ts';
 import { shell } from './en/shell.ts';
 import { story } from './en/story.ts';
 import { strings } from './en/strings.ts';
@@ -42,6 +44,8 @@ export const en = {
   ...issues,
   ...action,
   ...actionTerms,
+  ...regulation,
+  ...sheets,
   ...touch,
   ...work,
   ...proof,

@@ -10,8 +10,8 @@ export interface BenchJob {
   readonly group?: 'bushing' | 'roller' | 'ratio' | 'hammer' | 'lead';
   /** Belongs to the plan that replaces everything. */
   readonly renews?: true;
-  /** The remedy a finding would name for it; none where the list of remedies has none. */
-  readonly remedy?: Remedy;
+  /** The remedy it is on the list of jobs. */
+  readonly remedy: Exclude<Remedy, 'weighParts'>;
   /** What one key uses up. */
   readonly part?: BenchPart;
   /** Rollers are found in grands alone. */
@@ -32,16 +32,16 @@ export const benchJobs: Readonly<Record<BenchOperation, BenchJob>> = {
   cleanKeyPins: { changes: 'friction', needs: KEYS, group: 'bushing', remedy: 'cleanKeyPins' },
   easeKeyBushing: { changes: 'friction', needs: KEYS, group: 'bushing', remedy: 'easeKeyBushing' },
   rebushKey: { changes: 'friction', needs: KEYS, group: 'bushing', renews: true, remedy: 'rebushKey', part: 'bushing' },
-  repinWippen: { changes: 'friction', needs: STACK, renews: true, part: 'wippenPin' },
-  repinHammer: { changes: 'friction', needs: HAMMERS, renews: true, part: 'hammerPin' },
+  repinWippen: { changes: 'friction', needs: STACK, remedy: 'repinWippen', renews: true, part: 'wippenPin' },
+  repinHammer: { changes: 'friction', needs: HAMMERS, remedy: 'repinHammer', renews: true, part: 'hammerPin' },
   treatRoller: { changes: 'friction', needs: ACTION, group: 'roller', remedy: 'treatRoller', grandOnly: true },
-  replaceRoller: { changes: 'friction', needs: HAMMERS, group: 'roller', renews: true, part: 'roller', grandOnly: true },
-  moveCapstan: { changes: 'ratio', needs: KEYS, group: 'ratio' },
-  moveRoller: { changes: 'ratio', needs: HAMMERS, group: 'ratio', grandOnly: true },
+  replaceRoller: { changes: 'friction', needs: HAMMERS, remedy: 'replaceRoller', group: 'roller', renews: true, part: 'roller', grandOnly: true },
+  moveCapstan: { changes: 'ratio', needs: KEYS, remedy: 'moveCapstan', group: 'ratio' },
+  moveRoller: { changes: 'ratio', needs: HAMMERS, remedy: 'moveRoller', group: 'ratio', grandOnly: true },
   trimHammer: { changes: 'hammer', needs: ACTION, group: 'hammer', remedy: 'lightenHammer' },
   changeHammer: { changes: 'hammer', needs: HAMMERS, group: 'hammer', renews: true, remedy: 'replaceHammer', part: 'hammer' },
   addLead: { changes: 'front', needs: KEYS, group: 'lead', remedy: 'addLead', part: 'lead' },
-  moveLead: { changes: 'front', needs: KEYS, group: 'lead' },
+  moveLead: { changes: 'front', needs: KEYS, remedy: 'moveLead', group: 'lead' },
   removeLead: { changes: 'front', needs: KEYS, group: 'lead', remedy: 'removeLead' },
 };
 

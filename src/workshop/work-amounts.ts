@@ -1,4 +1,4 @@
-import { type KeyParts, type KeyTouch, type Lead, type LeadBed, type Levers, type WorkAmount, distanceRatioOf, leadMassOf, leadMomentOf, shiftedLeversOf } from '#action';
+import { type KeyParts, type KeyTouch, type Lead, type LeadBed, type Levers, type WorkAmount, leadMassOf, leadMomentOf, leverRatiosOf, shiftedLeversOf } from '#action';
 import type { ActionTerms, BenchOperation } from '#instrument';
 import { grams, millimetres, ratio } from '#units';
 import type { FrictionExcess } from './friction-excess.ts';
@@ -36,7 +36,7 @@ const ROLLER_MM = 1;
 export function ratioAmountsOf(weightRatio: number, levers: Levers): readonly KeyAmount[] {
   const moved = (capstanTowardPlayerMm: number, rollerOutMm: number): number => {
     const shifted = shiftedLeversOf(levers, { capstanTowardPlayerMm: millimetres(capstanTowardPlayerMm), rollerOutMm: millimetres(rollerOutMm), jackFollows: false });
-    return weightRatio * (distanceRatioOf(shifted) / distanceRatioOf(levers) - 1);
+    return weightRatio * (leverRatiosOf(shifted).actionRatio / leverRatiosOf(levers).actionRatio - 1);
   };
   if (Math.min(levers.keyBackMm, levers.wippenHeelMm) <= CAPSTAN_MM || levers.rollerMm <= ROLLER_MM) return [];
   return [

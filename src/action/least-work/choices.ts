@@ -21,13 +21,12 @@ const rivals = (one: Offer, other: Offer): boolean => one.operation.group !== un
 
 /** What a set of operations takes and gives. */
 export function choiceOf(task: KeyTask, chosen: readonly Offer[]): Choice {
-  return {
-    chosen,
-    minutes: chosen.reduce((sum, { minutes }) => sum + minutes, 0),
-    partsMinor: chosen.reduce((sum, { partsMinor }) => sum + partsMinor, 0),
-    setups: chosen.reduce((bits, { setups }) => bits | setups, 0),
-    reached: reachOf(task, chosen),
-  };
+  return { chosen, ...costOf(chosen), partsMinor: chosen.reduce((sum, { partsMinor }) => sum + partsMinor, 0), reached: reachOf(task, chosen) };
+}
+
+/** Minutes of a set of operations, and the set-ups that all of it together needs. */
+export function costOf(chosen: readonly Offer[]): Pick<Choice, 'minutes' | 'setups'> {
+  return { minutes: chosen.reduce((sum, { minutes }) => sum + minutes, 0), setups: chosen.reduce((bits, { setups }) => bits | setups, 0) };
 }
 
 /** Whether a set of operations brings its key inside all limits. */
@@ -36,7 +35,7 @@ export function isInside({ reached }: Choice): boolean {
 }
 
 /** Minutes apart by less than this are the same. */
-const SAME_MINUTES = 1e-9;
+export const SAME_MINUTES = 1e-9;
 
 /** Fewer minutes first, then fewer parts, then the wider margin: negative when `a` is the better. */
 export function compareChoices(a: Choice, b: Choice): number {

@@ -1,6 +1,6 @@
 import { type Result, ok, refuse } from '#result';
 import { workIssues } from './check.ts';
-import { type Choice, bestBySetups, choiceOf, isInside, subsetsOf } from './choices.ts';
+import { type Choice, SAME_MINUTES, bestBySetups, choiceOf, costOf, isInside, subsetsOf } from './choices.ts';
 import { keyPlanOf } from './key-plan.ts';
 import { leadOnlyPlan, replaceAllPlan } from './naive.ts';
 import { type KeyTask, tasksOf } from './offer.ts';
@@ -45,14 +45,20 @@ function solve(problem: LeastWorkProblem): LeastWork {
 }
 
 /**
- * Every set of operations that may be the answer at a key. Work that changes nothing costs minutes or none and helps nobody; and a key
- * that is inside untouched needs no work where all work takes time.
+ * Every set of operations that may be the answer at a key, those of few minutes first. Left out is only what cannot be: work that
+ * changes nothing, and a set that takes more minutes and no other set-ups than one that brings the key inside already.
  */
 function triedAt(task: KeyTask): readonly Choice[] {
-  const offers = task.offers.filter(({ from, to }) => from !== 0 || to !== 0);
-  const untouched = choiceOf(task, []);
-  if (isInside(untouched) && offers.every(({ minutes }) => minutes > 0)) return [untouched];
-  return subsetsOf(offers).map((set) => choiceOf(task, set));
+  const sets = subsetsOf(task.offers.filter(({ from, to }) => from !== 0 || to !== 0))
+    .map((set) => ({ set, ...costOf(set) }))
+    .sort((a, b) => a.minutes - b.minutes);
+  const inside: Choice[] = [];
+  return sets.flatMap(({ set, minutes, setups }): readonly Choice[] => {
+    if (inside.some((choice) => choice.minutes < minutes - SAME_MINUTES && (choice.setups & ~setups) === 0)) return [];
+    const choice = choiceOf(task, set);
+    if (isInside(choice)) inside.push(choice);
+    return [choice];
+  });
 }
 
 interface OpenSetups {

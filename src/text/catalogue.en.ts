@@ -7,6 +7,7 @@ import { cli } from './en/cli.ts';
 import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
 import { operations } from './en/operations.ts';
+import { leastWork } from './en/least-work.ts';
 import { order } from './en/order.ts';
 import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
@@ -47,6 +48,7 @@ export const en = {
   ...action,
   ...actionTerms,
   ...regulation,
+  ...leastWork,
   ...sheets,
   ...touch,
   ...work,

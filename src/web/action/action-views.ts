@@ -16,6 +16,7 @@ export const actionViews = [
   { id: 'taken', label: 'action.view.taken', command: 'command.action.view.taken', View: lazy(async () => ({ default: (await import('./taken/taken-view.tsx')).TakenView })) },
   { id: 'regulation', label: 'action.view.regulation', command: 'command.action.view.regulation', View: lazy(async () => ({ default: (await import('./regulation/regulation-view.tsx')).RegulationView })) },
   { id: 'hammers', label: 'action.view.hammers', command: 'command.action.view.hammers', View: lazy(async () => ({ default: (await import('./hammers/hammers-view.tsx')).HammersView })) },
+  { id: 'leastWork', label: 'action.view.leastWork', command: 'command.action.view.leastWork', View: lazy(async () => ({ default: (await import('./least-work/least-work-view.tsx')).LeastWorkView })) },
 ] as const satisfies readonly ActionView[];
 
 export type ActionViewId = (typeof actionViews)[number]['id'];

@@ -12,8 +12,10 @@ import { leastWork } from './de/least-work.ts';
 import { order } from './de/order.ts';
 import { people } from './de/people.ts';
 import { pianos } from './de/pianos.ts';
+import { plan } from './de/plan.ts';
 import { planningOperations } from './de/planning-operations.ts';
 import { proof } from './de/proof.ts';
+import { proofParts } from './de/proof-parts.ts';
 import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
 import { regulation } from './de/regulation.ts';
@@ -24,6 +26,7 @@ import { sheets } from './de/sheets.ts';
 import { shell } from './de/shell.ts';
 import { story } from './de/story.ts';
 import { strings } from './de/strings.ts';
+import { strokeOperation } from './de/stroke-operation.ts';
 import { stringOperations } from './de/string-operations.ts';
 import { touch } from './de/touch.ts';
 import { work } from './de/work.ts';
@@ -38,6 +41,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...scale,
   ...operations,
   ...actionOperations,
+  ...strokeOperation,
   ...planningOperations,
   ...stringOperations,
   ...strings,
@@ -48,12 +52,14 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...issues,
   ...action,
   ...actionTerms,
+  ...plan,
   ...regulation,
   ...leastWork,
   ...sheets,
   ...touch,
   ...work,
   ...proof,
+  ...proofParts,
   ...story,
   ...settings,
   ...command,

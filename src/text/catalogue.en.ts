@@ -11,8 +11,10 @@ import { leastWork } from './en/least-work.ts';
 import { order } from './en/order.ts';
 import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
+import { plan } from './en/plan.ts';
 import { planningOperations } from './en/planning-operations.ts';
 import { proof } from './en/proof.ts';
+import { proofParts } from './en/proof-parts.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
 import { regulation } from './en/regulation.ts';
@@ -23,6 +25,7 @@ import { sheets } from './en/sheets.ts';
 import { shell } from './en/shell.ts';
 import { story } from './en/story.ts';
 import { strings } from './en/strings.ts';
+import { strokeOperation } from './en/stroke-operation.ts';
 import { stringOperations } from './en/string-operations.ts';
 import { touch } from './en/touch.ts';
 import { work } from './en/work.ts';
@@ -37,6 +40,7 @@ export const en = {
   ...scale,
   ...operations,
   ...actionOperations,
+  ...strokeOperation,
   ...planningOperations,
   ...stringOperations,
   ...strings,
@@ -47,12 +51,14 @@ export const en = {
   ...issues,
   ...action,
   ...actionTerms,
+  ...plan,
   ...regulation,
   ...leastWork,
   ...sheets,
   ...touch,
   ...work,
   ...proof,
+  ...proofParts,
   ...story,
   ...settings,
   ...command,

@@ -44,6 +44,8 @@ export const sheets: Readonly<Record<keyof typeof english, string>> = {
   'sheet.regulation.ticks': 'Taste für Taste',
   'sheet.regulation.ticksHow': 'Ein Kästchen für jeden Schritt: {steps}.',
 
+  'route.sheetPdf': 'Ein Blatt für die Werkbank als PDF: was einzustellen ist, in der Reihenfolge der Arbeit.',
+  'route.sheetCsv': 'Die Tabelle eines Blatts für die Werkbank als CSV.',
   'cli.sheet': 'Ein Blatt für die Werkbank schreiben',
   'cli.sheet.kind': 'Welches Blatt',
   'cli.sheet.out': 'Wohin geschrieben wird: ein Name auf .pdf für das Blatt, auf .csv für seine Tabelle',

@@ -109,6 +109,7 @@ export const shell: Readonly<Record<keyof typeof english, string>> = {
   'shell.figure.origin.assumedMetal': 'angenommen: Das Metall der Umspinnung ist nicht angegeben',
   'shell.figure.origin.shopWire': 'Zeugnis oder Reißprobe des Werkstattdrahts',
   'shell.figure.origin.tried': 'versucht, nicht behalten',
+  'shell.figure.origin.plan': 'aus dem Plan: wie seine Vorgaben es sagen, mit dem, was versucht wird; wo sie schweigen, wie vorgefunden',
   'shell.figure.stepNotStated': 'Stufung nicht angegeben',
   'shell.figure.ruleNotStated': 'Regel nicht angegeben',
   'shell.figure.entries': '{count, plural, one {# Eintrag} other {# Einträge}}',

@@ -42,6 +42,8 @@ export const sheets = {
   'sheet.regulation.ticks': 'Key by key',
   'sheet.regulation.ticksHow': 'One box for each step: {steps}.',
 
+  'route.sheetPdf': 'A sheet for the bench as a PDF: what to set, in the order of work.',
+  'route.sheetCsv': 'The table of a sheet for the bench as CSV.',
   'cli.sheet': 'Write a sheet for the bench',
   'cli.sheet.kind': 'Which sheet',
   'cli.sheet.out': 'Where to write: a name ending in .pdf for the sheet, in .csv for its table',

@@ -107,6 +107,7 @@ export const shell = {
   'shell.figure.origin.assumedMetal': 'assumed: the metal of the wraps is not stated',
   'shell.figure.origin.shopWire': 'certificate or test break of the shop’s wire',
   'shell.figure.origin.tried': 'tried, not kept',
+  'shell.figure.origin.plan': 'from the plan: as its terms state it, with what is tried; where they are silent, as found',
   'shell.figure.stepNotStated': 'step not stated',
   'shell.figure.ruleNotStated': 'rule not stated',
   'shell.figure.entries': '{count, plural, one {# entry} other {# entries}}',

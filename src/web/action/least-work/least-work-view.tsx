@@ -13,6 +13,7 @@ import { IssueList } from '../../shell/issue-list.tsx';
 import { ProblemNote } from '../../shell/problem-note.tsx';
 import { Note } from '../../ui/note.tsx';
 import { useChooseView } from '../choose-view.ts';
+import { SheetLinks } from '../regulation/sheet-links.tsx';
 import { NothingTaken } from '../terms/nothing-taken.tsx';
 import { useStateAction } from '../terms/use-state-action.ts';
 import { TakeWork, useTakeWork } from './take-work.tsx';
@@ -115,6 +116,7 @@ function Answered({ gathered, touch, readings, terms, isAsking, onTerms }: Answe
           {terms?.workRoom === 'doubt' && <RoomNote gathered={gathered} />}
           <Plan plan={plan} behind={{ problem: answered.problem, touch, readings }} gathered={gathered} worked={worked} selected={key} onKey={setKey}>
             {isCurrent && <TakeWork taking={taking} planned={plan.planned} isStated={isStated} />}
+            {!isAsking && <SheetLinks sheet="leastWork" state="found" />}
           </Plan>
         </div>
       )}

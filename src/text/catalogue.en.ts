@@ -7,6 +7,7 @@ import { cli } from './en/cli.ts';
 import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
 import { operations } from './en/operations.ts';
+import { leastWork } from './en/least-work.ts';
 import { order } from './en/order.ts';
 import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
@@ -52,6 +53,7 @@ export const en = {
   ...actionTerms,
   ...plan,
   ...regulation,
+  ...leastWork,
   ...sheets,
   ...touch,
   ...work,

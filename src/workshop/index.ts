@@ -44,3 +44,8 @@ export { regulationInputOf } from './regulation-input.ts';
 export type { GatheredRegulation, RegulationAssumption, RegulationMaterial } from './regulation-input.ts';
 export { hammerInputOf, hammerLifeOfTerms } from './hammer-input.ts';
 export type { GatheredHammers, HammerAssumption, HammerMaterial, ReckonedLife } from './hammer-input.ts';
+export { benchJobs, benchParts, jobsOf, needsOf, usualMinutes, usualSetUpMinutes } from './bench-jobs.ts';
+export type { BenchJob, BenchPart } from './bench-jobs.ts';
+export { leastWorkInputOf } from './least-work-input.ts';
+export { leastWorkJobs } from './least-work-jobs.ts';
+export type { GatheredWork, WorkAssumption, WorkLeft, WorkMaterial } from './least-work-input.ts';

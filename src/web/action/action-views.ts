@@ -17,6 +17,7 @@ export const actionViews = [
   { id: 'plan', label: 'action.view.plan', command: 'command.action.view.plan', View: lazy(async () => ({ default: (await import('./plan/plan-view.tsx')).PlanView })) },
   { id: 'regulation', label: 'action.view.regulation', command: 'command.action.view.regulation', View: lazy(async () => ({ default: (await import('./regulation/regulation-view.tsx')).RegulationView })) },
   { id: 'hammers', label: 'action.view.hammers', command: 'command.action.view.hammers', View: lazy(async () => ({ default: (await import('./hammers/hammers-view.tsx')).HammersView })) },
+  { id: 'leastWork', label: 'action.view.leastWork', command: 'command.action.view.leastWork', View: lazy(async () => ({ default: (await import('./least-work/least-work-view.tsx')).LeastWorkView })) },
 ] as const satisfies readonly ActionView[];
 
 export type ActionViewId = (typeof actionViews)[number]['id'];

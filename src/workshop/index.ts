@@ -31,6 +31,10 @@ export { MOST_WINDINGS, endsNear, rescaleProblemOf, wireOfCandidate, wrapDensity
 export type { RescaleWish } from './rescale-problem.ts';
 export { scaleInputOf } from './scale-input.ts';
 export type { GatheredScale, ScaleAssumption, ScaleMaterial } from './scale-input.ts';
+export { shiftsOf, topFields } from './plan-shifts.ts';
+export type { ShiftTerms } from './plan-shifts.ts';
+export { touchPlanInputOf } from './touch-plan.ts';
+export type { GatheredPlan, PlanAssumption, PlanMaterial, PlanMissing } from './touch-plan.ts';
 export { touchInputOf } from './touch-input.ts';
 export type { TouchMaterial } from './touch-input.ts';
 export { demoShop } from './demo.ts';

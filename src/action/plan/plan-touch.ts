@@ -42,7 +42,7 @@ function flagsOf({ reach, mostFrontWeightG, asked }: PlanKey, { frontWeightG, up
     ...over('belowReach', reach && reach.leastG + bare - frontWeightG),
     ...over('aboveReach', reach && frontWeightG - reach.mostG - bare),
     ...over('aboveLimit', mostFrontWeightG && frontWeightG - mostFrontWeightG),
-    ...(upWeightG <= 0 ? over('noReturn', Math.max(-upWeightG, 2e-9)) : over('upWeightLow', asked.upWeightMinG - upWeightG)),
+    ...(upWeightG <= 0 ? over('noReturn', Math.max(0 - upWeightG, 2e-9)) : over('upWeightLow', asked.upWeightMinG - upWeightG)),
     ...(strike === null ? [{ name: 'noStrike' as const, byG: grams(0) }] : []),
   ];
 }

@@ -32,7 +32,7 @@ export interface ShiftedLevers extends LeverRatios {
  * @source OWN
  */
 export function shiftedBy(levers: Levers, { rollerOutMm, capstanAwayMm }: PlanShifts): ShiftedLevers {
-  const moved = shiftedLeversOf(levers, { rollerOutMm, capstanTowardPlayerMm: millimetres(-capstanAwayMm), jackFollows: false });
+  const moved = shiftedLeversOf(levers, { rollerOutMm, capstanTowardPlayerMm: millimetres(0 - capstanAwayMm), jackFollows: false });
   const ratios = leverRatiosOf(moved);
   return { ...ratios, levers: moved, change: (ratios.actionRatio / leverRatiosOf(levers).actionRatio) as Ratio };
 }

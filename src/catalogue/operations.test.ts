@@ -13,7 +13,7 @@ const DIMENSIONLESS = new Set([
   'keyRatio', 'keyRatioUncertainty', 'wippenRatio', 'hammerRatio', 'actionRatio',
   'weightRatio', 'weightRatioUncertainty', 'weightRatioExpandedUncertainty', 'median', 'perNote',
   'shares.balanceWeight', 'shares.frontWeight', 'shares.hammerWeight', 'shares.wippenWeight', 'shares.keyRatio',
-  'capstanFriction', 'rollerFriction', 'inertialShare', 'distanceRatio', 'speedRatio', 'meeting', 'risesFromKey', 'repeats', 'confidence', 'missProbability', 'lambda', 'weights', 'capability',
+  'capstanFriction', 'rollerFriction', 'inertialShare', 'nodeLimit', 'maxLeads', 'ratioChange', 'fromRatio', 'toRatio', 'minutes', 'lowerBoundMinutes', 'partsMinor', 'already', 'planned', 'outOfReach', 'distanceRatio', 'speedRatio', 'meeting', 'risesFromKey', 'repeats', 'confidence', 'missProbability', 'lambda', 'weights', 'capability',
   'count', 'measured', 'inside', 'insideGuarded', 'largestStepIndex', 'outliers', 'keys', 'bad', 'sampled', 'sampleSize', 'maxBad',
   'strings', 'station', 'stations', 'pushedStation', 'readStation', 'asymmetryStations', 'uncheckedPairs', 'notes', 'index',
   'values', 'target', 'tolerance', 'step', 'uncertainty', 'largestStep', 'medianStep', 'smoothed', 'sd', 'halfWidth',
@@ -23,8 +23,8 @@ const DIMENSIONLESS = new Set([
 ]);
 const ENDS_IN_UNIT = /(?:G|Mm|N|Deg|Hz|Ct|Cents|S|C|K|PerK|Pct|GMm|MPa|GPa|GPerM|KgM3|KgPerS|Nm2|GPerMm3|GMm2|Mm2|Ms|MPerS2)$/u;
 
-/** Lists that may well hold nothing: a key without leads. */
-const MAY_BE_EMPTY = new Set(['leads']);
+/** Lists that may well hold nothing: a key without leads, no new holes, no set-ups. */
+const MAY_BE_EMPTY = new Set(['leads', 'gridMm', 'diametersMm', 'existingHoles', 'keepOutsMm', 'amounts', 'setups']);
 
 /** Every number of a schema, by the names on the way to it. */
 function numbersOf(schema: Schema, path: readonly string[] = []): readonly string[] {
@@ -139,7 +139,7 @@ describe.each(operations.map((operation) => [operation.name, operation] as const
 
   it('refuses every negative weight but front weights', () => {
     for (const { path } of numbers.filter((leaf) => /G$/u.test(String(leaf.path.at(-1))))) {
-      const mayBeNegative = ['frontWeightG', 'bareFrontWeightG', 'balanceWeightG'].includes(String(path.at(-1)));
+      const mayBeNegative = ['frontWeightG', 'bareFrontWeightG', 'targetFrontWeightG', 'balanceWeightG', 'changeG', 'fromG', 'toG'].includes(String(path.at(-1)));
       if (!mayBeNegative) expect(pathsRefused(operation, replaced(example, path, -1))).toEqual([textOf(path)]);
     }
   });

@@ -10,6 +10,7 @@ import { operations } from './en/operations.ts';
 import { order } from './en/order.ts';
 import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
+import { planningOperations } from './en/planning-operations.ts';
 import { proof } from './en/proof.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
@@ -33,6 +34,7 @@ export const en = {
   ...scale,
   ...operations,
   ...actionOperations,
+  ...planningOperations,
   ...stringOperations,
   ...strings,
   ...rescale,

@@ -9,7 +9,7 @@ export const MOST_STEPS = 400;
 export function amountIssues(path: string, amount: WorkAmount, changes: ChangeKind): readonly Issue[] {
   const kind = 'changeG' in amount ? 'changeG' : 'fromG' in amount ? 'fromG' : 'fromRatio';
   const wanted = changes === 'friction' ? 'changeG' : changes === 'ratio' ? 'fromRatio' : 'fromG';
-  if (kind !== wanted) return [{ code: 'conflict', path, given: amount, allowed: `${FIELDS[wanted]}, since the operation changes ${changes}`, params: { fields: FIELDS[wanted] } }];
+  if (kind !== wanted) return [{ code: 'conflict', path, given: amount, allowed: `${FIELDS[wanted]}, since the operation changes ${changes}`, params: { reason: 'amountKind', fields: FIELDS[wanted] } }];
   if ('fromG' in amount) return [...orderIssues(`${path}.toG`, amount.fromG, amount.toG), ...stepIssues(path, amount)];
   return 'fromRatio' in amount ? orderIssues(`${path}.toRatio`, amount.fromRatio, amount.toRatio) : [];
 }

@@ -35,7 +35,7 @@ function nameIssues({ operations }: LeastWorkProblem, { amounts = [], without = 
 }
 
 function limitIssues({ target }: LeastWorkProblem, key: WorkKey, path: string): readonly Issue[] {
-  const none: readonly Issue[] = (key.targetG ?? target.targetG) === undefined ? [{ code: 'required', path: `${path}.targetG`, given: undefined, allowed: 'a target here or in target.targetG' }] : [];
+  const none: readonly Issue[] = (key.targetG ?? target.targetG) === undefined ? [{ code: 'required', path: `${path}.targetG`, given: undefined, allowed: 'a target here or in target.targetG', params: { reason: 'workTarget' } }] : [];
   const [from, to] = [key.frictionFromG ?? target.frictionFromG ?? -Infinity, key.frictionToG ?? target.frictionToG ?? Infinity];
   const least = from + 2 * (target.guardG ?? 0);
   const turned: readonly Issue[] = to >= least ? [] : [{ code: 'order', path: key.frictionToG === undefined ? 'target.frictionToG' : `${path}.frictionToG`, given: to, allowed: `at least ${String(least)}, the least friction with the guard at both ends`, params: { min: least } }];
@@ -57,10 +57,10 @@ function partIssues(problem: LeastWorkProblem, key: WorkKey, path: string): read
   const { parts } = key;
   if (parts === undefined) {
     const needed = hammer !== undefined || ratio !== undefined;
-    return needed ? [{ code: 'required', path: `${path}.parts`, given: undefined, allowed: 'the weights of the parts, since hammer or ratio may change here' }] : [];
+    return needed ? [{ code: 'required', path: `${path}.parts`, given: undefined, allowed: 'the weights of the parts, since hammer or ratio may change here', params: { reason: 'workParts' } }] : [];
   }
   const found = weightRatioOf({ ...parts, balanceWeightG: balanceWeightOf(key) });
-  if (found <= 0) return [{ code: 'conflict', path: `${path}.parts`, given: found, allowed: 'parts that leave the hammer a ratio above 0: with these weights it would be as given', params: { above: 0 } }];
+  if (found <= 0) return [{ code: 'conflict', path: `${path}.parts`, given: found, allowed: 'parts that leave the hammer a ratio above 0: with these weights it would be as given', params: { reason: 'ratioNought' } }];
   return [...positiveIssues(`${path}.parts.hammerWeightG`, parts.hammerWeightG, hammer), ...positiveIssues(`${path}.parts`, found, ratio)];
 }
 

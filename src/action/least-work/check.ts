@@ -12,11 +12,17 @@ export function workIssues(problem: LeastWorkProblem): readonly Issue[] {
   const { keys, operations, setups = [], target } = problem;
   const named = [...duplicateIssues('operations', 'name', operations.map(({ name }) => name)), ...duplicateIssues('setups', 'name', setups.map(({ name }) => name)), ...duplicateIssues('keys', 'key', keys.map(({ key }) => key))];
   const known = setups.map(({ name }) => name);
-  const unknown = operations.flatMap(({ setups: needed = [] }, place) => needed.flatMap((name, at) => unknownIssues(`operations[${String(place)}].setups[${String(at)}]`, name, known)));
+  const unknown = problem.setups === undefined ? unstatedIssues(problem) : operations.flatMap(({ setups: needed = [] }, place) => needed.flatMap((name, at) => unknownIssues(`operations[${String(place)}].setups[${String(at)}]`, name, known)));
   const amounts = operations.flatMap(({ amount, changes }, place) => (amount === undefined ? [] : amountIssues(`operations[${String(place)}].amount`, amount, changes)));
   const many: readonly Issue[] = setups.length <= MOST_SETUPS ? [] : [{ code: 'length', path: 'setups', given: setups.length, allowed: `at most ${String(MOST_SETUPS)} set-ups`, params: { max: MOST_SETUPS, of: 'array' } }];
   const own = [...named, ...many, ...unknown, ...amounts, ...targetIssues(target)];
   return [...own, ...keys.flatMap((key, place) => keyIssues(problem, key, `keys[${String(place)}]`))];
+}
+
+/** Operations that need set-ups where none are stated at all. */
+function unstatedIssues({ operations }: LeastWorkProblem): readonly Issue[] {
+  const needed = [...new Set(operations.flatMap(({ setups = [] }) => setups))].join(', ');
+  return needed === '' ? [] : [{ code: 'required', path: 'setups', given: undefined, allowed: `the set-ups that operations need, with their minutes: ${needed}` }];
 }
 
 /** A guard as wide as the tolerance leaves no room for any key. */

@@ -44,3 +44,5 @@ export { regulationInputOf } from './regulation-input.ts';
 export type { GatheredRegulation, RegulationAssumption, RegulationMaterial } from './regulation-input.ts';
 export { hammerInputOf, hammerLifeOfTerms } from './hammer-input.ts';
 export type { GatheredHammers, HammerAssumption, HammerMaterial, ReckonedLife } from './hammer-input.ts';
+export { keyLeadsInputOf } from './key-leads-input.ts';
+export type { GatheredLeads, KeyLeadsMaterial, LeadedKey, LeadsAssumption, LeadsMissing } from './key-leads-input.ts';

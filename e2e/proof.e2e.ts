@@ -36,12 +36,25 @@ describe('the proof on screen', () => {
       const { pages } = await readPdf(await pdfOf(page));
       const printed = pages.join(' ').replace(/\s+/gu, ' ');
       expect(pages.length).toBeGreaterThanOrEqual(8);
-      expect(pages.length).toBeLessThanOrEqual(11);
+      expect(pages.length).toBeLessThanOrEqual(14);
       const counts = await page.locator('.report-headline strong').allInnerTexts();
       expect(counts).toEqual(['57 of 88', '88 of 88']);
       const headings = await page.locator('.report h2').allInnerTexts();
       expect(headings.length).toBeGreaterThan(6);
       expect([...counts, ...headings].filter((words) => !printed.includes(words))).toEqual([]);
+    });
+  });
+
+  it('opens its figures to how they were made: a sum over the keys, a weight of one key, a string, a bearing', async () => {
+    await onProof(demo, {}, async (page) => {
+      for (const [table, row, operation] of [['Summary', 'Largest step between neighbours', 'evenness'], ['As found, key by key', '40', 'touch-weight'], ['Strings, As found, note by note', '40', 'plain-string'], ['Bearing, As found, note by note', '40', 'bearing']] as const) {
+        const inRow = page.getByRole('region', { name: table, exact: true }).getByRole('row').filter({ has: page.getByRole('rowheader', { name: row, exact: true }) });
+        await inRow.getByRole('button').first().focus();
+        await page.keyboard.press('Enter');
+        await page.getByRole('dialog').getByText(`wrestplank calc ${operation} --json`).waitFor();
+        await page.keyboard.press('Escape');
+        await page.getByRole('dialog').waitFor({ state: 'detached' });
+      }
     });
   });
 

@@ -9,13 +9,14 @@ import { order } from './commands/order.ts';
 import { pianos } from './commands/pianos.ts';
 import { prove } from './commands/prove.ts';
 import { serve } from './commands/serve.ts';
+import { sheet } from './commands/sheet.ts';
 import { refused, tell } from './failure.ts';
 import { PROGRAM, locale, say } from './language.ts';
 import { print } from './output.ts';
 import { version } from './version.ts';
 
 /** Every command, in the order help shows them. Adding one is a file and a line here. */
-const commands = [serve, pianos, importTable, exportTable, prove, order, calc, audit, demo] as const;
+const commands = [serve, pianos, importTable, exportTable, prove, order, sheet, calc, audit, demo] as const;
 
 /** Names of the commands, in the order help shows them. */
 export const commandNames: readonly string[] = commands.map(({ command }) => String(command).split(' ')[0] ?? '');

@@ -1,9 +1,8 @@
-import { buildProof } from '#proof';
+import { buildProof, demoProof } from '#proof';
 import { createSay } from '#text';
 import { PDFArray, PDFDict, PDFDocument, PDFName, type PDFObject, PDFRawStream, PDFRef } from 'pdf-lib';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { demoProof } from './testing/demo-proof.ts';
 import { type Paper, renderPdf } from './pdf.ts';
 
 /** Text of each page, as a reader program takes it out. */
@@ -69,9 +68,9 @@ describe.each([['a4', 'en'], ['a4', 'de'], ['letter', 'en'], ['letter', 'de']] a
     lowest = await lowestOf(bytes);
   });
 
-  it('has nine to eleven pages of the paper asked for, three of them of strings', () => {
-    expect(pages.length).toBeGreaterThanOrEqual(9);
-    expect(pages.length).toBeLessThanOrEqual(11);
+  it('has twelve to fourteen pages of the paper asked for, three of them of strings and four of bearing', () => {
+    expect(pages.length).toBeGreaterThanOrEqual(12);
+    expect(pages.length).toBeLessThanOrEqual(14);
     for (const page of document.getPages()) {
       expect(page.getWidth()).toBeCloseTo(sizes[paper][0], 1);
       expect(page.getHeight()).toBeCloseTo(sizes[paper][1], 1);

@@ -19,3 +19,5 @@ export { pointNear, tradeOffPlot } from './trade-off.ts';
 export type { TradeOffOptions, TradeOffPoint, TradeOffScene } from './trade-off.ts';
 export { judgedFigureOf, touchAimsOf, touchFigures, touchPlot, touchPointsOf } from './touch-plot.ts';
 export type { PlottedTouch, TouchAsked, TouchFigure, TouchPlotOptions } from './touch-plot.ts';
+export { hammerFigures, hammerPlot, hammerSignsOf, regulationPlot, regulationSignsOf } from './regulation-plot.ts';
+export type { HammerFigure, PlottedHammers, PlottedRegulation } from './regulation-plot.ts';

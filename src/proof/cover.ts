@@ -2,7 +2,7 @@ import { type TouchSummary, askedUpWeightOf } from '#action';
 import { compassOf, keyCountOf, noteNameOf } from '#instrument';
 import { type KeySign, keyboardScene, signsOf } from '#plot';
 import { type Block, type HeadlineBlock, type KeyValuesBlock, asStated, cell, dayOf, statedOr } from '#report';
-import { type ProofInput, type Proved, provedStates } from './input.ts';
+import { type ProofInput, type Proved, provedParts, provedStates } from './input.ts';
 import { fewRemarksOf } from './remarks.ts';
 import { intentWords, statedGrams } from './words.ts';
 
@@ -19,9 +19,19 @@ export function coverOf(input: ProofInput): readonly Block[] {
     ...proved.map((one) => keyboardOf(one, input)),
     { type: 'heading', level: 1, text: say('proof.instrument') },
     instrumentFacts(input),
+    ...leftOutOf(input),
     ...fewRemarksOf(input),
-    ...(instrument.kind === 'upright' ? [{ type: 'note', text: say('proof.upright') } as const] : []),
+    ...(instrument.kind === 'upright' && proved.length > 0 ? [{ type: 'note', text: say('proof.upright') } as const] : []),
   ];
+}
+
+/** Parts nothing was noted of, so that nobody takes their absence for a clean bill. */
+function leftOutOf(input: ProofInput): readonly Block[] {
+  const { say } = input;
+  const parts = provedParts(input);
+  const missing = (['touch', 'strings', 'bearing'] as const).filter((part) => !parts[part]);
+  if (missing.length === 0 || missing.length === 3) return [];
+  return [{ type: 'note', text: say('proof.leftOut', { parts: missing.map((part) => say(`proof.part.${part}`)).join(', ') }) }];
 }
 
 function headlineOf(proved: readonly Proved[], input: ProofInput): HeadlineBlock {
@@ -63,8 +73,8 @@ function instrumentFacts(input: ProofInput): KeyValuesBlock {
       { label: say('proof.fact.length'), value: statedOr(number(instrument.lengthMm, '\u00A0mm'), input) },
       { label: say('proof.fact.compass'), value: cell(say(instrument.compassAssumed === true ? 'proof.compassAssumed' : 'proof.compass', { keys: keyCountOf(compass), first, last })) },
       ...(head === null ? [] : [{ label: say('proof.fact.cycle'), value: cell(String(input.cycle)) }]),
-      { label: say('proof.fact.asked'), value: intent === null ? cell(say('proof.intent.none'), 'quiet') : cell(intentWords(intent, compass, input)) },
-      { label: say('proof.fact.upWeightMin'), value: statedOr(askedG === undefined ? null : statedGrams(askedG, input), input) },
+      ...(!provedParts(input).touch && intent === null ? [] : [{ label: say('proof.fact.asked'), value: intent === null ? cell(say('proof.intent.none'), 'quiet') : cell(intentWords(intent, compass, input)) },
+      { label: say('proof.fact.upWeightMin'), value: statedOr(askedG === undefined ? null : statedGrams(askedG, input), input) }]),
       { label: say('proof.fact.printed'), value: cell(dayOf(input.printedAt, input)) },
       { label: say('proof.fact.record'), value: head === null ? cell(say('proof.record.none'), 'quiet') : cell(say('proof.record.head', { seq: head.seq, hash: head.hash })) },
     ],

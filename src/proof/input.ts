@@ -1,8 +1,9 @@
 import type { TouchAnalysis } from '#action';
+import type { BellyAnalysis, BellyInput } from '#belly';
 import type { Instrument, Reading, State, TouchIntent, WeighingSession } from '#instrument';
 import type { ScaleAnalysis } from '#strings';
 import type { Say } from '#text';
-import type { Person, ScaleAssumption } from '#workshop';
+import type { BearingAssumption, Person, ScaleAssumption } from '#workshop';
 
 /** What a proof says of the instrument; `null` and an empty name print as not stated. */
 export interface ProofInstrument extends Pick<Instrument, 'name' | 'maker' | 'serial' | 'year' | 'lengthMm' | 'firstMidi' | 'lastMidi' | 'demo'> {
@@ -25,6 +26,14 @@ export interface ProvedScale {
   readonly assumed: readonly ScaleAssumption[];
 }
 
+/** The bearing of one state, worked out, with what was asked and what had to be assumed. */
+export interface ProvedBelly {
+  readonly state: ProvedState;
+  readonly analysis: BellyAnalysis;
+  readonly asked: BellyInput['asked'];
+  readonly assumed: readonly BearingAssumption[];
+}
+
 /** Everything a proof is made of. Clock and language come in from outside; nothing is looked up. */
 export interface ProofInput {
   readonly instrument: ProofInstrument;
@@ -37,7 +46,9 @@ export interface ProofInput {
   readonly finished: TouchAnalysis | null;
   /** Strings of each state in which any were noted, as found first; left out or empty: the proof has no such part. */
   readonly scales?: readonly ProvedScale[] | undefined;
-  /** Standing readings, for the remarks made at the keys. */
+  /** Bearing of each state in which any was noted, as found first; left out or empty: the proof has no such part. */
+  readonly bellies?: readonly ProvedBelly[] | undefined;
+  /** Standing readings, for the remarks made at the keys, the climate of the bearing and who measured. */
   readonly readings?: readonly Reading[] | undefined;
   /** The people known at the bench, for who measured; figures from files name nobody. */
   readonly people?: readonly Person[] | undefined;
@@ -65,4 +76,15 @@ export function provedStates({ found, finished }: Pick<ProofInput, 'found' | 'fi
     ...(found === null ? [] : [{ state: 'found', touch: found } as const]),
     ...(finished === null ? [] : [{ state: 'finished', touch: finished } as const]),
   ];
+}
+
+/** The parts of a proof there is something to say of. */
+export function provedParts(input: Pick<ProofInput, 'found' | 'finished' | 'scales' | 'bellies'>): { readonly touch: boolean; readonly strings: boolean; readonly bearing: boolean } {
+  return { touch: provedStates(input).length > 0, strings: (input.scales ?? []).length > 0, bearing: (input.bellies ?? []).length > 0 };
+}
+
+/** The states, as found and as finished, in which anything was noted that the proof tells of. */
+export function statesTold({ found, finished, scales = [], bellies = [] }: Pick<ProofInput, 'found' | 'finished' | 'scales' | 'bellies'>): readonly ProvedState[] {
+  const of = { found, finished } as const;
+  return (['found', 'finished'] as const).filter((state) => of[state] !== null || [...scales, ...bellies].some((one) => one.state === state));
 }

@@ -1,8 +1,9 @@
 import { type TouchAnalysis, analyseTouch } from '#action';
+import { analyseBelly } from '#belly';
 import { type Reading, type ScaleTerms, type State, type WeighingSession, quantityOf, states } from '#instrument';
 import { analyseScale } from '#strings';
-import { scaleInputOf, touchInputOf } from '#workshop';
-import type { ProofInput, ProofInstrument, ProvedScale, ProvedState } from './input.ts';
+import { bearingInputOf, scaleInputOf, touchInputOf } from '#workshop';
+import type { ProofInput, ProofInstrument, ProvedBelly, ProvedScale, ProvedState } from './input.ts';
 
 /** What a proof is read from: an instrument with its sessions and standing readings, from a store or from files. */
 export interface ProofMaterial extends Pick<ProofInput, 'cycle' | 'intent' | 'head' | 'printedAt' | 'locale' | 'say' | 'title' | 'people'> {
@@ -24,13 +25,37 @@ export function proofInputOf(material: ProofMaterial): ProofInput {
   const sessions = material.sessions.map((session) => ({ ...session, startedAt: session.startedAt ?? '' }));
   const touchOf = (state: ProvedState): TouchAnalysis | null =>
     readings.some((reading) => reading.cycle === cycle && reading.state === state && quantityOf(reading.quantity).part === 'touch') ? analyseTouch(touchInputOf({ instrument, sessions, readings, cycle, state, intent })) : null;
-  return { ...material, found: touchOf('found'), finished: touchOf('finished'), scales: scalesOf(material) };
+  return { ...material, found: touchOf('found'), finished: touchOf('finished'), scales: scalesOf(material), bellies: belliesOf(material) };
 }
 
-function scalesOf({ instrument: { firstMidi, lastMidi, a4Hz = 440, sections = [] }, readings, cycle, terms = null }: ProofMaterial): readonly ProvedScale[] {
-  const isNoted = (state: State): boolean => readings.some((reading) => reading.cycle === cycle && reading.state === state && quantityOf(reading.quantity).part === 'strings');
-  return states.filter(isNoted).map((state) => {
-    const { input, assumed } = scaleInputOf({ instrument: { firstMidi, lastMidi, a4Hz, sections }, readings, cycle, state, terms });
-    return { state, analysis: analyseScale(input), assumed };
+/** True where a proof has anything to say: a weight as found or as finished, or a string or a bearing of any state. */
+export function hasAnythingToProve(readings: readonly Reading[]): boolean {
+  return readings.some(({ quantity, scope, state }) => {
+    const { part } = quantityOf(quantity);
+    return part === 'strings' || (scope === 'key' && state !== 'planned' && (part === 'touch' || part === 'belly'));
+  });
+}
+
+function isNoted({ readings, cycle }: ProofMaterial, state: State, part: 'strings' | 'belly'): boolean {
+  return readings.some((reading) => reading.cycle === cycle && reading.state === state && quantityOf(reading.quantity).part === part && (part === 'strings' || reading.scope === 'key'));
+}
+
+function scaleOf({ instrument: { firstMidi, lastMidi, a4Hz = 440, sections = [] }, readings, cycle, terms = null }: ProofMaterial, state: State): ProvedScale {
+  const { input, assumed } = scaleInputOf({ instrument: { firstMidi, lastMidi, a4Hz, sections }, readings, cycle, state, terms });
+  return { state, analysis: analyseScale(input), assumed };
+}
+
+function scalesOf(material: ProofMaterial): readonly ProvedScale[] {
+  return states.filter((state) => isNoted(material, state, 'strings')).map((state) => scaleOf(material, state));
+}
+
+/** Bearing as found and as finished; strings that were not taken down again stand as planned, and the assumptions say so. */
+function belliesOf(material: ProofMaterial): readonly ProvedBelly[] {
+  const { instrument: { firstMidi, lastMidi, sections = [] }, readings, cycle, terms = null } = material;
+  return (['found', 'finished'] as const).filter((state) => isNoted(material, state, 'belly')).map((state) => {
+    const strings = scaleOf(material, state).analysis.notes;
+    const plannedStrings = state === 'finished' ? scaleOf(material, 'planned').analysis.notes : [];
+    const { input, assumed } = bearingInputOf({ instrument: { firstMidi, lastMidi, sections }, readings, cycle, state, terms, strings, plannedStrings });
+    return { state, analysis: analyseBelly(input), asked: input.asked, assumed };
   });
 }

@@ -1,6 +1,6 @@
 import { type Block, type Cell, type TableBlock, asStated, cell, dayOf, statedOr } from '#report';
 import type { TouchAnalysis } from '#action';
-import { type ProofInput, type ProofSession, type Proved, provedStates } from './input.ts';
+import { type ProofInput, type ProofSession, type Proved, provedParts, provedStates } from './input.ts';
 import { measurersOf } from './people.ts';
 import { COVERAGE } from './plots.ts';
 import { readingNoiseOf } from './summary.ts';
@@ -9,9 +9,11 @@ import { grams, statedGrams } from './words.ts';
 /** How each state was weighed, with what, and how far the figures can be trusted. */
 export function methodOf(input: ProofInput): readonly Block[] {
   const { say } = input;
+  const head = [{ type: 'pageBreak' }, { type: 'heading', level: 1, text: say('proof.method') }] as const;
+  const { touch, strings, bearing } = provedParts(input);
+  if (!touch && (strings || bearing)) return measurersOf(input).length === 0 ? [] : [...head, ...measurersOf(input)];
   return [
-    { type: 'pageBreak' },
-    { type: 'heading', level: 1, text: say('proof.method') },
+    ...head,
     { type: 'paragraph', size: 'body', text: say('proof.method.how') },
     ...sessionsOf(input),
     ...measurersOf(input),

@@ -1,14 +1,14 @@
 import type { Reading } from '#instrument';
 import type { Block } from '#report';
 import { whoWrote } from '#workshop';
-import { type ProofInput, provedStates } from './input.ts';
+import { type ProofInput, statesTold } from './input.ts';
 
 /** Who took the figures of each state, with how many of them; what nobody's name stands behind is told as not stated. */
 export function measurersOf(input: ProofInput): readonly Block[] {
   const { say, readings = [], cycle } = input;
   if (readings.length === 0) return [];
-  const items = provedStates(input).map(({ state }) => say('proof.measuredBy.of', { state: say(`proof.state.${state}`), people: peopleOf(readings.filter((reading) => reading.cycle === cycle && reading.state === state), input) }));
-  return [{ type: 'heading', level: 2, text: say('proof.measuredBy') }, { type: 'list', items }];
+  const told = statesTold(input).map((state) => say('proof.measuredBy.of', { state: say(`proof.state.${state}`), people: peopleOf(readings.filter((reading) => reading.cycle === cycle && reading.state === state), input) }));
+  return told.length === 0 ? [] : [{ type: 'paragraph', size: 'body', text: say('proof.measuredBy', { states: told.join('; ') }) }];
 }
 
 function peopleOf(readings: readonly Reading[], { say, people = [] }: ProofInput): string {

@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { buildProof, proofInputOf } from './index.ts';
 import type { ProofInput } from './input.ts';
-import { demoProof } from './testing/demo-proof.ts';
+import { demoProof } from './demo-proof.ts';
 
 const blocksOf = (input: ProofInput): readonly Block[] => buildProof(input).blocks;
 const tablesOf = (input: ProofInput): readonly TableBlock[] => blocksOf(input).filter((block) => block.type === 'table');
@@ -55,14 +55,14 @@ describe('buildProof', () => {
   });
 
   it.each([['found', { finished: null }], ['finished', { found: null }]] as const)('works when only %s was measured', (state, change) => {
-    const input = demoProof('en', { ...change, scales: [] });
+    const input = demoProof('en', { ...change, scales: [], bellies: [] });
     expect(keyTables(input)).toHaveLength(1);
     const text = textOf(buildProof(input));
     expect(text).not.toContain(state === 'found' ? 'As finished' : 'As found');
   });
 
   it('says so when nothing was measured at all', () => {
-    const text = textOf(buildProof(demoProof('en', { found: null, finished: null })));
+    const text = textOf(buildProof(demoProof('en', { found: null, finished: null, scales: [], bellies: [] })));
     expect(text).toContain('there is nothing to prove');
   });
 
@@ -129,7 +129,8 @@ describe('buildProof', () => {
 
   it('prints the strings where any were noted, and leaves the pages of the touch as they are', () => {
     const input = demoProof();
-    const [full, touchOnly] = [blocksOf(input), blocksOf({ ...input, scales: [] })];
+    const without = (blocks: readonly Block[]): readonly Block[] => blocks.filter((block) => block.type !== 'note' || !block.text.includes('left out'));
+    const [full, touchOnly] = [without(blocksOf(input)), without(blocksOf({ ...input, scales: [] }))];
     const first = full.findIndex((block) => block.type === 'heading' && block.text === input.say('proof.strings'));
     expect(full.slice(0, first - 1)).toEqual(touchOnly.slice(0, first - 1));
     expect(touchOnly.some((block) => block.type === 'heading' && block.text === input.say('proof.strings'))).toBe(false);
@@ -142,6 +143,54 @@ describe('buildProof', () => {
       expect(textOf(buildProof(input))).toContain(`${(analysis.plate.tensionN / 1000).toFixed(1)}\u00A0kN (88 of 88 notes)`);
     }
     expect(input.scales?.map(({ state }) => state)).toEqual(['found', 'planned']);
+  });
+
+  it('prints the bearing where any was noted: loads and angles that follow from its own tables, front and rear apart', () => {
+    const input = demoProof();
+    expect(input.bellies?.map(({ state }) => state)).toEqual(['found', 'finished']);
+    for (const { state, analysis } of input.bellies ?? []) {
+      const rows = tablesOf(input).find(({ caption }) => caption === input.say('proof.belly.table', { state: input.say(`proof.state.${state}`) }))?.rows ?? [];
+      expect(rows).toHaveLength(88);
+      const figures = rows.map((row) => row.slice(3).map(({ text }) => Number(text.replace('\u2212', '-'))));
+      for (const [front = 0, rear = 0, total = 0] of figures) expect(Math.abs(front + rear - total)).toBeLessThan(0.0151);
+      const sum = figures.reduce((all, row) => all + (row[3] ?? 0), 0);
+      expect(Math.abs(sum - (analysis.whole.load?.forceN ?? 0))).toBeLessThan(88 * 0.05);
+      const column = state === 'found' ? 1 : 2;
+      const treble = tablesOf(input).find(({ caption }) => caption === 'Angles by section')?.rows.find(([label]) => label?.text.startsWith('Treble') && label.text.endsWith('Rear angle'));
+      const rears = rows.filter((row) => Number(row[0]?.text) > 50).map((row) => Number(row[4]?.text.replace('\u2212', '-')));
+      expect(treble?.[column]?.text.startsWith(`${medianOf(rears).toFixed(2).replace('-', '\u2212')}°`)).toBe(true);
+    }
+  });
+
+  it('names the notes where strings lift and where bearing is lost, as found, and the climate of both days', () => {
+    const input = demoProof();
+    const text = textOf(buildProof(input));
+    const lifted = input.bellies?.[0]?.analysis.notes.filter(({ findings }) => findings.some(({ code }) => code === 'bearingNegative')).map(({ key }) => key) ?? [];
+    expect(lifted.length).toBeGreaterThan(3);
+    expect(text).toMatch(new RegExp(`As found: strings? lifts? on one side or both at ${noteRuns(lifted, { firstMidi: 21, lastMidi: 108 })}`, 'u'));
+    expect(text).toContain('As finished: no string lifts');
+    expect(text).toMatch(/Relative humidity[^\n]*\t68\s%\t46\s%/u);
+    const dry = textOf(buildProof({ ...input, readings: input.readings?.filter(({ quantity }) => quantity !== 'roomHumidityPct') }));
+    expect(dry).toMatch(/Relative humidity[^\n]*\tnot stated\tnot stated/u);
+  });
+
+  it('calls no bearing lost where no angle is asked', () => {
+    const input = demoProof();
+    const { instrument, sessions, readings = [], intent, cycle, head, printedAt, locale, say } = input;
+    const text = textOf(buildProof(proofInputOf({ instrument, sessions: sessions.map((session, index) => ({ ...session, id: String(index) })), readings, intent, cycle, head, printedAt, locale, say, terms: null })));
+    expect(text).not.toContain('bearing lost, below');
+    expect(text).toContain('no angle with a tolerance is asked');
+  });
+
+  it.each(languages)('proves strings and bearing of a piano no key of which was weighed, and says in %s what is left out', (language) => {
+    const input = demoProof(language, { found: null, finished: null, intent: null });
+    const text = textOf(buildProof(input));
+    expect(text).toContain(input.say('proof.leftOut', { parts: input.say('proof.part.touch') }));
+    expect(text).toContain(input.say('proof.title.other', { name: input.instrument.name }));
+    for (const key of ['proof.summary', 'proof.plots', 'proof.uncertainty.how', 'proof.nothingMeasured'] as const) expect(text).not.toContain(`\n${input.say(key, { coverage: 2 })}\n`);
+    expect(text).toContain(input.say('proof.belly'));
+    const bearingOnly = textOf(buildProof({ ...input, scales: [] }));
+    expect(bearingOnly).toContain(input.say('proof.leftOut', { parts: [input.say('proof.part.touch'), input.say('proof.part.strings')].join(', ') }));
   });
 
   it('keeps remarks made at the keys', () => {

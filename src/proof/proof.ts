@@ -1,8 +1,9 @@
-import { type ReportDocument, buildReport } from '#report';
+import { type Block, type ReportDocument, buildReport } from '#report';
 import { languageOf } from '#text';
+import { bellyOf } from './belly.ts';
 import { coverOf } from './cover.ts';
 import { findingsOf } from './findings.ts';
-import { type ProofInput, provedStates } from './input.ts';
+import { type ProofInput, provedParts, provedStates } from './input.ts';
 import { methodOf } from './method.ts';
 import { plotsOf } from './plots.ts';
 import { sourcesOf } from './sources.ts';
@@ -11,13 +12,13 @@ import { summaryOf } from './summary.ts';
 import { tablesOf } from './tables.ts';
 
 /**
- * Builds the proof of an instrument's touch: cover, summary against tolerance, findings, plots, tables, the strings where any were noted, method,
- * uncertainty, sources and record. Works from one state alone; what was not stated is said, never filled in.
+ * Builds the proof of an instrument: cover, the touch with summary against tolerance, findings, plots and tables, the strings and the bearing
+ * where any were noted, method, uncertainty, sources and record. Works from one state and from one part alone; what was not stated is said, never filled in.
  * The same report is drawn on screen and on paper.
  */
 export function buildProof(input: ProofInput): ReportDocument {
   const { say, instrument, head } = input;
-  const title = input.title ?? (instrument.name === '' ? say('proof.titlePlain') : say('proof.title', { name: instrument.name }));
+  const title = titleOf(input);
   return buildReport({
     title,
     subtitle: say(`proof.subtitle.${subtitleOf(input)}`),
@@ -31,14 +32,29 @@ export function buildProof(input: ProofInput): ReportDocument {
       pageOf: say('proof.pageOf'),
     },
     blocks: [
-      ...coverOf(input), { type: 'pageBreak' }, ...summaryOf(input), ...findingsOf(input),
-      ...plotsOf(input), ...tablesOf(input), ...stringsOf(input), ...methodOf(input), ...sourcesOf(input),
+      ...coverOf(input), ...touchOf(input), ...stringsOf(input), ...bellyOf(input), ...methodOf(input), ...sourcesOf(input),
     ],
   });
 }
 
-function subtitleOf(input: ProofInput): 'both' | 'found' | 'finished' | 'nothing' {
+/** Summary, findings, plots and tables of the touch. Where no key was weighed but strings or bearing were noted, it is left out, and the cover says so. */
+function touchOf(input: ProofInput): readonly Block[] {
+  const { touch, strings, bearing } = provedParts(input);
+  if (!touch && (strings || bearing)) return [];
+  return [{ type: 'pageBreak' }, ...summaryOf(input), ...findingsOf(input), ...plotsOf(input), ...tablesOf(input)];
+}
+
+/** The title a proof is given by what it is of. */
+function titleOf(input: ProofInput): string {
+  const { say, instrument: { name } } = input;
+  const { touch, strings, bearing } = provedParts(input);
+  const isOther = !touch && (strings || bearing);
+  return input.title ?? (name === '' ? say(isOther ? 'proof.titlePlain.other' : 'proof.titlePlain') : say(isOther ? 'proof.title.other' : 'proof.title', { name }));
+}
+
+function subtitleOf(input: ProofInput): 'both' | 'found' | 'finished' | 'nothing' | 'strings' | 'bearing' | 'stringsAndBearing' {
   const [first, second] = provedStates(input);
-  if (first === undefined) return 'nothing';
-  return second === undefined ? first.state : 'both';
+  if (first !== undefined) return second === undefined ? first.state : 'both';
+  const { strings, bearing } = provedParts(input);
+  return strings && bearing ? 'stringsAndBearing' : strings ? 'strings' : bearing ? 'bearing' : 'nothing';
 }

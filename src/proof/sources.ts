@@ -2,7 +2,7 @@ import { evennessOperation, touchDiagnosisOperation, touchUncertaintyOperation, 
 import type { Block } from '#report';
 import { sourceOf } from '#sources';
 import type { Say } from '#text';
-import type { ProofInput } from './input.ts';
+import { type ProofInput, provedStates } from './input.ts';
 import { remarkTableOf } from './remarks.ts';
 
 /** Sources of the operations a proof of the touch rests on. */
@@ -24,10 +24,9 @@ export function sourcesOf(input: ProofInput): readonly Block[] {
   const { say } = input;
   return [
     ...remarkTableOf(input),
-    { type: 'heading', level: 1, text: say('proof.sources') },
-    sourceList(PROOF_SOURCES, say),
+    ...(provedStates(input).length === 0 ? [] : [{ type: 'heading', level: 1, text: say('proof.sources') } as const, sourceList(PROOF_SOURCES, say)]),
     { type: 'heading', level: 1, text: say('proof.record') },
     { type: 'paragraph', size: 'body', text: input.head === null ? say('proof.record.files') : say('proof.record.chain', { seq: input.head.seq, hash: input.head.hash }) },
-    { type: 'paragraph', size: 'small', text: say('proof.record.limits') },
+    ...(provedStates(input).length === 0 ? [] : [{ type: 'paragraph', size: 'small', text: say('proof.record.limits') } as const]),
   ];
 }

@@ -13,6 +13,7 @@ import { storeHandlers } from './handlers.ts';
 import { importHandlers } from './import-handlers.ts';
 import { mountFiles } from './file-answers.ts';
 import { mountOrders } from './order-answers.ts';
+import { mountSheets } from './sheet-answers.ts';
 import { localeOf, sayKeyOf } from './locale.ts';
 import { mountRoutes } from './mount.ts';
 import { mountPhotos } from './photo-answers.ts';
@@ -46,6 +47,7 @@ export function createApp({ store, version, operations, webRoot, by = 'bench', c
   mountRoutes(app, bench, { ...storeHandlers, ...importHandlers });
   mountFiles(app, bench);
   mountOrders(app, bench);
+  mountSheets(app, bench);
   mountPhotos(app, bench);
   mountCalculations(app, operations);
   mountDescriptions(app, operations, version);

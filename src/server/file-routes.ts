@@ -1,5 +1,6 @@
 import { photoTypes, states } from '#instrument';
 import { type OrderFieldName, orderFieldNames } from '#order';
+import { sheetNames } from '#sheets';
 import { z } from 'zod';
 
 /** A route that takes or answers with a file instead of JSON of the workshop. */
@@ -24,6 +25,9 @@ const ordered = {
   ...(Object.fromEntries(orderFieldNames.map((name) => [name, figure])) as Record<OrderFieldName, typeof figure>),
 };
 
+/** Which sheet, and whose keys it looks at. */
+const sheeted = { sheet: z.enum(sheetNames), state: z.enum(states).default('found'), cycle, locale };
+
 /** The files a piano is handed out as. */
 export const fileRoutes = {
   exportPiano: {
@@ -37,6 +41,8 @@ export const fileRoutes = {
   orderCsv: { path: '/api/pianos/:id/string-order.csv', query: z.strictObject({ table: z.enum(['wound', 'wire']).default('wound'), ...ordered }), types: ['text/csv'] },
   chartPdf: { path: '/api/pianos/:id/stringing-chart.pdf', query: z.strictObject({ paper, ...ordered }), types: ['application/pdf'] },
   chartCsv: { path: '/api/pianos/:id/stringing-chart.csv', query: z.strictObject(ordered), types: ['text/csv'] },
+  sheetPdf: { path: '/api/pianos/:id/sheet.pdf', query: z.strictObject({ paper, ...sheeted }), types: ['application/pdf'] },
+  sheetCsv: { path: '/api/pianos/:id/sheet.csv', query: z.strictObject(sheeted), types: ['text/csv'] },
   keepPhoto: { method: 'POST', path: '/api/photos', query: z.strictObject({}), takes: photoTypes, types: ['application/json'] },
   readPhoto: { path: '/api/photos/:hash', query: z.strictObject({}), types: photoTypes },
 } as const satisfies Readonly<Record<string, FileRoute>>;

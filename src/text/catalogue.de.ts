@@ -13,11 +13,14 @@ import { people } from './de/people.ts';
 import { pianos } from './de/pianos.ts';
 import { planningOperations } from './de/planning-operations.ts';
 import { proof } from './de/proof.ts';
+import { proofParts } from './de/proof-parts.ts';
 import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
+import { regulation } from './de/regulation.ts';
 import { rescale } from './de/rescale.ts';
 import { scale } from './de/scale.ts';
 import { settings } from './de/settings.ts';
+import { sheets } from './de/sheets.ts';
 import { shell } from './de/shell.ts';
 import { story } from './de/story.ts';
 import { strings } from './de/strings.ts';
@@ -45,9 +48,12 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...issues,
   ...action,
   ...actionTerms,
+  ...regulation,
+  ...sheets,
   ...touch,
   ...work,
   ...proof,
+  ...proofParts,
   ...story,
   ...settings,
   ...command,

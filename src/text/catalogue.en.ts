@@ -12,11 +12,14 @@ import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
 import { planningOperations } from './en/planning-operations.ts';
 import { proof } from './en/proof.ts';
+import { proofParts } from './en/proof-parts.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
+import { regulation } from './en/regulation.ts';
 import { rescale } from './en/rescale.ts';
 import { scale } from './en/scale.ts';
 import { settings } from './en/settings.ts';
+import { sheets } from './en/sheets.ts';
 import { shell } from './en/shell.ts';
 import { story } from './en/story.ts';
 import { strings } from './en/strings.ts';
@@ -44,9 +47,12 @@ export const en = {
   ...issues,
   ...action,
   ...actionTerms,
+  ...regulation,
+  ...sheets,
   ...touch,
   ...work,
   ...proof,
+  ...proofParts,
   ...story,
   ...settings,
   ...command,

@@ -69,13 +69,14 @@ function aftertouchFindingsOf({ read, asked, tolerances, levers, turning }: Judg
   const given = aftertouchOf({ ...levers, letOffMm }, { blowMm, dipMm });
   const { misfit } = misfitOf({ blowMm, dipMm, letOffMm, ...(asked.aftertouchMm === undefined ? {} : { aftertouchMm: asked.aftertouchMm }) }, levers, toleranceMm);
   const off = aftertouchMm === undefined ? 0 : aftertouchMm - given;
+  const lost: readonly Turn[] = off < 0 ? [{ code: 'lostMotion', amountMm: millimetres(-off) }] : [];
   return [
     ...(misfit === undefined || asked.aftertouchMm === undefined ? [] : [{
       code: 'aftertouchNotGiven', name: 'aftertouchMm', figureMm: given, limitMm: asked.aftertouchMm, toleranceMm,
       reach: { dipMm: misfit.dipMm, blowMm: misfit.blowMm }, turns: turnsFor('aftertouchMm', given - asked.aftertouchMm, turning),
     } as const]),
     ...(aftertouchMm === undefined || Math.abs(off) <= toleranceMm + HAIR_MM ? [] : [{
-      code: 'aftertouchDiffers', name: 'aftertouchMm', figureMm: aftertouchMm, limitMm: given, toleranceMm, turns: off < 0 ? [{ code: 'lostMotion', amountMm: millimetres(-off) }] : [],
+      code: 'aftertouchDiffers', name: 'aftertouchMm', figureMm: aftertouchMm, limitMm: given, toleranceMm, turns: lost,
     } as const]),
   ];
 }

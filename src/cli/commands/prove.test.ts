@@ -68,6 +68,18 @@ describe('prove from two tables', () => {
     expect(await readdir(folder)).toEqual(['proof.pdf']);
   });
 
+  it('proves strings and bearing of a piano no key of which was weighed, and says what is left out', async () => {
+    const rows = Array.from({ length: 12 }, (_, index) => `${String(index + 51)},${String(300 - 9 * index)},0.95,3,0.4,0.7`);
+    await writeFile(file('strings.csv'), `key,speakingLengthMm,wireDiameterMm,stringCount,frontBearingDeg,rearBearingDeg\n${rows.join('\n')}\n`);
+    const { code, err } = await run('prove', '--found', file('strings.csv'), '--out', file('strings.pdf'));
+    expect([code, err]).toEqual([0, expect.stringMatching(/strings and bearing, no weights, 60 readings/u)]);
+    const text = await textOf('strings.pdf');
+    expect(text).toContain('they are left out and nothing is said of them: touch');
+    expect(text).toContain('12 of 88 notes');
+    expect(text).toContain('1.10');
+    expect(text).not.toContain('Down weight');
+  });
+
   it('judges nothing without a target, assumes nothing, and says so', async () => {
     const { code, err } = await run('prove', '--finished', examples('finished.csv'), '--out', file('plain.pdf'));
     expect([code, err]).toEqual([0, expect.stringContaining('No --target-g was given')]);

@@ -1,5 +1,4 @@
 import type { Paper } from '#files';
-import { quantityOf } from '#instrument';
 import type { ProofInput, ProofMaterial } from '#proof';
 import { createSay } from '#text';
 import type { CommandModule, InferredOptionTypes } from 'yargs';
@@ -35,8 +34,8 @@ export const prove: CommandModule<object, ProveArguments> = {
     const printedAt = new Date().toISOString();
     const locale = localeAsked(given.lang);
     const source = await (fromStore ? sourceOfStore(given, given.instrument) : sourceOfTables(given, locale, printedAt));
-    if (!source.readings.some(({ quantity, scope, state }) => scope === 'key' && quantityOf(quantity).part === 'touch' && state !== 'planned')) throw refused([], say('cli.prove.nothing'));
-    const { buildProof, proofInputOf } = await import('#proof');
+    const { buildProof, hasAnythingToProve, proofInputOf } = await import('#proof');
+    if (!hasAnythingToProve(source.readings)) throw refused([], say('cli.prove.nothing'));
     const { renderPdf } = await import('#files');
     const input = proofInputOf({ ...source, printedAt, locale, say: createSay(locale), title: given.title });
     const paper = paperFor(given.paper, locale);
@@ -85,6 +84,6 @@ function noteContradictions(input: ProofInput): void {
 async function report(given: ProveArguments, { found, finished, intent, readings, head }: ProofInput, paper: Paper): Promise<void> {
   const keys = readings?.length ?? 0;
   if (given.json) return printJson({ out: given.out, paper, readings: keys, judged: intent !== null, head, found: found?.summary ?? null, finished: finished?.summary ?? null });
-  note(say('cli.prove.written', { path: given.out, keys, state: found === null ? 'finished' : finished === null ? 'found' : 'both' }));
-  if (intent === null) note(say('cli.prove.notJudged'));
+  note(say('cli.prove.written', { path: given.out, keys, state: found === null ? (finished === null ? 'neither' : 'finished') : finished === null ? 'found' : 'both' }));
+  if (intent === null && (found !== null || finished !== null)) note(say('cli.prove.notJudged'));
 }

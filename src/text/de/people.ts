@@ -19,7 +19,7 @@ export const people = {
   'route.forgetPerson': 'Vergisst einen Namen; jedes Protokoll bleibt ganz.',
   'cli.who': 'Name der Person an der Werkbank; ein neuer Name wird zu den bekannten hinzugefügt',
   'cli.who.added': '{name} ist neu an der Werkbank und wurde zu den bekannten Personen hinzugefügt.',
-  'proof.measuredBy': 'Gemessen von',
+  'proof.measuredBy': 'Gemessen von: {states}.',
   'proof.measuredBy.of': '{state}: {people}',
   'proof.measuredBy.one': '{name} ({count, plural, one {# Wert} other {# Werte}})',
   'proof.measuredBy.none': 'nicht angegeben',

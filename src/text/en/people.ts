@@ -19,7 +19,7 @@ export const people = {
   'route.forgetPerson': 'Forgets a name; every log stays whole.',
   'cli.who': 'Name of the person at the bench; a new name is added to the people known',
   'cli.who.added': '{name} is new at the bench and was added to the people known.',
-  'proof.measuredBy': 'Measured by',
+  'proof.measuredBy': 'Measured by: {states}.',
   'proof.measuredBy.of': '{state}: {people}',
   'proof.measuredBy.one': '{name} ({count, plural, one {# figure} other {# figures}})',
   'proof.measuredBy.none': 'not stated',

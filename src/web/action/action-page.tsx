@@ -6,6 +6,7 @@ import { useSay } from '../language/use-say.ts';
 import { WhenReadings } from '../shell/when-readings.tsx';
 import { Choice } from '../ui/choice.tsx';
 import { type ActionViewId, actionViews } from './action-views.ts';
+import { ChooseView } from './choose-view.ts';
 import './action.css';
 
 /** The action of a piano: what was measured of it, and what is planned from that. */
@@ -24,7 +25,7 @@ function Action() {
     <section className="page action-page" aria-labelledby="action-title">
       <h2 id="action-title" className="visually-hidden">{say('action.title')}</h2>
       <Choice label={say('action.view')} value={shown} options={actionViews.map((view) => ({ value: view.id, label: say(view.label) }))} onChange={choose} />
-      <Suspense fallback={<p role="status">{say('shell.loading')}</p>}><View /></Suspense>
+      <ChooseView value={choose}><Suspense fallback={<p role="status">{say('shell.loading')}</p>}><View /></Suspense></ChooseView>
     </section>
   );
 }

@@ -14,6 +14,8 @@ export interface ActionView {
 export const actionViews = [
   { id: 'measured', label: 'action.view.measured', command: 'command.action.view.measured', View: TouchView },
   { id: 'taken', label: 'action.view.taken', command: 'command.action.view.taken', View: lazy(async () => ({ default: (await import('./taken/taken-view.tsx')).TakenView })) },
+  { id: 'regulation', label: 'action.view.regulation', command: 'command.action.view.regulation', View: lazy(async () => ({ default: (await import('./regulation/regulation-view.tsx')).RegulationView })) },
+  { id: 'hammers', label: 'action.view.hammers', command: 'command.action.view.hammers', View: lazy(async () => ({ default: (await import('./hammers/hammers-view.tsx')).HammersView })) },
 ] as const satisfies readonly ActionView[];
 
 export type ActionViewId = (typeof actionViews)[number]['id'];

@@ -1,6 +1,6 @@
 import type { TouchAnalysis } from '#action';
 import { type Reading, type State, quantityOf, states } from '#instrument';
-import { type ProofInput, buildProof } from '#proof';
+import { type ProofInput, buildProof, hasAnythingToProve } from '#proof';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { useMemo, useState } from 'react';
@@ -13,6 +13,7 @@ import { useLocale, useSay } from '../language/use-say.ts';
 import { ReportView } from '../report/report-view.tsx';
 import { WhenReadings } from '../shell/when-readings.tsx';
 import { Choice } from '../ui/choice.tsx';
+import { bellyOf } from '../belly/state-belly.ts';
 import { scaleOf } from '../strings/state-scale.ts';
 import { proofTellers } from './proof-tellers.ts';
 import { ProofMissing } from './proof-missing.tsx';
@@ -35,7 +36,7 @@ function Proof() {
   const input = useMemo(() => inputOf(piano, book, { people, locale, say }), [piano, book, people, locale, say]);
   const report = useMemo(() => buildProof(input), [input]);
   const tellerOf = useMemo(() => proofTellers({ piano, book, locale, touch: (state) => (state === 'planned' ? null : input[state]) }), [piano, book, locale, input]);
-  if (book.found.size + book.finished.size === 0) return <NothingToProve />;
+  if (!hasAnythingToProve([...book.found.values(), ...book.planned.values(), ...book.finished.values()])) return <NothingToProve />;
   const address = `/api/pianos/${encodeURIComponent(piano.id)}/proof.pdf?${new URLSearchParams({ paper, locale, cycle: String(piano.cycle) }).toString()}`;
   return (
     <div className="page proof-page">
@@ -59,6 +60,10 @@ function inputOf(piano: Piano, book: ReadingBook, { people, locale, say }: Pick<
     found: analysis('found'),
     finished: analysis('finished'),
     scales: states.filter((state) => hasStrings(book[state])).map((state) => scaleOf(piano, state, { book, locale })),
+    bellies: (['found', 'finished'] as const).filter((state) => hasBearing(book[state])).map((state) => {
+      const { analysis: bearing, gathered: { assumed, input: { asked } } } = bellyOf(piano, state, { book, locale });
+      return { state, analysis: bearing, asked, assumed };
+    }),
     readings: [...book.found.values(), ...book.finished.values()],
     head: piano.file.head,
     people,
@@ -74,6 +79,10 @@ function hasKeys(readings: ReadonlyMap<string, Reading>): boolean {
 
 function hasStrings(readings: ReadonlyMap<string, Reading>): boolean {
   return [...readings.values()].some(({ quantity }) => quantityOf(quantity).part === 'strings');
+}
+
+function hasBearing(readings: ReadonlyMap<string, Reading>): boolean {
+  return [...readings.values()].some(({ quantity, scope }) => scope === 'key' && quantityOf(quantity).part === 'belly');
 }
 
 function NothingToProve() {

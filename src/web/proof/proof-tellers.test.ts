@@ -1,10 +1,9 @@
 import { operationByName } from '#catalogue';
 import { compassOf } from '#instrument';
 import { runOperation } from '#operation';
-import { type ProofInput, buildProof } from '#proof';
+import { type ProofInput, buildProof, demoProof } from '#proof';
 import type { Cell, FigureName } from '#report';
 import { describe, expect, it } from 'vitest';
-import { demoProof } from '../../proof/testing/demo-proof.ts';
 import type { Piano } from '../api/piano.tsx';
 import { byPlace, type ReadingBook } from '../api/reading-book.ts';
 import { proofTellers } from './proof-tellers.ts';

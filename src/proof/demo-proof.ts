@@ -1,7 +1,8 @@
 import { instrumentSchema, scaleTermsSchema } from '#instrument';
-import { type ProofInput, proofInputOf } from '#proof';
 import { createSay } from '#text';
 import { demoShop, standingOf } from '#workshop';
+import type { ProofInput } from './input.ts';
+import { proofInputOf } from './material.ts';
 
 /** What a proof of the demo grand is made of once both states are weighed. */
 export function demoProof(locale = 'en', change: Partial<ProofInput> = {}): ProofInput {

@@ -1,0 +1,3 @@
+export { sheetNames, sheets } from './sheets.ts';
+export type { SheetName } from './sheets.ts';
+export type { Sheet, SheetMaterial } from './sheet.ts';

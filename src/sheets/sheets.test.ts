@@ -1,0 +1,33 @@
+import { actionTermsSchema } from '#instrument';
+import { textOf } from '#report';
+import { languages } from '#text';
+import { describe, expect, it } from 'vitest';
+import { sheetNames, sheets } from './index.ts';
+import { grandTerms, sheetMaterial } from './testing/material.ts';
+
+describe('sheets for the bench', () => {
+  it.each(sheetNames.flatMap((name) => languages.map((language) => [name, language] as const)))('stands as golden text: %s, %s', async (name, language) => {
+    await expect(`${textOf(sheets[name].document(sheetMaterial(language)))}\n`).toMatchFileSnapshot(`./golden/${name}.${language}.txt`);
+  });
+
+  it('says why there is no sheet where nothing is asked and nothing read', () => {
+    expect(sheets.regulation.nothing(sheetMaterial('en', { readings: [], action: null }))).toContain('nothing to put on a sheet');
+    expect(sheets.regulation.nothing(sheetMaterial())).toBeUndefined();
+  });
+
+  it('asks no drop of an upright', () => {
+    const { instrument } = sheetMaterial();
+    const { rows } = sheets.regulation.table(sheetMaterial('en', { instrument: { ...instrument, kind: 'upright' } }));
+    expect(rows.some(([, quantity]) => quantity === 'dropMm')).toBe(false);
+  });
+
+  it('gives the dip that follows in full precision, the same whichever of the two it follows with', () => {
+    const { rows } = sheets.regulation.table(sheetMaterial());
+    const dip = rows.filter(([, quantity]) => quantity === 'dipMm');
+    const ratio = (112.5 / 225) * (90 / 65) * (130 / 17);
+    expect(dip).toHaveLength(6);
+    expect(dip.find(([, , register, colour]) => register === 'middle' && colour === 'natural')?.[4]).toBeCloseTo(1 + ((45 - 1.5) / ratio + 0.3) * (238 / 225), 12);
+    const blow = sheets.regulation.table(sheetMaterial('en', { action: actionTermsSchema.parse({ ...grandTerms, regulationFloats: 'blow', regulation: [{ register: 'middle', letOffMm: 1.5, aftertouchMm: 1, dipMm: Number(dip[2]?.[4]) }] }) }));
+    expect(blow.rows.find(([, quantity]) => quantity === 'blowMm')?.[4]).toBeCloseTo(45, 10);
+  });
+});

@@ -1,0 +1,9 @@
+import { regulationSheet } from './regulation-sheet.ts';
+import type { Sheet } from './sheet.ts';
+
+/** Every sheet for the bench, by the name commands and routes know it by. */
+export const sheets = { regulation: regulationSheet } as const satisfies Readonly<Record<string, Sheet>>;
+export type SheetName = keyof typeof sheets;
+
+/** The names, in the order lists show them. */
+export const sheetNames = Object.keys(sheets) as readonly SheetName[];

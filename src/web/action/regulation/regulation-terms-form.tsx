@@ -1,0 +1,82 @@
+import type { ActionTermsDraft } from '#instrument';
+import { unitSign } from '#units';
+import { usePiano } from '../../api/piano.tsx';
+import { TakenUp } from '../../kept/taken-up.tsx';
+import { useLocale, useSay } from '../../language/use-say.ts';
+import { Field } from '../../ui/field.tsx';
+import { SelectField } from '../../ui/select-field.tsx';
+import { useActionForm } from '../terms/use-action-form.ts';
+import { type RegulationForm, type SpecName, type SpecRegister, type WholeName, followingOf, regulationFormOf, regulationTermsOf, specNames, specRegisters, wholeFigures, withUsual } from './regulation-terms.ts';
+
+interface RegulationTermsFormProps {
+  readonly isBusy: boolean;
+  readonly onState: (terms: ActionTermsDraft, onKept: () => void) => void;
+  readonly onClose: () => void;
+}
+
+/** What the regulation is to be, by register; one of blow, dip and aftertouch may follow from the others. Everything may stay open. */
+export function RegulationTermsForm({ isBusy, onState, onClose }: RegulationTermsFormProps) {
+  const say = useSay();
+  const locale = useLocale();
+  const { instrument } = usePiano();
+  const { draft, errorOf, wrong, submit } = useActionForm({ name: 'regulation', formOf: regulationFormOf, termsOf: regulationTermsOf, onState });
+  const { typed: form, change } = draft;
+  const hints: Partial<Record<WholeName, string>> = {
+    regulationToleranceMm: say('regulation.terms.toleranceHint'), distanceRatioNatural: say('regulation.terms.ratioHint'), distanceRatioSharp: say('regulation.terms.ratioHint'), lossMm: say('regulation.terms.lossHint'),
+  };
+  const shown = instrument.kind === 'upright' ? specNames.filter((name) => name !== 'dropMm') : specNames;
+  return (
+    <form className="panel" onSubmit={submit} noValidate aria-labelledby="regulation-terms">
+      <h2 id="regulation-terms">{say('regulation.terms')}</h2>
+      {draft.isTakenUp && <TakenUp />}
+      <p className="soft small">{say('regulation.terms.about')}</p>
+      <SelectField<RegulationForm['floats']>
+        label={say('actionTerms.field.regulationFloats')} value={form.floats}
+        options={[{ value: '', label: say('regulation.terms.none') }, ...(['dip', 'blow', 'aftertouch'] as const).map((value) => ({ value, label: say(`actionTerms.regulationFloats.${value}`) }))]}
+        onChange={(floats) => { change((now) => ({ ...now, floats })); }}
+      />
+      <SpecFields form={form} names={shown} errorOf={errorOf} onChange={(register, name, value) => { change((now) => ({ ...now, spec: { ...now.spec, [register]: { ...now.spec[register], [name]: value } } })); }} />
+      <div className="row">
+        <button type="button" className="button" onClick={() => { change((now) => withUsual(now, instrument.kind, locale)); }}>{say('regulation.terms.usual')}</button>
+        <span className="soft small">{say('regulation.terms.usualSource')}</span>
+      </div>
+      <div className="fields">
+        {wholeFigures.map(([name, unit]) => (
+          <Field key={name} label={`${say(`actionTerms.field.${name}`)}${unitSign[unit] === '' ? '' : ` (${unitSign[unit]})`}`} inputMode="decimal" value={form[name]} hint={hints[name]} error={errorOf(name)} onChange={(value) => { change((now) => ({ ...now, [name]: value })); }} />
+        ))}
+      </div>
+      {wrong > 0 && <p className="field-error" role="alert">{say('strings.terms.wrong', { count: wrong })}</p>}
+      <div className="row">
+        <button type="submit" className="button button-main" disabled={isBusy}>{say('strings.terms.state')}</button>
+        <button type="button" className="button" onClick={() => { draft.drop(); onClose(); }}>{say('action.intent.cancel')}</button>
+      </div>
+    </form>
+  );
+}
+
+interface SpecFieldsProps {
+  readonly form: RegulationForm;
+  readonly names: readonly SpecName[];
+  readonly errorOf: (path: string) => string | undefined;
+  readonly onChange: (register: SpecRegister, name: SpecName, value: string) => void;
+}
+
+function SpecFields({ form, names, errorOf, onChange }: SpecFieldsProps) {
+  const say = useSay();
+  const following = followingOf(form.floats);
+  return (
+    <div className="spec-fields">
+      {specRegisters.map((register, row) => (
+        <fieldset key={register} className="choice">
+          <legend>{say(`register.${register}`)}</legend>
+          {names.map((name) => {
+            const label = `${say(`quantity.${name}.short`)} (mm)`;
+            return name === following
+              ? <p key={name} className="soft small">{label}: {say('regulation.terms.follows')}</p>
+              : <Field key={name} label={label} inputMode="decimal" value={form.spec[register][name]} error={errorOf(`regulation[${String(row)}].${name}`)} onChange={(value) => { onChange(register, name, value); }} />;
+          })}
+        </fieldset>
+      ))}
+    </div>
+  );
+}

@@ -7,6 +7,7 @@ import { cli } from './en/cli.ts';
 import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
 import { operations } from './en/operations.ts';
+import { leads } from './en/leads.ts';
 import { order } from './en/order.ts';
 import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
@@ -41,6 +42,7 @@ export const en = {
   ...stringOperations,
   ...strings,
   ...rescale,
+  ...leads,
   ...order,
   ...belly,
   ...bellyPage,

@@ -46,3 +46,5 @@ export { hammerInputOf, hammerLifeOfTerms } from './hammer-input.ts';
 export type { GatheredHammers, HammerAssumption, HammerMaterial, ReckonedLife } from './hammer-input.ts';
 export { keyLeadsInputOf } from './key-leads-input.ts';
 export type { GatheredLeads, KeyLeadsMaterial, LeadedKey, LeadsAssumption, LeadsMissing } from './key-leads-input.ts';
+export { leadPlanOf } from './lead-plan.ts';
+export type { LeadPlan, LeadPlanMaterial, PlannedLeads } from './lead-plan.ts';

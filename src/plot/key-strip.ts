@@ -24,7 +24,9 @@ export interface KeyStripOptions {
   readonly holes: readonly StripHole[];
   /** Stretches no new hole may reach into. */
   readonly keepOutsMm: readonly (readonly [number, number])[];
-  /** Words along the strip, and where they stand. */
+  /** Where another piece of the same strip is put to it. */
+  readonly joinsMm?: readonly number[] | undefined;
+  /** Words along the strip, and where they begin. */
   readonly signs: readonly { readonly atMm: number; readonly text: string }[];
   readonly pxPerMm: number;
   readonly title: string;
@@ -77,7 +79,8 @@ function drawWood(options: KeyStripOptions, x: Across, top: number, height: numb
 
 function drawDatum(options: KeyStripOptions, x: Across, top: number, height: number): readonly Mark[] {
   const datum: readonly Mark[] = inView(options, 0) ? [{ type: 'line', role: 'target', x1: x(0), x2: x(0), y1: top - 4, y2: top + height + 4 }] : [];
-  return [...datum, ...options.signs.filter(({ atMm }) => inView(options, atMm)).map(({ atMm, text }): Mark => ({ type: 'text', role: 'note', x: x(atMm) + 3, y: top - 4, text, anchor: 'start', sizePx: TEXT_PX }))];
+  const joins = (options.joinsMm ?? []).map((atMm): Mark => ({ type: 'line', role: 'limit', x1: x(atMm), x2: x(atMm), y1: top - 4, y2: top + height + 4 }));
+  return [...datum, ...joins, ...options.signs.filter(({ atMm }) => inView(options, atMm)).map(({ atMm, text }): Mark => ({ type: 'text', role: 'note', x: x(atMm) + 3, y: top - 4, text, anchor: 'start', sizePx: TEXT_PX }))];
 }
 
 function drawHole({ diameterMm, use, lines }: StripHole, x: number, { middle, below, pxPerMm }: { readonly middle: number; readonly below: number; readonly pxPerMm: number }): readonly Mark[] {

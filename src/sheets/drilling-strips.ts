@@ -6,8 +6,8 @@ import { gramsPerCubicMillimetre } from '#units';
 import type { PlannedLeads } from '#workshop';
 import type { SheetMaterial } from './sheet.ts';
 
-/** Drawing units to a millimetre of paper: those of CSS, 96 to the inch. */
-const PX_PER_MM = 96 / 25.4;
+/** Drawing units to a millimetre of paper: a whole number, so that whole millimetres are drawn without rounding. */
+const PX_PER_MM = 4;
 /** What fits across both papers laid on their long side, inside the margins. */
 export const STRIP_MM = 263;
 /** A key is some 22 mm high; a strip somewhat less can be laid on its side. @source PRACTICE */
@@ -15,6 +15,8 @@ const HEIGHT_MM = 14;
 /** Strip beyond the outermost hole and behind the balance hole. */
 const BEYOND_MM = 8;
 const BEHIND_MM = 10;
+/** Room the word of a joint takes before it. */
+const JOIN_WORD_MM = 14;
 /** Strips on a page under its check line. */
 const ON_PAGE = 5;
 /** Length of the line the scale is checked with. */
@@ -65,24 +67,25 @@ function stripsOf(key: PlannedLeads, compass: Compass, material: SheetMaterial):
   const { say } = material;
   const pieces = piecesOf(key);
   const holes = holesOf(key, material);
-  const title = titleOf(key, compass, material);
   return pieces.map((piece, index) => {
-    const joins = [...(index > 0 ? [{ atMm: piece.fromMm, text: say('sheet.drilling.join', { number: index }) }] : []), ...(index < pieces.length - 1 ? [{ atMm: piece.toMm - 14, text: say('sheet.drilling.join', { number: index + 1 }) }] : [])];
+    const joins = [...(index > 0 ? [{ mm: piece.fromMm, atMm: piece.fromMm, number: index }] : []), ...(index < pieces.length - 1 ? [{ mm: piece.toMm, atMm: piece.toMm - JOIN_WORD_MM, number: index + 1 }] : [])];
+    const title = titleOf(key, compass, material, index === 0);
     const here = holes.filter(({ positionMm }) => positionMm >= piece.fromMm && positionMm < piece.toMm);
     const described = here.map(({ lines }) => lines.join(' ')).join('; ');
     const scene = keyStripScene({
       ...piece, holes: here, keepOutsMm: key.keepOutsMm, frontMm: key.keyFrontLengthMm, heightMm: HEIGHT_MM, pxPerMm: PX_PER_MM, title, description: described, lineCount: 4,
-      signs: [{ atMm: 0, text: say('sheet.drilling.datum') }, { atMm: Math.max(28, piece.fromMm + 20), text: title }, ...joins],
+      signs: [{ atMm: 0, text: say('sheet.drilling.datum') }, { atMm: Math.max(28, piece.fromMm + 20), text: title }, ...joins.map(({ atMm, number }) => ({ atMm, text: say('sheet.drilling.join', { number }) }))],
+      joinsMm: joins.map(({ mm }) => mm),
     });
     return { type: 'figure', scene, alt: `${title}. ${described}`, caption: '', widthMm: piece.toMm - piece.fromMm };
   });
 }
 
-function titleOf({ key, effect, measuredFrontWeightG: before }: PlannedLeads, compass: Compass, material: SheetMaterial): string {
+function titleOf({ key, effect, measuredFrontWeightG: before }: PlannedLeads, compass: Compass, material: SheetMaterial, isWhole: boolean): string {
   const { say } = material;
   const name = say('sheet.drilling.key', { note: noteNameOf(compass, key), key });
   const weight = (value: number): string => bare(value, material, { decimals: 1 });
-  return effect === undefined || before === undefined ? name : `${name} \u00B7 ${say('sheet.drilling.frontWeight', { before: weight(before), after: weight(effect.frontWeightG) })}`;
+  return !isWhole || effect === undefined || before === undefined ? name : `${name} \u00B7 ${say('sheet.drilling.frontWeight', { before: weight(before), after: weight(effect.frontWeightG) })}`;
 }
 
 /** The holes of a key with what is to be done to each. */

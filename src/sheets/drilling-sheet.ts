@@ -1,5 +1,5 @@
 import { compassOf } from '#instrument';
-import { type Block, type ReportDocument, type TableBlock, asStated, bare, cell, noteRuns } from '#report';
+import { type ReportDocument, type TableBlock, asStated, bare, cell, noteRuns } from '#report';
 import { type LeadPlan, type PlannedLeads, type PrintedTable, leadPlanOf } from '#workshop';
 import { checkLine, metalOf, stripPages } from './drilling-strips.ts';
 import { type Sheet, type SheetMaterial, sheetDocument } from './sheet.ts';

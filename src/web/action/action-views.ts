@@ -16,6 +16,7 @@ export const actionViews = [
   { id: 'taken', label: 'action.view.taken', command: 'command.action.view.taken', View: lazy(async () => ({ default: (await import('./taken/taken-view.tsx')).TakenView })) },
   { id: 'regulation', label: 'action.view.regulation', command: 'command.action.view.regulation', View: lazy(async () => ({ default: (await import('./regulation/regulation-view.tsx')).RegulationView })) },
   { id: 'hammers', label: 'action.view.hammers', command: 'command.action.view.hammers', View: lazy(async () => ({ default: (await import('./hammers/hammers-view.tsx')).HammersView })) },
+  { id: 'leads', label: 'action.view.leads', command: 'command.action.view.leads', View: lazy(async () => ({ default: (await import('./leads/leads-view.tsx')).LeadsView })) },
 ] as const satisfies readonly ActionView[];
 
 export type ActionViewId = (typeof actionViews)[number]['id'];

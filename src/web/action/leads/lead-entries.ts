@@ -17,7 +17,7 @@ export function leadEntriesOf(keys: readonly KeptKey[], planned: Iterable<Readin
   const standing = [...planned].filter(({ scope }) => scope === 'key');
   return keys.flatMap(({ key, leads }) => leadNumbers.flatMap((number) => {
     const lead = leads.toSorted((a, b) => b.positionMm - a.positionMm)[number - 1];
-    const [position, diameter] = [`lead${String(number)}PositionMm`, `lead${String(number)}DiameterMm`] as readonly QuantityName[] as readonly [QuantityName, QuantityName];
+    const nameOf = (size: 'Position' | 'Diameter'): QuantityName => `lead${String(number)}${size}Mm` as QuantityName;
     const isNone = number === 1 && lead === undefined;
     const write = (quantity: QuantityName, entry: Pick<ReadingEntry, 'typed' | 'outcome'> | undefined): readonly ReadingEntry[] => {
       const place = { quantity, scope: 'key', index: key } as const;
@@ -25,6 +25,6 @@ export function leadEntriesOf(keys: readonly KeptKey[], planned: Iterable<Readin
       return entry === undefined ? clears : [{ ...place, ...entry, basis: 'derived' }, ...clears];
     };
     const typed = (value: number): Pick<ReadingEntry, 'typed'> => ({ typed: wholeNumber(value, locale) });
-    return [...write(position, lead !== undefined ? typed(lead.positionMm) : isNone ? { outcome: 'missing' } : undefined), ...write(diameter, lead === undefined ? undefined : typed(lead.diameterMm))];
+    return [...write(nameOf('Position'), lead !== undefined ? typed(lead.positionMm) : isNone ? { outcome: 'missing' } : undefined), ...write(nameOf('Diameter'), lead === undefined ? undefined : typed(lead.diameterMm))];
   }));
 }

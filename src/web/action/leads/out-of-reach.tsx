@@ -3,7 +3,7 @@ import { Note } from '../../ui/note.tsx';
 import type { LeadAnswer } from './leads-jobs.ts';
 
 /** By how much a target is out of reach, and what would reach it, each by itself. */
-export function OutOfReach({ answer: { missG = 0, reachableG, wouldReach }, targetG }: { readonly answer: LeadAnswer; readonly targetG: number }) {
+export function OutOfReach({ answer: { missG, reachableG, wouldReach }, targetG }: { readonly answer: LeadAnswer; readonly targetG: number }) {
   const say = useSay();
   const figure = useFigures();
   const [least, most] = reachableG ?? [0, 0];
@@ -17,7 +17,7 @@ export function OutOfReach({ answer: { missG = 0, reachableG, wouldReach }, targ
   ];
   return (
     <Note tone="warn">
-      <p><strong>{say('leads.key.miss', { miss: figure(missG, 2, 'g'), least: figure(least, 1, 'g'), most: figure(most, 1, 'g'), target: figure(targetG, 1, 'g') })}</strong></p>
+      <p><strong>{say('leads.key.miss', { miss: figure(missG ?? 0, 2, 'g'), least: figure(least, 1, 'g'), most: figure(most, 1, 'g'), target: figure(targetG, 1, 'g') })}</strong></p>
       <p>{say('leads.key.would')}</p>
       <ul className="assumed">{ways.map((way) => <li key={way}>{way}</li>)}</ul>
     </Note>

@@ -49,3 +49,7 @@ export type { BenchJob, BenchPart } from './bench-jobs.ts';
 export { leastWorkInputOf } from './least-work-input.ts';
 export { leastWorkJobs } from './least-work-jobs.ts';
 export type { GatheredWork, WorkAssumption, WorkLeft, WorkMaterial } from './least-work-input.ts';
+export { keyLeadsInputOf } from './key-leads-input.ts';
+export type { GatheredLeads, KeyLeadsMaterial, LeadedKey, LeadsAssumption, LeadsMissing } from './key-leads-input.ts';
+export { leadPlanOf } from './lead-plan.ts';
+export type { LeadPlan, LeadPlanMaterial, PlannedLeads } from './lead-plan.ts';

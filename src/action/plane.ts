@@ -36,3 +36,6 @@ export const turnedAbout = (centre: Point, spot: Point, angle: number): Point =>
 
 /** Length of an arrow, mm. */
 export const lengthOf = ({ xMm, yMm }: Point): number => Math.hypot(xMm, yMm);
+
+/** The angle from one arrow to another, radians from −π to π. */
+export const angleBetween = (a: Point, b: Point): number => Math.atan2(cross(a, b), dot(a, b));

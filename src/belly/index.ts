@@ -24,6 +24,8 @@ export type { Recap } from './recap.ts';
 export { recapPlanOf } from './recap-plan.ts';
 export type { RecapNote, RecapPlan, RecapRow, SlackRow, Spring } from './recap-plan.ts';
 export { settledOf } from './settle.ts';
+export { settledUncertaintyOf } from './settle-uncertainty.ts';
+export type { SettledUncertainty } from './settle-uncertainty.ts';
 export type { Settled } from './settle.ts';
 export { ladenOf } from './stations.ts';
 export type { Laden, Riding } from './stations.ts';

@@ -49,6 +49,21 @@ describe('a recapping planned', () => {
     expect(rows[0]?.loadedChangeUncertaintyMm).toBeCloseTo(u * Math.sqrt(1 + (622 ** 2 + 95 ** 2) / 717 ** 2), 4);
   });
 
+  it('is surer of the height to come than of the change, since the bridge as it stands is not in it: u² = u(h)²·(L² + L_r²)/(L + L_r)²', () => {
+    const { rows } = recapPlanOf([note({ doubt: { heightUncertaintyMm: millimetres(0.1) } })]);
+    expect(rows[0]?.loadedUncertaintyMm).toBeCloseTo((0.1 * Math.hypot(622, 95)) / 717, 4);
+  });
+
+  it('carries heights and tension into the force, n·T·u(h)·√(1/L² + 1/L_r² + (1/L + 1/L_r)²) for each note, and claims none while a note states nothing', () => {
+    const doubt = { heightUncertaintyMm: millimetres(0.05) };
+    const two = recapPlanOf([note({ doubt }), note({ doubt })]);
+    const each = 3 * 640 * 0.05 * Math.sqrt(1 / 622 ** 2 + 1 / 95 ** 2 + (1 / 622 + 1 / 95) ** 2);
+    expect((two.forceNowUncertaintyN ?? 0) / (each * Math.SQRT2)).toBeCloseTo(1, 3);
+    const sure = recapPlanOf([note({ doubt: { heightUncertaintyMm: millimetres(0) }, tensionUncertaintyN: newtons(6.8) })]);
+    expect((sure.forceThenUncertaintyN ?? 0) / sure.forceThenN).toBeCloseTo(0.01, 9);
+    expect(recapPlanOf([note({ doubt }), note()])).not.toHaveProperty('forceNowUncertaintyN');
+  });
+
   it('adds what the stiffness leaves open', () => {
     const doubt = { heightUncertaintyMm: millimetres(0.1) };
     const sure = recapPlanOf([note({ doubt })], spring).rows[0];

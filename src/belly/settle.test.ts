@@ -1,9 +1,10 @@
+import { carriedUncertaintiesOf } from '#numerics';
 import { mustBe } from '#result';
-import { degrees, millimetres, newtonsPerMillimetre } from '#units';
+import { degrees, millimetres, newtons, newtonsPerMillimetre } from '#units';
 import fc from 'fast-check';
 import { Matrix, solve } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
-import { type BearingNote, bearingOf, ladenOf, plannedHeightsOf, settledOf } from './index.ts';
+import { type BearingNote, bearingOf, ladenOf, plannedHeightsOf, settledOf, settledUncertaintyOf } from './index.ts';
 import { anyNote, within } from './testing/notes.ts';
 
 const spring = (stiffness: number) => [[newtonsPerMillimetre(stiffness)]];
@@ -105,5 +106,41 @@ describe('a plan of bridge heights', () => {
       settled.totalsDeg.forEach((total, index) => { expect(total).toBeCloseTo(first + 0.1 * index, 8); });
       expect(settled.totalForceN).toBeCloseTo(totalForceN, 6);
     }), { numRuns: 200 });
+  });
+});
+
+describe('how sure a settled board is', () => {
+  const doubt = { heightUncertaintyMm: millimetres(1e-3), backLengthUncertaintyMm: millimetres(1e-2), tensionUncertaintyN: newtons(0.1) };
+  const unsure = (notes: readonly BearingNote[]) => notes.map((note) => ({ ...note, ...doubt }));
+
+  it('is what central differences through the whole equilibrium give', () => {
+    fc.assert(fc.property(laden, ([notes, board]) => {
+      const riding = notes.map((_, station) => [{ station, share: 1 }]);
+      const settled = settledOn(notes, board);
+      const found = settledUncertaintyOf({ notes: unsure(notes), riding, board: branded(board), settled });
+      const sizes = notes.flatMap((note) => [note.frontHeightMm, note.bridgeHeightMm, note.rearHeightMm, note.backLengthMm, note.tensionN]);
+      const errors = notes.flatMap(() => [1e-3, 1e-3, 1e-3, 1e-2, 0.1]);
+      const through = carriedUncertaintiesOf((given) => {
+        const moved = notes.map((note, index) => {
+          const [front = 0, bridge = 0, rear = 0, back = 0, tension = 0] = given.slice(5 * index, 5 * index + 5);
+          return { ...note, frontHeightMm: millimetres(front), bridgeHeightMm: millimetres(bridge), rearHeightMm: millimetres(rear), backLengthMm: millimetres(back), tensionN: newtons(tension) };
+        });
+        const { settlingMm, forcesN, totalForceN } = settledOn(moved, board);
+        return [...settlingMm, ...forcesN, totalForceN];
+      }, sizes, errors);
+      const ours = [...(found?.settlingUncertaintiesMm ?? []), ...(found?.forceUncertaintiesN ?? []), found?.totalForceUncertaintyN ?? Number.NaN];
+      ours.forEach((value, index) => { expect(Math.abs(value - (through[index] ?? Number.NaN))).toBeLessThan(1e-4 * value + 1e-9); });
+    }), { numRuns: 60 });
+  });
+
+  it('counts the stiffness of a spring: on a soft board its doubt moves the settling, and what is stated of no note claims nothing', () => {
+    fc.assert(fc.property(fc.array(anyNote(3), { minLength: 1, maxLength: 5 }), within(200, 2000), (notes, stiffness) => {
+      const exact = { notes: unsure(notes).map((note) => ({ ...note, heightUncertaintyMm: millimetres(0), backLengthUncertaintyMm: millimetres(0), tensionUncertaintyN: newtons(0) })), riding: asOne(notes), board: spring(stiffness), settled: settledOf(notes, asOne(notes), spring(stiffness)) };
+      const [found] = settledUncertaintyOf({ ...exact, stiffnessShare: 1e-4 })?.settlingUncertaintiesMm ?? [];
+      const [above, below] = [1 + 1e-4, 1 - 1e-4].map((share) => settledOf(notes, asOne(notes), spring(stiffness * share)).stationsMm[0] ?? Number.NaN);
+      const through = Math.abs((above ?? Number.NaN) - (below ?? Number.NaN)) / 2;
+      expect(Math.abs((found ?? Number.NaN) - through)).toBeLessThan(1e-3 * through + 1e-10);
+      expect(settledUncertaintyOf({ ...exact, notes })).toBeUndefined();
+    }), { numRuns: 60 });
   });
 });

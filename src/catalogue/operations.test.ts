@@ -13,7 +13,7 @@ const DIMENSIONLESS = new Set([
   'keyRatio', 'keyRatioUncertainty', 'wippenRatio', 'hammerRatio', 'actionRatio',
   'weightRatio', 'weightRatioUncertainty', 'weightRatioExpandedUncertainty', 'median', 'perNote',
   'shares.balanceWeight', 'shares.frontWeight', 'shares.hammerWeight', 'shares.wippenWeight', 'shares.keyRatio',
-  'capstanFriction', 'rollerFriction', 'inertialShare', 'nodeLimit', 'maxLeads', 'ratioChange', 'fromRatio', 'toRatio', 'minutes', 'lowerBoundMinutes', 'partsMinor', 'already', 'planned', 'outOfReach', 'distanceRatio', 'speedRatio', 'meeting', 'risesFromKey', 'repeats', 'confidence', 'missProbability', 'lambda', 'weights', 'capability',
+  'capstanFriction', 'rollerFriction', 'inertialShare', 'distanceRatio', 'speedRatio', 'leverRatio', 'meanRatio', 'capstanSliding', 'rollerSliding', 'positions', 'meeting', 'risesFromKey', 'repeats', 'confidence', 'missProbability', 'lambda', 'weights', 'capability', 'nodeLimit', 'maxLeads', 'ratioChange', 'fromRatio', 'toRatio', 'minutes', 'lowerBoundMinutes', 'partsMinor', 'already', 'planned', 'outOfReach',
   'count', 'measured', 'inside', 'insideGuarded', 'largestStepIndex', 'outliers', 'keys', 'bad', 'sampled', 'sampleSize', 'maxBad',
   'strings', 'station', 'stations', 'pushedStation', 'readStation', 'asymmetryStations', 'uncheckedPairs', 'notes', 'index',
   'values', 'target', 'tolerance', 'step', 'uncertainty', 'largestStep', 'medianStep', 'smoothed', 'sd', 'halfWidth',

@@ -1,4 +1,5 @@
 import {
+  actionStrokeOperation,
   balanceFromPartsOperation,
   contactGeometryOperation,
   dynamicTouchOperation,
@@ -78,6 +79,7 @@ export const operations: readonly AnyOperation[] = [
   regulationOperation,
   leverShiftOperation,
   contactGeometryOperation,
+  actionStrokeOperation,
   uprightTouchOperation,
   wireStrengthOperation,
   plainStringOperation,

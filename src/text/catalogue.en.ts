@@ -24,6 +24,7 @@ import { sheets } from './en/sheets.ts';
 import { shell } from './en/shell.ts';
 import { story } from './en/story.ts';
 import { strings } from './en/strings.ts';
+import { strokeOperation } from './en/stroke-operation.ts';
 import { stringOperations } from './en/string-operations.ts';
 import { touch } from './en/touch.ts';
 import { work } from './en/work.ts';
@@ -38,6 +39,7 @@ export const en = {
   ...scale,
   ...operations,
   ...actionOperations,
+  ...strokeOperation,
   ...planningOperations,
   ...stringOperations,
   ...strings,

@@ -43,11 +43,11 @@ export function recapInputOf({ material, found, targetOf }: RecapMaterial): Gath
     if (pull === undefined || then?.pull === undefined || target === undefined) return [];
     const rests = then.read?.source === 'heights' ? then.read : own;
     const unloadedNowMm = measuredSlack(slack.get(key)?.bridgeHeightUnloadedMm);
-    const { tensionN, strings } = then.pull;
+    const { tensionN, strings, tensionUncertaintyN } = then.pull;
     return [{
       key, isEstimated: own.isEstimated,
       note: {
-        tensionN, strings, now: pull, targetTotalDeg: target, speakingLengthMm: rests.speakingLengthMm, backLengthMm: rests.backLengthMm,
+        tensionN, strings, tensionUncertaintyN, now: pull, targetTotalDeg: target, speakingLengthMm: rests.speakingLengthMm, backLengthMm: rests.backLengthMm,
         frontHeightMm: rests.frontHeightMm, rearHeightMm: rests.rearHeightMm, bridgeHeightMm: own.bridgeHeightMm, unloadedNowMm, doubt: own.doubt,
       },
     }];

@@ -125,6 +125,15 @@ describe('leads of one key', () => {
     for (const [i, cost] of costs.entries()) expect(cost).toBeGreaterThan((43.5 * 225) ** 2 / ((i + 3) * 17.94 * 225 ** 2));
   });
 
+  it('comes to the effective mass that an arrangement worked out by hand has for 43.6 g, and never above it', () => {
+    for (const [most, byHand] of [[3, 35.6], [4, 27.1], [5, 22.4]] as const) {
+      const { costG, proven } = solved({ target: 43.6, tolerance: 0.01, most, newHole: 0, drills: [12.7], grid: gridOf(20, 220, 0.1) });
+      expect(proven).toBe(true);
+      expect(costG).toBeLessThanOrEqual(byHand);
+      expect(costG).toBeGreaterThan(byHand - 0.4);
+    }
+  });
+
   it('puts lead where it already was when drilling costs, and toward the balance point when it does not', () => {
     const question = { target: 29, most: 4, old: [[190, 12.7], [172, 12.7]] as const, drills: [12.7] };
     expect(solved({ ...question, newHole: 50 }).leads.map(({ positionMm, hole }) => [positionMm, hole])).toEqual([[190, 'existing'], [172, 'existing']]);

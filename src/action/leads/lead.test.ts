@@ -1,4 +1,4 @@
-import { runOperation } from '#operation';
+import { type AnyOperation, runOperation } from '#operation';
 import { mustBe } from '#result';
 import { grams, gramsPerCubicMillimetre, millimetres } from '#units';
 import fc from 'fast-check';
@@ -9,7 +9,7 @@ const between = (min: number, max: number) => fc.double({ min, max, noNaN: true 
 const lead = fc.record({ diameterMm: between(5, 15).map(millimetres), positionMm: between(-120, 220).map(millimetres) });
 const bed = { keyWidthMm: millimetres(13), leadDensityGPerMm3: gramsPerCubicMillimetre(0.01134), woodDensityGPerMm3: gramsPerCubicMillimetre(0.00045) };
 
-const pathsOf = (operation: Parameters<typeof runOperation>[0], input: unknown): readonly string[] => {
+const pathsOf = (operation: AnyOperation, input: unknown): readonly string[] => {
   const result = runOperation(operation, input);
   return result.ok ? [] : result.issues.map(({ code, path }) => `${code} ${path}`);
 };

@@ -118,7 +118,7 @@ export const actionOperations: Readonly<Record<keyof typeof english, string>> = 
   'issue.unreachable.drillWiderThanLead': '{given} g lassen sich aus diesem Blei nicht ausbohren: Das ganze ergibt {reachableG} g. Nötig wäre ein Bohrer von {neededMm} mm, {byMm} mm weiter als das Blei.',
   'issue.unreachable.dipTooSmall': 'Bei {given} mm Tiefgang lassen Nachdruck und Leerweg dem Hammer keinen Weg. Nötig sind {min} mm oder mehr, {byMm} mm mehr.',
   'issue.order.edgeBehindPoint': 'Die Vorderkante, {given} mm vom Waagepunkt, liegt hinter dem Messpunkt bei {min} mm.',
-  'issue.order.letOffAboveBlow': 'Die Auslösung, {given} mm, ist größer als die Steighöhe, {max} mm.',
+  'issue.order.letOffAboveBlow': 'Die Auslösung von {given} mm lässt dem Hammer keinen Weg: Die Steighöhe ist {max} mm.',
   'issue.order.centreAboveString': 'Das Hammerzentrum bei {given} mm liegt {byMm} mm über der Saite bei {below} mm.',
   'issue.unreachable.boreTooShort': 'Mit {given} mm Bohrung erreicht der Hammer die Saite nicht. Nötig sind {min} mm oder mehr, {byMm} mm mehr; {levelMm} mm bei waagerechtem Stiel.',
   'issue.range.topBehindBalance': 'Der Schwerpunkt, {given} mm ab Vorderkante, läge {byMm} mm hinter dem Waagepunkt.',

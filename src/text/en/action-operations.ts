@@ -116,7 +116,7 @@ export const actionOperations = {
   'issue.unreachable.drillWiderThanLead': '{given} g cannot be drilled out of this lead: all of it gives {reachableG} g. A drill of {neededMm} mm would be needed, {byMm} mm wider than the lead.',
   'issue.unreachable.dipTooSmall': 'With a dip of {given} mm, aftertouch and lost motion leave the hammer no travel. {min} mm or more is needed, {byMm} mm more.',
   'issue.order.edgeBehindPoint': 'The front edge, {given} mm from the balance point, lies behind the measuring point at {min} mm.',
-  'issue.order.letOffAboveBlow': 'The let-off, {given} mm, is more than the blow, {max} mm.',
+  'issue.order.letOffAboveBlow': 'The let-off of {given} mm leaves the hammer no way: the blow is {max} mm.',
   'issue.order.centreAboveString': 'The hammer centre at {given} mm lies {byMm} mm above the string at {below} mm.',
   'issue.unreachable.boreTooShort': 'With a bore of {given} mm the hammer does not reach the string. {min} mm or more is needed, {byMm} mm more; {levelMm} mm with the shank level.',
   'issue.range.topBehindBalance': 'The centroid, {given} mm from the front edge, would lie {byMm} mm behind the balance point.',

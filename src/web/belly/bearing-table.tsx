@@ -72,7 +72,7 @@ export function BearingTable({ keyNumber, bellies }: { readonly keyNumber: KeyNu
     return (
       <>
         {story() === undefined ? figure(value, decimals, unit) : <Figure value={value} decimals={decimals} unit={unit} story={() => story() ?? { title, operation: 'bearing', input: {} }} />}
-        {standard !== undefined && <span className="soft figure-doubt"> ± {figure(2 * standard, decimals)}</span>}
+        <span className="soft figure-doubt"> {standard === undefined ? say('belly.doubt.unknown') : `± ${figure(2 * standard, decimals)}`}</span>
       </>
     );
   });

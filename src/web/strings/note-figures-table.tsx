@@ -73,7 +73,7 @@ export function NoteFiguresTable({ keyNumber, scales }: { readonly keyNumber: Ke
     return (
       <>
         <Figure value={value} decimals={name === 'inharmonicity' ? decimalsOfB(value) : decimals} {...(unit === undefined ? {} : { unit })} story={story} />{sign !== undefined && ` ${sign}`}
-        {standard !== undefined && <span className="soft figure-doubt"> ± {figure(2 * standard, name === 'inharmonicity' ? decimalsOfB(value) : name === 'tension' ? 0 : decimals)}</span>}
+        {doubt !== undefined && <span className="soft figure-doubt"> {standard === undefined ? say('strings.doubt.unknown') : `± ${figure(2 * standard, name === 'inharmonicity' ? decimalsOfB(value) : name === 'tension' ? 0 : decimals)}`}</span>}
       </>
     );
   });

@@ -40,7 +40,7 @@ export function RecapTable({ recap, onKey }: RecapTableProps) {
                 <td>{figure(row.nowDeg, 2, 'deg')}</td>
                 <td>{figure(note.targetTotalDeg, 2, 'deg')}</td>
                 <td>{figure(row.loadedNowMm, 2)}</td>
-                <td><Figure value={row.loadedMm} decimals={2} story={() => loadedStory(`${say('belly.recap.loaded')}, ${name}`, recap, index)} /></td>
+                <td><Figure value={row.loadedMm} decimals={2} story={() => loadedStory(`${say('belly.recap.loaded')}, ${name}`, recap, index)} /><Doubt standard={row.loadedUncertaintyMm} /></td>
                 <td><Change value={row.loadedChangeMm} standard={row.loadedChangeUncertaintyMm} /></td>
                 {row.slack !== undefined && <SlackCells slack={row.slack} recap={recap} name={name} />}
               </tr>
@@ -58,11 +58,18 @@ function SlackCells({ slack, recap, name }: { readonly slack: SlackRow; readonly
   return (
     <>
       <td>{!slack.isMeasured && '≈ '}{figure(slack.nowMm, 2)}</td>
-      <td><Figure value={slack.cutToMm} decimals={2} story={() => slackStory(`${say('belly.recap.cutTo')}, ${name}`, recap)} /></td>
+      <td><Figure value={slack.cutToMm} decimals={2} story={() => slackStory(`${say('belly.recap.cutTo')}, ${name}`, recap)} /><Doubt standard={slack.cutToUncertaintyMm} /></td>
       <td><strong><Change value={slack.changeMm} standard={slack.changeUncertaintyMm} /></strong></td>
       <td><Figure value={slack.uncutDeg} decimals={2} unit="deg" story={() => uncutStory(`${say('belly.recap.uncut')}, ${name}`, recap)} /></td>
     </>
   );
+}
+
+/** The expanded uncertainty beside a height; where it cannot be told, a sign that it is not known. */
+function Doubt({ standard }: { readonly standard: number | undefined }) {
+  const say = useSay();
+  const figure = useFigures();
+  return <span className="soft figure-doubt"> {standard === undefined ? say('belly.doubt.unknown') : `± ${figure(2 * standard, 2)}`}</span>;
 }
 
 /** A change with its sign in words: built up or planed off. */
@@ -71,7 +78,7 @@ function Change({ value, standard }: { readonly value: RecapRow['loadedChangeMm'
   const figure = useFigures();
   return (
     <>
-      {figure(value, 2, 'mm', true)}{standard !== undefined && <span className="soft figure-doubt"> ± {figure(2 * standard, 2)}</span>}
+      {figure(value, 2, 'mm', true)}<Doubt standard={standard} />
       <span className="soft small figure-doubt"> {say(value >= 0 ? 'belly.recap.up' : 'belly.recap.off')}</span>
     </>
   );

@@ -95,10 +95,11 @@ function Settling({ recap: { plan, notes } }: { readonly recap: Recap }) {
   const figure = useFigures();
   const { compass } = usePiano();
   const of = compass.lastMidi - compass.firstMidi + 1;
-  const { forceNowN, forceThenN, settling } = plan;
+  const { forceNowN, forceThenN, forceNowUncertaintyN, forceThenUncertaintyN, settling } = plan;
+  const unsure = (force: number, standard: number | undefined): string => (standard === undefined ? `${figure(force, 0, 'N')} (${say('belly.doubt.unknown')})` : `${figure(force, 0)} ± ${figure(2 * standard, 0, 'N')}`);
   return (
     <>
-      <p>{say('belly.recap.force', { now: figure(forceNowN, 0, 'N'), then: figure(forceThenN, 0, 'N'), counted: notes.length, of })}</p>
+      <p>{say('belly.recap.force', { now: unsure(forceNowN, forceNowUncertaintyN), then: unsure(forceThenN, forceThenUncertaintyN), counted: notes.length, of })}</p>
       {settling === undefined
         ? <Note><p>{say('belly.recap.noStiffness')}</p></Note>
         : <p>{say('belly.recap.settling', { now: figure(settling.nowMm, 2, 'mm'), then: figure(settling.thenMm, 2, 'mm') })} <span className="soft small">{say('belly.recap.spring')}</span></p>}

@@ -7,6 +7,8 @@ import { cli } from './en/cli.ts';
 import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
 import { operations } from './en/operations.ts';
+import { leastWork } from './en/least-work.ts';
+import { leads } from './en/leads.ts';
 import { order } from './en/order.ts';
 import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
@@ -44,6 +46,7 @@ export const en = {
   ...stringOperations,
   ...strings,
   ...rescale,
+  ...leads,
   ...order,
   ...belly,
   ...bellyPage,
@@ -52,6 +55,7 @@ export const en = {
   ...actionTerms,
   ...plan,
   ...regulation,
+  ...leastWork,
   ...sheets,
   ...touch,
   ...work,

@@ -11,7 +11,7 @@ const arms = { keyFrontMm: 225, keyBackMm: 112.5, wippenHeelMm: 65, wippenJackMm
 const armReadings = (state: State = 'found', change: Partial<Record<keyof typeof arms, number>> = {}): readonly Reading[] =>
   ([0, 1] as const).flatMap((colour) => (Object.entries({ ...arms, ...change }) as [keyof typeof arms, number][]).map(([name, value]) => reading(name, colour, value, { scope: 'colour', state })));
 const terms = (draft: ActionTermsDraft) => actionTermsSchema.parse(draft);
-const instrument = { kind: 'grand', firstMidi: 21, lastMidi: 108, sections: [{ name: 'bass', firstKey: 1, lastKey: 28 }, { name: 'treble', firstKey: 29, lastKey: 88 }] } as const;
+const instrument: HammerMaterial['instrument'] = { kind: 'grand', firstMidi: 21, lastMidi: 108, sections: [{ name: 'bass', firstKey: 1, lastKey: 28 }, { name: 'treble', firstKey: 29, lastKey: 88 }] };
 const regulation = (readings: readonly Reading[], rest: Partial<RegulationMaterial> = {}) => regulationInputOf({ instrument, readings, cycle: 1, state: 'found', terms: null, ...rest });
 const hammers = (readings: readonly Reading[], rest: Partial<HammerMaterial> = {}) => hammerInputOf({ instrument, readings, cycle: 1, state: 'found', terms: null, strings: [], ...rest });
 

@@ -25,7 +25,7 @@ type SheetArguments = InferredOptionTypes<typeof options> & { readonly sheet: Sh
 export const sheet: CommandModule<object, SheetArguments> = {
   command: 'sheet <sheet> <instrument>',
   describe: say('cli.sheet'),
-  builder: (yargs) => yargs.positional('sheet', { choices: sheetNames, demandOption: true, describe: say('cli.sheet.kind') }).positional('instrument', instrumentPositional).options(options) as never,
+  builder: (yargs) => yargs.positional('sheet', { choices: sheetNames, demandOption: true, describe: say('cli.sheet.kind') }).positional('instrument', instrumentPositional).options(options),
   handler: async (given) => {
     const locale = localeAsked(given.lang);
     const kind = path.extname(given.out).toLowerCase();

@@ -13,14 +13,10 @@ afterAll(async () => {
   await desk.close();
 });
 
-const viewKept = (id: string): string => `localStorage.setItem(${JSON.stringify(`wrestplank.action.view.${id}`)}, ${JSON.stringify(JSON.stringify('leastWork'))});`;
-
 /** Opens the least work of a piano, looks at it once it stands, and closes it. */
 async function onLeastWork(piano: string, options: Parameters<Desk['open']>[1], look: (page: Page) => Promise<void>): Promise<void> {
-  const page = await desk.open(`/pianos/${piano}`, options);
-  await page.evaluate(viewKept(piano));
-  await page.goto(`${desk.bench.url}/pianos/${piano}/action`);
-  await page.locator('.action-page').waitFor();
+  const page = await desk.open(`/pianos/${piano}/action`, options);
+  await page.getByRole('radio', { name: 'Least work' }).check();
   await look(page);
   await page.context().close();
 }

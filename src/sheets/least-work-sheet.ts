@@ -143,12 +143,12 @@ function outsideOf({ material, plan, gathered: { left } }: Worked): readonly Blo
   return items.length === 0 ? [] : [{ type: 'heading', level: 1, text: say('leastWork.left') }, { type: 'list', items }];
 }
 
-function assumedOf({ material: { say, instrument }, gathered: { assumed, untimed } }: Worked): readonly Block[] {
+function assumedOf({ material: { say, instrument }, gathered: { assumed, untimed, problem } }: Worked): readonly Block[] {
   const compass = compassOf(instrument);
   return [{ type: 'heading', level: 2, text: say('leastWork.assumed') }, {
     type: 'list',
     items: [
-      ...assumed.map(({ what, keys }) => `${say(`leastWork.assumed.${what}`)} (${noteRuns(keys, compass)})`), say('leastWork.assumed.model'),
+      ...assumed.map(({ what, keys }) => `${say(`leastWork.assumed.${what}`)} (${keys.length === problem?.keys.length ? say('leastWork.assumed.all') : noteRuns(keys, compass)})`), say('leastWork.assumed.model'),
       ...(untimed.operations.length === 0 ? [] : [say('leastWork.untimed', { jobs: untimed.operations.map((name) => say(`actionTerms.operation.${name}`)).join(', ') })]),
       ...(untimed.setUps.length === 0 ? [] : [say('leastWork.untimedSetUps', { setUps: untimed.setUps.map((name) => say(`actionTerms.setUp.${name}`)).join(', ') })]),
     ],

@@ -16,8 +16,8 @@ export const leastWork: Readonly<Record<keyof typeof en, string>> = {
   'remedy.moveLead.how': 'Ganz herausdrücken, wo es sich drücken lässt, das Loch ausdübeln und das Blei lose auf die Taste legen, um den neuen Ort zu finden. Auf den Staub alten Bleis und die Vorschriften für seine Entsorgung achten.',
 
   'benchPart.bushing': '{count, plural, one {Garnierung für # Taste} other {Garnierungen für # Tasten}}',
-  'benchPart.wippenPin': '{count, plural, one {# Achsstift, Hebeglied} other {# Achsstifte, Hebeglieder}}',
-  'benchPart.hammerPin': '{count, plural, one {# Achsstift, Hammer} other {# Achsstifte, Hämmer}}',
+  'benchPart.wippenPin': '{count, plural, one {# Achsstift (Hebeglied)} other {# Achsstifte (Hebeglieder)}}',
+  'benchPart.hammerPin': '{count, plural, one {# Achsstift (Hammer)} other {# Achsstifte (Hämmer)}}',
   'benchPart.roller': '{count, plural, one {# Rolle} other {# Rollen}}',
   'benchPart.hammer': '{count, plural, one {# Hammer} other {# Hämmer}}',
   'benchPart.lead': '{count, plural, one {# Blei} other {# Bleie}}',
@@ -109,6 +109,7 @@ export const leastWork: Readonly<Record<keyof typeof en, string>> = {
   'leastWork.take.unkept': 'Zuerst sagen, dass die Minuten so gelten: übernommen wird nach dem, was gilt.',
   'leastWork.take.remark': '{change}; danach erwartet {down} nieder, {up} auf',
   'leastWork.assumed': 'Vorausgesetzt',
+  'leastWork.assumed.all': 'alle Tasten, die mitzählen',
   'leastWork.assumed.noLeastUp': 'Kein Mindestaufgewicht ist verlangt und die Reibung ist frei: Blei kann dann Reibung verdecken, statt dass Arbeit sie wegnimmt. Ein Aufgewicht verlangen oder übliche Reibung.',
   'leastWork.assumed.keyFrictionUnweighed': 'Die Reibung der Taste allein wurde nicht gewogen: wie viel der Reibung über dem Üblichen in der Taste sitzt, ist geschätzt. Wägen sagt es.',
   'leastWork.assumed.excessStated': 'Die Reibung über dem Üblichen sitzt, wo Sie es sagten.',

@@ -14,8 +14,8 @@ export const leastWork = {
   'remedy.moveLead.how': 'Take it out whole where it lets itself be pushed, plug the hole, and lay it loose on the key to find its new place. Mind the dust of old lead and the rules for its waste.',
 
   'benchPart.bushing': '{count, plural, one {# key bushing} other {key bushings for # keys}}',
-  'benchPart.wippenPin': '{count, plural, one {# centre pin, wippen} other {# centre pins, wippens}}',
-  'benchPart.hammerPin': '{count, plural, one {# centre pin, hammer} other {# centre pins, hammers}}',
+  'benchPart.wippenPin': '{count, plural, one {# centre pin (wippen)} other {# centre pins (wippens)}}',
+  'benchPart.hammerPin': '{count, plural, one {# centre pin (hammer)} other {# centre pins (hammers)}}',
   'benchPart.roller': '{count, plural, one {# roller} other {# rollers}}',
   'benchPart.hammer': '{count, plural, one {# hammer} other {# hammers}}',
   'benchPart.lead': '{count, plural, one {# lead} other {# leads}}',
@@ -107,6 +107,7 @@ export const leastWork = {
   'leastWork.take.unkept': 'Say first that the minutes hold: the jobs are taken from what is stated.',
   'leastWork.take.remark': '{change}; expected then {down} down, {up} up',
   'leastWork.assumed': 'Taken for granted',
+  'leastWork.assumed.all': 'all keys that enter',
   'leastWork.assumed.noLeastUp': 'No least up weight is asked, and friction is free: lead may then hide friction instead of work taking it away. Ask for an up weight, or for usual friction.',
   'leastWork.assumed.keyFrictionUnweighed': 'The friction of the key alone was not weighed: how much of the friction above the usual sits in the key is an estimate. Weighing it tells.',
   'leastWork.assumed.excessStated': 'Friction above the usual sits where you said.',

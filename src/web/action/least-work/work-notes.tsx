@@ -6,14 +6,15 @@ import { useFigures, useSay } from '../../language/use-say.ts';
 import { Note } from '../../ui/note.tsx';
 
 /** What was taken for granted, what is not offered, and which keys do not enter. */
-export function WorkNotes({ gathered: { assumed, left, untimed } }: { readonly gathered: GatheredWork }) {
+export function WorkNotes({ gathered: { assumed, left, untimed, problem } }: { readonly gathered: GatheredWork }) {
   const say = useSay();
   const { compass } = usePiano();
+  const runsOf = (keys: readonly KeyNumber[]): string => (keys.length === problem?.keys.length ? say('leastWork.assumed.all') : sayRuns(keys, compass));
   return (
     <section className="panel" aria-labelledby="work-assumed">
       <h2 id="work-assumed">{say('leastWork.assumed')}</h2>
       <ul className="assumed">
-        {assumed.map(({ what, keys }) => <li key={what}>{say(`leastWork.assumed.${what}`)} <span className="soft small">{sayRuns(keys, compass)}</span></li>)}
+        {assumed.map(({ what, keys }) => <li key={what}>{say(`leastWork.assumed.${what}`)} <span className="soft small">{runsOf(keys)}</span></li>)}
         <li>{say('leastWork.assumed.model')}</li>
         {untimed.operations.length > 0 && <li>{say('leastWork.untimed', { jobs: untimed.operations.map((name) => say(`actionTerms.operation.${name}`)).join(', ') })}</li>}
         {untimed.setUps.length > 0 && <li>{say('leastWork.untimedSetUps', { setUps: untimed.setUps.map((name) => say(`actionTerms.setUp.${name}`)).join(', ') })}</li>}

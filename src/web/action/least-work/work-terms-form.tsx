@@ -68,9 +68,10 @@ function MinuteFields({ form, jobs, setUps, errorOf, onChange }: MinuteFieldsPro
   const { instrument: { kind } } = usePiano();
   return (
     <div className="work-fields">
+      <p className="work-caption">{say('leastWork.terms.jobs')}</p>
       {stageKinds.map((changes) => (
-        <fieldset key={changes} className="choice">
-          <legend>{say(`leastWork.stage.${changes}`)} · {say('leastWork.terms.jobs')}</legend>
+        <fieldset key={changes} className="work-group">
+          <legend>{say(`leastWork.stage.${changes}`)}</legend>
           {jobs.filter((name) => benchJobs[name].changes === changes).map((name) => (
             <Field
               key={name} label={say(`actionTerms.operation.${name}`)} inputMode="decimal" value={form.minutes[name]} hint={needsSaid(say, needsOf(name, kind))} error={errorOf(`minutes.${name}`)}
@@ -79,7 +80,7 @@ function MinuteFields({ form, jobs, setUps, errorOf, onChange }: MinuteFieldsPro
           ))}
         </fieldset>
       ))}
-      <fieldset className="choice">
+      <fieldset className="work-group work-set-ups">
         <legend>{say('leastWork.terms.setUps')}</legend>
         {setUps.map((name) => (
           <Field key={name} label={say(`actionTerms.setUp.${name}`)} inputMode="decimal" value={form.setUps[name]} error={errorOf(`setUps.${name}`)} onChange={(value) => { onChange((now) => ({ ...now, setUps: { ...now.setUps, [name]: value } })); }} />

@@ -17,6 +17,7 @@ export const actionViews = [
   { id: 'regulation', label: 'action.view.regulation', command: 'command.action.view.regulation', View: lazy(async () => ({ default: (await import('./regulation/regulation-view.tsx')).RegulationView })) },
   { id: 'hammers', label: 'action.view.hammers', command: 'command.action.view.hammers', View: lazy(async () => ({ default: (await import('./hammers/hammers-view.tsx')).HammersView })) },
   { id: 'leads', label: 'action.view.leads', command: 'command.action.view.leads', View: lazy(async () => ({ default: (await import('./leads/leads-view.tsx')).LeadsView })) },
+  { id: 'movement', label: 'action.view.movement', command: 'command.action.view.movement', View: lazy(async () => ({ default: (await import('./movement/movement-view.tsx')).MovementView })) },
 ] as const satisfies readonly ActionView[];
 
 export type ActionViewId = (typeof actionViews)[number]['id'];

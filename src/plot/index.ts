@@ -27,3 +27,7 @@ export { judgedFigureOf, touchAimsOf, touchFigures, touchPlot, touchPointsOf } f
 export type { PlottedTouch, TouchAsked, TouchFigure, TouchPlotOptions } from './touch-plot.ts';
 export { hammerFigures, hammerPlot, hammerSignsOf, regulationPlot, regulationSignsOf } from './regulation-plot.ts';
 export type { HammerFigure, PlottedHammers, PlottedRegulation } from './regulation-plot.ts';
+export { strokeCurve } from './stroke-curve.ts';
+export type { StrokeCurveOptions } from './stroke-curve.ts';
+export { frameOf, strokeScene } from './stroke-scene.ts';
+export type { StrokeSceneOptions } from './stroke-scene.ts';

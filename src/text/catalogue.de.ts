@@ -10,6 +10,7 @@ import { issues } from './de/issues.ts';
 import { operations } from './de/operations.ts';
 import { leastWork } from './de/least-work.ts';
 import { leads } from './de/leads.ts';
+import { movement } from './de/movement.ts';
 import { order } from './de/order.ts';
 import { people } from './de/people.ts';
 import { pianos } from './de/pianos.ts';
@@ -48,6 +49,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...strings,
   ...rescale,
   ...leads,
+  ...movement,
   ...order,
   ...belly,
   ...bellyPage,

@@ -9,6 +9,7 @@ import { issues } from './en/issues.ts';
 import { operations } from './en/operations.ts';
 import { leastWork } from './en/least-work.ts';
 import { leads } from './en/leads.ts';
+import { movement } from './en/movement.ts';
 import { order } from './en/order.ts';
 import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
@@ -47,6 +48,7 @@ export const en = {
   ...strings,
   ...rescale,
   ...leads,
+  ...movement,
   ...order,
   ...belly,
   ...bellyPage,

@@ -53,3 +53,5 @@ export { keyLeadsInputOf } from './key-leads-input.ts';
 export type { GatheredLeads, KeyLeadsMaterial, LeadedKey, LeadsAssumption, LeadsMissing } from './key-leads-input.ts';
 export { leadPlanOf } from './lead-plan.ts';
 export type { LeadPlan, LeadPlanMaterial, PlannedLeads } from './lead-plan.ts';
+export { strokeInputOf } from './stroke-input.ts';
+export type { GatheredStroke, StrokeAssumption, StrokeMaterial } from './stroke-input.ts';

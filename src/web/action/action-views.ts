@@ -19,6 +19,7 @@ export const actionViews = [
   { id: 'leastWork', label: 'action.view.leastWork', command: 'command.action.view.leastWork', View: lazy(async () => ({ default: (await import('./least-work/least-work-view.tsx')).LeastWorkView })) },
   { id: 'regulation', label: 'action.view.regulation', command: 'command.action.view.regulation', View: lazy(async () => ({ default: (await import('./regulation/regulation-view.tsx')).RegulationView })) },
   { id: 'hammers', label: 'action.view.hammers', command: 'command.action.view.hammers', View: lazy(async () => ({ default: (await import('./hammers/hammers-view.tsx')).HammersView })) },
+  { id: 'movement', label: 'action.view.movement', command: 'command.action.view.movement', View: lazy(async () => ({ default: (await import('./movement/movement-view.tsx')).MovementView })) },
 ] as const satisfies readonly ActionView[];
 
 export type ActionViewId = (typeof actionViews)[number]['id'];

@@ -1,7 +1,7 @@
 import type { LeadedKey } from '#workshop';
 import { useMemo } from 'react';
 import { useFigures, useSay } from '../../language/use-say.ts';
-import { inertiaChangeOf, medianInertiaOf } from './inertia.ts';
+import { inertiaChangeOf, meanInertiaOf } from './inertia.ts';
 import type { LeadAnswer } from './leads-jobs.ts';
 
 /** A change of less than this share of the hammers is called little. @source OWN: the whole prize of spreading leads is two or three per cent */
@@ -13,7 +13,7 @@ export function InertiaWords({ keys, answers }: { readonly keys: readonly Leaded
   const figure = useFigures();
   const { beforeG, afterG, hammerG, atHammerG } = useMemo(() => {
     const byKey = new Map(keys.map((leaded) => [leaded.key, leaded]));
-    return medianInertiaOf(answers.flatMap((answer) => {
+    return meanInertiaOf(answers.flatMap((answer) => {
       const leaded = byKey.get(answer.key);
       return leaded === undefined ? [] : [inertiaChangeOf(leaded, answer)];
     }));

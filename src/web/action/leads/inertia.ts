@@ -1,5 +1,5 @@
 import { type Lead, leadEffectOf } from '#action';
-import { medianOf } from '#numerics';
+import { meanOf } from '#numerics';
 import type { LeadedKey } from '#workshop';
 import type { LeadAnswer } from './leads-jobs.ts';
 
@@ -26,12 +26,12 @@ export function inertiaChangeOf({ question, above: { hammerWeightG }, distanceRa
   };
 }
 
-/** The same over a keyboard: medians of the keys. */
-export function medianInertiaOf(changes: readonly InertiaChange[]): InertiaChange {
-  const median = (name: keyof InertiaChange): number | undefined => {
+/** The same over a keyboard: means of the keys. */
+export function meanInertiaOf(changes: readonly InertiaChange[]): InertiaChange {
+  const mean = (name: keyof InertiaChange): number | undefined => {
     const known = changes.flatMap((change) => change[name] ?? []);
-    return known.length === 0 ? undefined : medianOf(known);
+    return known.length === 0 ? undefined : meanOf(known);
   };
-  const [hammerG, atHammerG] = [median('hammerG'), median('atHammerG')];
-  return { beforeG: median('beforeG') ?? 0, afterG: median('afterG') ?? 0, ...(hammerG === undefined || atHammerG === undefined ? {} : { hammerG, atHammerG }) };
+  const [hammerG, atHammerG] = [mean('hammerG'), mean('atHammerG')];
+  return { beforeG: mean('beforeG') ?? 0, afterG: mean('afterG') ?? 0, ...(hammerG === undefined || atHammerG === undefined ? {} : { hammerG, atHammerG }) };
 }

@@ -47,8 +47,8 @@ function Solved({ leaded, answer, readings }: SolvedProps) {
     <>
       <KeyStripView leaded={leaded} answer={answer} />
       <p>
-        {say('leads.key.front', { before: figure(measuredFrontWeightG, 1, 'g'), after: figure(answer.frontWeightG, 2, 'g'), target: figure(question.targetFrontWeightG, 2, 'g'), tolerance: figure(question.toleranceG, 2, 'g') })}
-        {' '}<Figure value={answer.frontWeightG} decimals={2} unit="g" story={() => leadsStory(what, 'frontWeightG', leaded, { compass, readings })} />
+        {say('leads.key.after')} <Figure value={answer.frontWeightG} decimals={2} unit="g" story={() => leadsStory(what, 'frontWeightG', leaded, { compass, readings })} />{' '}
+        {say('leads.key.front', { before: figure(measuredFrontWeightG, 1, 'g'), target: figure(question.targetFrontWeightG, 2, 'g'), tolerance: figure(question.toleranceG, 2, 'g') })}
       </p>
       {answer.feasible && <p><strong>{answer.proven ? say('leads.key.proven') : say('leads.key.notProven')}</strong></p>}
       {!answer.feasible && <OutOfReach answer={answer} targetG={question.targetFrontWeightG} />}

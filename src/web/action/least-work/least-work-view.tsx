@@ -15,7 +15,7 @@ import { Note } from '../../ui/note.tsx';
 import { useChooseView } from '../choose-view.ts';
 import { SheetLinks } from '../regulation/sheet-links.tsx';
 import { NothingTaken } from '../terms/nothing-taken.tsx';
-import { useStateAction } from '../terms/use-state-action.ts';
+import { useStateAction } from '../use-state-action.ts';
 import { TakeWork, useTakeWork } from './take-work.tsx';
 import { useLeastWork } from './use-least-work.ts';
 import { useWorkCommands } from './use-work-commands.ts';

@@ -1,6 +1,6 @@
 import type { KeyNumber } from '#instrument';
 import { type KeyPoint, keyPlot } from '#plot';
-import { memo, useMemo } from 'react';
+import { memo, useMemo, useRef } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { useLocale, useSay } from '../../language/use-say.ts';
 import { SceneView } from '../../leaves/scene-view.tsx';
@@ -25,17 +25,25 @@ const PlanPlot = memo(function PlanPlot({ name, plan, widthPx, selected, onSelec
   const say = useSay();
   const locale = useLocale();
   const { compass, intent } = usePiano();
+  const found = useSteady(plan.keys.map(({ plan: { key, found: was } }): KeyPoint => ({ key, value: was[name] })));
+  const planned = useSteady(plan.keys.map(({ plan: { key }, figures }): KeyPoint => ({ key, value: figures[name] })));
+  const most = plan.keys[0]?.plan.mostFrontWeightG;
   const scene = useMemo(() => {
     const title = say(`quantity.${name}.name`);
-    const found = plan.keys.map(({ plan: { key, found: was } }): KeyPoint => ({ key, value: was[name] }));
-    const planned = plan.keys.map(({ plan: { key }, figures }): KeyPoint => ({ key, value: figures[name] }));
     const least = name === 'upWeightG' && intent !== null && intent.upWeightMinG > 0 ? { limit: intent.upWeightMinG } : {};
-    const most = plan.keys[0]?.plan.mostFrontWeightG;
     return keyPlot({
       compass, locale, widthPx, heightPx: 200, title, yLabel: title, unitSign: 'g', description: say('plan.plots.described', { what: title }),
       series: [{ state: 'found', label: say('state.found'), points: found }, { state: 'planned', label: say('state.planned'), points: planned }],
       ...least, ...(name === 'frontWeightG' && most !== undefined ? { limit: most } : {}),
     });
-  }, [compass, intent, locale, name, plan, say, widthPx]);
+  }, [compass, found, intent, locale, most, name, planned, say, widthPx]);
   return <SceneView scene={scene} selected={selected} onKey={onSelect} />;
 });
+
+/** The same points as before while none of them moved: what a shift does not touch is not drawn anew. */
+function useSteady(points: readonly KeyPoint[]): readonly KeyPoint[] {
+  const kept = useRef(points);
+  const isSame = kept.current.length === points.length && points.every(({ key, value }, index) => kept.current[index]?.key === key && kept.current[index].value === value);
+  if (!isSame) kept.current = points;
+  return kept.current;
+}

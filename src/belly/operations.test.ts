@@ -1,8 +1,10 @@
 import { type AnyOperation, runOperation } from '#operation';
-import { createSay, explainIssue, isMessageKey } from '#text';
+import { createSay, explainIssue } from '#text';
 import { describe, expect, it } from 'vitest';
 import { bearingFindingCodes, bearingFindingsOf, bearingGaugeOperation, bearingLoadOperation, bearingOperation, bearingPlanOperation, bearingRecapOperation, bearingSettleOperation, bearingSides, pushInfluenceOperation, pushTestOperation } from './index.ts';
 import { degrees } from '#units';
+
+const { knows: isMessageKey } = createSay('en');
 
 const note = { tensionN: 680, strings: 3, speakingLengthMm: 622, backLengthMm: 95, frontHeightMm: 0, bridgeHeightMm: 1.5, rearHeightMm: 0.1 };
 const { bridgeHeightMm: _, ...rests } = note;

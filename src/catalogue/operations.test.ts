@@ -1,9 +1,11 @@
 import { type AnyOperation, describeOperation, runOperation } from '#operation';
 import { sourceOf } from '#sources';
-import { createSay, isMessageKey, languages } from '#text';
+import { createSay, languages } from '#text';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { operationByName, operations } from './index.ts';
+
+const { knows: isMessageKey } = createSay('en');
 
 type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
 type Schema = { readonly properties?: Readonly<Record<string, Schema>>; readonly items?: Schema; readonly anyOf?: readonly Schema[]; readonly oneOf?: readonly Schema[]; readonly type?: unknown };

@@ -1,6 +1,6 @@
 import { operations } from '#catalogue';
 import { referenceMarkdown, referenceOf } from '#server';
-import { createSay, isMessageKey } from '#text';
+import { createSay } from '#text';
 import { PROGRAM } from './language.ts';
 import { commandNames, helpOf } from './program.ts';
 
@@ -9,5 +9,5 @@ export async function writtenReference(): Promise<string> {
   const say = createSay('en');
   const commands = [];
   for (const name of ['', ...commandNames]) commands.push({ command: `${PROGRAM} ${name}`.trim(), text: await helpOf(name === '' ? [] : [name]) });
-  return referenceMarkdown(referenceOf(operations, (key) => (isMessageKey(key) ? say(key) : key)), commands, say);
+  return referenceMarkdown(referenceOf(operations, (key) => (say.knows(key) ? say(key) : key)), commands, say);
 }

@@ -2,7 +2,6 @@ import type { Cause, Finding, KeyTouch, TouchAnalysis } from '#action';
 import { type KeyNumber, compassOf } from '#instrument';
 import { medianOf } from '#numerics';
 import { type Block, type Cell, cell, noteRuns } from '#report';
-import { isMessageKey } from '#text';
 import { type ProofInput, provedStates } from './input.ts';
 import { grams } from './words.ts';
 
@@ -76,6 +75,6 @@ function withinNote(touch: TouchAnalysis, { say }: ProofInput): readonly Block[]
 /** Word of a cause or remedy. @throws Error when the catalogue lacks it: a broken invariant. */
 function word(area: 'cause' | 'remedy', name: string, { say }: ProofInput): string {
   const key = `${area}.${name}`;
-  if (!isMessageKey(key)) throw new Error(`no words for ${key}`);
+  if (!say.knows(key)) throw new Error(`no words for ${key}`);
   return say(key);
 }

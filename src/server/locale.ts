@@ -1,4 +1,4 @@
-import { type Say, isMessageKey } from '#text';
+import type { Say } from '#text';
 import type { Context } from 'hono';
 
 /** The language an answer is written in: `?locale=`, else the browser's first choice, else English. */
@@ -13,5 +13,5 @@ export function localeOf(context: Context): string {
 
 /** Says a key put together at run time; a key the catalogue lacks is said as itself, for the tests to find. */
 export function sayKeyOf(say: Say): (key: string) => string {
-  return (key) => (isMessageKey(key) ? say(key) : key);
+  return (key) => (say.knows(key) ? say(key) : key);
 }

@@ -1,4 +1,5 @@
 export type { MessageKey } from './catalogue.en.ts';
 export { explainIssue } from './issue.ts';
-export { createSay, isMessageKey, languageOf, languages } from './translate.ts';
-export type { Language, MessageValues, Say } from './translate.ts';
+export { languageOf, languages, loadCatalogue, sayFrom } from './say.ts';
+export type { Catalogue, Language, MessageValues, Say } from './say.ts';
+export { createSay } from './translate.ts';

@@ -1,6 +1,6 @@
 import type { Issue } from '#result';
 import type { MessageKey } from './catalogue.en.ts';
-import { type MessageValues, type Say, isMessageKey } from './translate.ts';
+import type { MessageValues, Say } from './say.ts';
 
 /**
  * Says one issue to a person, in the language of `say` and with the decimal sign of `locale`.
@@ -20,12 +20,12 @@ export function explainIssue(say: Say, issue: Issue, locale: string): string {
     unit: String(issue.params?.['unit'] ?? '') || 'none',
     bounds: boundsOf(issue),
   };
-  return say(keyOf(issue), values);
+  return say(keyOf(say, issue), values);
 }
 
-function keyOf({ code, params }: Issue): MessageKey {
+function keyOf(say: Say, { code, params }: Issue): MessageKey {
   const special = `issue.${code}.${String(params?.['reason'])}`;
-  return isMessageKey(special) ? special : `issue.${code}`;
+  return say.knows(special) ? special : `issue.${code}`;
 }
 
 function boundsOf({ params = {} }: Issue): string {

@@ -7,9 +7,11 @@ import './tokens.css';
 import './base.css';
 import { queryClient } from './api/queries.ts';
 import { listenForShortcuts } from './commands/shortcuts.ts';
+import { learn } from './language/catalogue.ts';
 import { useLocale } from './language/use-say.ts';
 import { outbox } from './outbox/the-outbox.ts';
 import { router } from './router.tsx';
+import { preferences } from './theme/preferences.ts';
 
 function App() {
   return (
@@ -25,6 +27,7 @@ const container = document.getElementById('app');
 if (container === null) throw new Error('the page has no place for the program');
 listenForShortcuts(document);
 outbox.start();
+await learn(preferences().language);
 createRoot(container).render(
   <StrictMode>
     <App />

@@ -1,5 +1,5 @@
 import { type QuantityName, leadNumbers, quantityNames, quantityOf } from '#instrument';
-import { createSay, isMessageKey, languages } from '#text';
+import { createSay, languages } from '#text';
 import { parseMeasure } from '#units';
 import { parseTarget, targetName } from './import-target.ts';
 import { columnLetter, isBlankRow } from './table.ts';
@@ -117,7 +117,7 @@ function knownHeaders(): ReadonlyMap<string, string> {
   learn('remark', REMARK_WORDS);
   learn('derived', DERIVED_WORDS);
   for (const say of languages.map(createSay)) {
-    for (const name of quantityNames) learn(name, [`quantity.${name}.name`, `quantity.${name}.short`].filter(isMessageKey).map((key) => say(key)));
+    for (const name of quantityNames) learn(name, [`quantity.${name}.name`, `quantity.${name}.short`].filter(say.knows).map((key) => say(key)));
   }
   known = words;
   return words;

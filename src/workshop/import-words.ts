@@ -1,5 +1,5 @@
 import { type Basis, type Outcome, bases, outcomes } from '#instrument';
-import { type Language, createSay, isMessageKey, languageOf, languages } from '#text';
+import { type Language, createSay, languageOf, languages } from '#text';
 
 /** Words a cell may hold in place of a figure, beside the names and the catalogue's own words. @source PRACTICE */
 const OUTCOME_WORDS: Readonly<Record<Outcome, readonly string[]>> = {
@@ -29,7 +29,8 @@ export function outcomeOfWord(cell: string): Outcome | undefined {
 /** The word an export writes for an outcome; `outcomeOfWord` reads it back. */
 export function outcomeWord(outcome: Outcome, locale: string): string {
   const key = `outcome.${outcome}`;
-  return isMessageKey(key) ? createSay(locale)(key) : outcome;
+  const say = createSay(locale);
+  return say.knows(key) ? say(key) : outcome;
 }
 
 /** The basis a cell names in any language, or `undefined` when it names none. */

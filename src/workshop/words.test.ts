@@ -1,7 +1,9 @@
 import { causes, caveats, evidences, nextMeasurements, remedies, verdicts } from '#action';
 import { bases, outcomes, quantityNames, states } from '#instrument';
-import { createSay, isMessageKey, languages } from '#text';
+import { createSay, languages } from '#text';
 import { describe, expect, it } from 'vitest';
+
+const { knows: isMessageKey } = createSay('en');
 
 const named = (area: string, names: readonly string[], ends: readonly string[]): readonly string[] => names.flatMap((name) => ends.map((end) => `${area}.${name}${end}`));
 

@@ -1,5 +1,4 @@
 import { type AnyOperation, calculate, describeOperation, readJson } from '#operation';
-import { isMessageKey } from '#text';
 import type { CommandModule } from 'yargs';
 import { refused } from '../failure.ts';
 import { PROGRAM, locale, say } from '../language.ts';
@@ -51,7 +50,7 @@ function isRefused(item: unknown): boolean {
 }
 
 async function listAll(operations: readonly AnyOperation[], json: boolean): Promise<void> {
-  const words = (key: string): string => (isMessageKey(key) ? say(key) : key);
+  const words = (key: string): string => (say.knows(key) ? say(key) : key);
   if (json) return printJson(operations.map((operation) => describeOperation(operation, words)));
   return print(aligned(operations.map(({ name }) => [name, words(`operation.${name}.title`)])));
 }

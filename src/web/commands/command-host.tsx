@@ -1,5 +1,6 @@
 import { useNavigate } from '@tanstack/react-router';
 import { Suspense, lazy, useMemo, useState } from 'react';
+import { chooseLanguage } from '../language/choose-language.ts';
 import { useSay } from '../language/use-say.ts';
 import { setPreferences } from '../theme/preferences.ts';
 import { type Command, useCommands } from './registry.ts';
@@ -22,8 +23,8 @@ export function CommandHost() {
       { id: 'theme.light', label: 'command.theme.light', group: 'command.group.look', perform: () => { setPreferences({ theme: 'light' }); } },
       { id: 'theme.dark', label: 'command.theme.dark', group: 'command.group.look', perform: () => { setPreferences({ theme: 'dark' }); } },
       { id: 'theme.system', label: 'command.theme.system', group: 'command.group.look', perform: () => { setPreferences({ theme: 'system' }); } },
-      { id: 'language.en', label: 'command.language.en', group: 'command.group.look', perform: () => { setPreferences({ language: 'en' }); } },
-      { id: 'language.de', label: 'command.language.de', group: 'command.group.look', perform: () => { setPreferences({ language: 'de' }); } },
+      { id: 'language.en', label: 'command.language.en', group: 'command.group.look', perform: () => { chooseLanguage('en'); } },
+      { id: 'language.de', label: 'command.language.de', group: 'command.group.look', perform: () => { chooseLanguage('de'); } },
     ],
     [navigate],
   );

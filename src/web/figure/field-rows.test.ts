@@ -1,9 +1,11 @@
 import { operations } from '#catalogue';
 import { fieldRowsOf } from '#operation';
-import { isMessageKey } from '#text';
+import { createSay } from '#text';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { printField } from './print-field.ts';
+
+const { knows: isMessageKey } = createSay('en');
 
 describe('the fields of a figure', () => {
   it('all have words, whatever the operation', () => {

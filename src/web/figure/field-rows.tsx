@@ -1,4 +1,4 @@
-import { type Say, isMessageKey } from '#text';
+import type { Say } from '#text';
 import { useLocale, useSay } from '../language/use-say.ts';
 import type { Origin } from './figure-store.ts';
 import { OriginLines } from './origin-lines.tsx';
@@ -37,7 +37,7 @@ export function FieldRows({ fields, origins = {}, path = '', strong }: FieldRows
 }
 
 function fieldName(name: string, say: Say): string {
-  const key = [`quantity.${name}.name`, `field.${name}`].find(isMessageKey);
+  const key = [`quantity.${name}.name`, `field.${name}`].find(say.knows);
   return key === undefined ? name : say(key);
 }
 
@@ -56,7 +56,7 @@ function Value({ name, value, origins, path, strong }: ValueProps) {
   if (isGroup(value)) return <FieldRows fields={value} origins={origins} path={`${path}.`} strong={strong} />;
   if (Array.isArray(value) && value.length > 0 && value.every(isGroup)) return <Groups groups={value} origins={origins} path={path} strong={strong} />;
   const wordOf = (text: string): string => {
-    const key = [`cause.${text}`, `remedy.${text}`].find(isMessageKey);
+    const key = [`cause.${text}`, `remedy.${text}`].find(say.knows);
     return key === undefined ? text : say(key);
   };
   const print = (one: unknown): string => printField(name, one, locale, wordOf);

@@ -1,18 +1,9 @@
-import { type Language, type Say, createSay } from '#text';
+import type { Language, Say } from '#text';
 import { type UnitId, formatMeasure } from '#units';
 import { preferences, usePreferences } from '../theme/preferences.ts';
+import { sayIn } from './catalogue.ts';
 
 export { sayMaybe } from './say-maybe.ts';
-
-const says = new Map<string, Say>();
-
-function sayIn(locale: string): Say {
-  const known = says.get(locale);
-  if (known !== undefined) return known;
-  const made = createSay(locale);
-  says.set(locale, made);
-  return made;
-}
 
 /** The locale numbers and dates are shown in: the browser's own where it agrees with the language chosen. */
 export function localeOf(language: Language): string {

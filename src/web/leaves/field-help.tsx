@@ -1,5 +1,4 @@
 import type { QuantityName } from '#instrument';
-import { isMessageKey } from '#text';
 import { Suspense, lazy, useRef, useState } from 'react';
 import { sayMaybe, useSay } from '../language/use-say.ts';
 import './leaves.css';
@@ -11,7 +10,7 @@ export function FieldHelp({ quantity }: { readonly quantity: QuantityName }) {
   const say = useSay();
   const button = useRef<HTMLButtonElement>(null);
   const [isOpen, setOpen] = useState(false);
-  if (!isMessageKey(`quantity.${quantity}.howTo`)) return null;
+  if (!say.knows(`quantity.${quantity}.howTo`)) return null;
   return (
     <>
       <button

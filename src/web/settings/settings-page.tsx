@@ -4,6 +4,7 @@ import { KeyList } from '../commands/key-list.tsx';
 import { useFigures, useSay } from '../language/use-say.ts';
 import { WhoFields } from '../people/who-fields.tsx';
 import { ProblemNote } from '../shell/problem-note.tsx';
+import { chooseLanguage } from '../language/choose-language.ts';
 import { type Preferences, setPreferences, usePreferences } from '../theme/preferences.ts';
 import { Choice } from '../ui/choice.tsx';
 import './settings.css';
@@ -27,7 +28,7 @@ export function SettingsPage() {
           label={say('settings.language')}
           value={language}
           options={[{ value: 'en', label: <span lang="en">{say('settings.language.en')}</span> }, { value: 'de', label: <span lang="de">{say('settings.language.de')}</span> }]}
-          onChange={(value) => { setPreferences({ language: value }); }}
+          onChange={chooseLanguage}
           hint={say('settings.language.hint', { figure: figure(49.5, 1, 'g') })}
         />
         <Choice<Preferences['theme']>

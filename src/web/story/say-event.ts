@@ -1,5 +1,5 @@
 import { type Compass, type Instrument, type Observation, type Reading, type WeighingSession, isQuantityName, noteNameOf, quantityOf } from '#instrument';
-import { type Say, isMessageKey } from '#text';
+import type { Say } from '#text';
 import { formatMeasure } from '#units';
 import { type Change, type LogEvent, type WorkItem, canonicalJson } from '#workshop';
 import { printField } from '../figure/print-field.ts';
@@ -160,7 +160,7 @@ function sayValue(area: string, field: string, value: unknown, telling: Telling)
   if (typeof value === 'number') return field.endsWith('Midi') ? noteNameOf({ firstMidi: 0, lastMidi: 127 }, value + 1) : printField(field, value, locale);
   const choice = typeof value === 'string' ? value : value === true ? 'yes' : 'no';
   const word = field === 'state' ? `state.${choice}` : `${area.replace('.field', '')}.${field}.${choice}`;
-  return isMessageKey(word) ? say(word) : choice;
+  return say.knows(word) ? say(word) : choice;
 }
 
 /** What has a name by its name; anything else part by part: `from 0 mm to 40 mm`. */

@@ -1,5 +1,4 @@
 import { noteNameOf } from '#instrument';
-import { isMessageKey } from '#text';
 import type { WorkItem } from '#workshop';
 import { Link } from '@tanstack/react-router';
 import { usePiano } from '../api/piano.tsx';
@@ -22,7 +21,7 @@ export function WorkItemRow({ item, weighed, onStatus, isReadOnly }: WorkItemRow
   const { key, cause, status, remedy, remark } = item;
   const causeKey = `cause.${cause ?? ''}`;
   const where = key === null ? say('work.whole') : noteNameOf(compass, key);
-  const what = remedy === 'other' ? nameOfJob(say, item) : [isMessageKey(causeKey) ? say(causeKey) : '', remark].filter((part) => part !== '').join(' · ');
+  const what = remedy === 'other' ? nameOfJob(say, item) : [say.knows(causeKey) ? say(causeKey) : '', remark].filter((part) => part !== '').join(' · ');
   const named = say('work.drop.of', { what: `${nameOfJob(say, item)}, ${where}` });
   return (
     <li className={`work-item work-${status}`}>

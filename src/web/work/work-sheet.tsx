@@ -1,4 +1,3 @@
-import { isMessageKey } from '#text';
 import type { WorkItem } from '#workshop';
 import { useSay } from '../language/use-say.ts';
 import { nameOfJob } from './name-of-job.ts';
@@ -37,7 +36,7 @@ function Group({ group: { remedy, items }, ...rest }: { readonly group: WorkGrou
   return (
     <div className="work-group">
       {remedy !== 'other' && first !== undefined && <h3>{nameOfJob(say, first)}</h3>}
-      {isMessageKey(how) && <p className="soft">{say(how)}</p>}
+      {say.knows(how) && <p className="soft">{say(how)}</p>}
       <ul className="work-items">
         {items.map((item) => <WorkItemRow key={item.id} item={item} {...rest} />)}
       </ul>

@@ -1,6 +1,6 @@
 import type { Issue } from '#result';
 import type { RescaleProblem } from '#strings';
-import { explainIssue, isMessageKey } from '#text';
+import { explainIssue } from '#text';
 import { usePiano } from '../../api/piano.tsx';
 import { useFigures, useLocale, useSay } from '../../language/use-say.ts';
 import { Note } from '../../ui/note.tsx';
@@ -38,7 +38,7 @@ function useLines(issues: readonly Issue[], problem: RescaleProblem | undefined)
     if (reason !== undefined) return `${say(`rescale.refused.${reason}`)}${named(String(worst.params?.['keys']).split(' ').filter(Boolean).map(Number))}`;
     const keys = group.flatMap(({ params }) => (params?.['key'] === undefined ? [] : [Number(params['key'])]));
     const word = `rescale.limit.${worst.path.replace(/^.*limits\./u, '')}`;
-    const limit = isMessageKey(word) ? say(word) : worst.path;
+    const limit = say.knows(word) ? say(word) : worst.path;
     switch (worst.params?.['reason']) {
       case 'noCandidateWithin': return `${say('rescale.refused.noCandidateWithin', { limit, given: figure(Number(worst.given), 1), nearest: figure(number('nearest'), 1), short: figure(number('short'), 1) })}${named(keys)}`;
       case 'limitsTogether': return `${say('rescale.refused.limitsTogether')}${named(keys)}`;

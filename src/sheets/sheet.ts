@@ -1,4 +1,4 @@
-import { type ActionTerms, type Instrument, type Reading, type ScaleTerms, type State } from '#instrument';
+import { type ActionTerms, type Instrument, type Reading, type ScaleTerms, type State, type TouchIntent, type WeighingSession } from '#instrument';
 import { type Block, type Furniture, type KeyValuesBlock, type ReportDocument, type Tongue, buildReport, cell, dayOf, statedOr } from '#report';
 import { languageOf } from '#text';
 import type { PrintedTable } from '#workshop';
@@ -13,6 +13,9 @@ export interface SheetMaterial extends Tongue {
   readonly state: State;
   readonly action: ActionTerms | null;
   readonly scale: ScaleTerms | null;
+  /** What is asked of the touch. */
+  readonly intent: TouchIntent | null;
+  readonly sessions: readonly WeighingSession[];
   readonly head: { readonly seq: number; readonly hash: string };
   /** Day of printing, ISO 8601. */
   readonly printedAt: string;
@@ -29,10 +32,10 @@ export interface Sheet {
 }
 
 /** A sheet as a report: what stands in the margins, which piano and which keys, then its own blocks. */
-export function sheetDocument(material: SheetMaterial, { title, subtitle, facts, blocks }: { readonly title: string; readonly subtitle: string; readonly facts: KeyValuesBlock['rows']; readonly blocks: readonly Block[] }): ReportDocument {
+export function sheetDocument(material: SheetMaterial, { title, subtitle, facts, blocks, page }: { readonly title: string; readonly subtitle: string; readonly facts: KeyValuesBlock['rows']; readonly blocks: readonly Block[]; readonly page?: 'wide' }): ReportDocument {
   const { say, locale, instrument, printedAt } = material;
   return buildReport({
-    title, subtitle, language: languageOf(locale), madeAt: printedAt, demo: instrument.demo, furniture: furnitureOf(material, title),
+    title, subtitle, language: languageOf(locale), madeAt: printedAt, demo: instrument.demo, furniture: furnitureOf(material, title), ...(page === undefined ? {} : { page }),
     blocks: [...(instrument.demo ? [{ type: 'caution', text: say('proof.demo.note') } as const] : []), { type: 'keyValues', rows: [...factsOf(material), ...facts] }, ...blocks],
   });
 }

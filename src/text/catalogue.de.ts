@@ -8,6 +8,9 @@ import { cli } from './de/cli.ts';
 import { command } from './de/command.ts';
 import { issues } from './de/issues.ts';
 import { operations } from './de/operations.ts';
+import { leastWork } from './de/least-work.ts';
+import { leads } from './de/leads.ts';
+import { movement } from './de/movement.ts';
 import { order } from './de/order.ts';
 import { people } from './de/people.ts';
 import { pianos } from './de/pianos.ts';
@@ -45,6 +48,8 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...stringOperations,
   ...strings,
   ...rescale,
+  ...leads,
+  ...movement,
   ...order,
   ...belly,
   ...bellyPage,
@@ -53,6 +58,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...actionTerms,
   ...plan,
   ...regulation,
+  ...leastWork,
   ...sheets,
   ...touch,
   ...work,

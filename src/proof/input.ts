@@ -1,4 +1,4 @@
-import type { RegulationAnalysis, TouchAnalysis } from '#action';
+import type { LeastWork, RegulationAnalysis, TouchAnalysis } from '#action';
 import type { BellyAnalysis, BellyInput } from '#belly';
 import type { Instrument, Reading, State, TouchIntent, WeighingSession } from '#instrument';
 import type { ScaleAnalysis } from '#strings';
@@ -57,6 +57,8 @@ export interface ProofInput {
   readonly bellies?: readonly ProvedBelly[] | undefined;
   /** Regulation as found and as finished, where any was read; left out or empty: the proof has no such part. */
   readonly regulations?: readonly ProvedRegulation[] | undefined;
+  /** The plan of least work, where jobs were taken from it; left out: the proof has no such part. */
+  readonly leastWork?: LeastWork | undefined;
   /** Standing readings, for the remarks made at the keys, the climate of the bearing and who measured. */
   readonly readings?: readonly Reading[] | undefined;
   /** The people known at the bench, for who measured; figures from files name nobody. */

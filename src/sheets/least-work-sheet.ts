@@ -3,7 +3,7 @@ import { type BenchOperation, type BenchSetUp, type KeyNumber, type TouchIntent,
 import { type Block, type Cell, type KeyValuesBlock, type ReportDocument, type TableBlock, asStated, bare, cell, noteRuns } from '#report';
 import type { Result } from '#result';
 import { explainIssue } from '#text';
-import { type BenchPart, type GatheredWork, type PrintedTable, benchJobs, benchParts, leastWorkInputOf, touchInputOf } from '#workshop';
+import { type GatheredWork, type PrintedTable, leastWorkInputOf, partsNeeded, sayMinutes, touchInputOf } from '#workshop';
 import { type Sheet, type SheetMaterial, sheetDocument } from './sheet.ts';
 
 /** What the sheet is drawn from, worked out once. */
@@ -59,19 +59,13 @@ function documentOf(worked: Worked): ReportDocument {
   });
 }
 
-function timeOf(minutes: number, { say, locale }: SheetMaterial): string {
-  const tenths = Math.round(minutes * 10) / 10;
-  const hours = Math.floor(tenths / 60);
-  return say('leastWork.time', { hours, minutes: new Intl.NumberFormat(locale, { maximumFractionDigits: 1 }).format(tenths - 60 * hours) });
-}
-
 function factsOf({ material, intent, plan }: Worked): KeyValuesBlock['rows'] {
   const { say } = material;
-  const naive = ({ minutes, outside }: NaivePlan): Cell => cell(say('sheet.leastWork.naive', { time: timeOf(minutes, material), outside: outside.length }));
+  const naive = ({ minutes, outside }: NaivePlan): Cell => cell(say('sheet.leastWork.naive', { time: sayMinutes(minutes, material), outside: outside.length }));
   const target = `${say(`intent.${intent.even}`)}${intent.even === 'curve' ? '' : `: ${asStated(intent.targetG, material)}\u00A0g`}`;
   return [
     { label: say('sheet.leastWork.asked'), value: cell(`${target} ±\u00A0${asStated(intent.toleranceG, material)}\u00A0g${intent.upWeightMinG === 0 ? '' : `; ${say('intent.upWeightMin')} ${asStated(intent.upWeightMinG, material)}\u00A0g`}`) },
-    { label: say('sheet.leastWork.time'), value: cell(timeOf(plan.minutes, material), 'strong') },
+    { label: say('sheet.leastWork.time'), value: cell(sayMinutes(plan.minutes, material), 'strong') },
     { label: say('sheet.leastWork.keys'), value: cell(say('leastWork.answer.count', { planned: plan.planned, already: plan.already, out: plan.outOfReach.length })) },
     { label: say('sheet.leastWork.all'), value: naive(plan.replaceAll) },
     { label: say('sheet.leastWork.lead'), value: naive(plan.leadOnly) },
@@ -82,8 +76,8 @@ function setUpsOf({ material, plan: { setups } }: Worked): readonly Block[] {
   if (setups.length === 0) return [];
   const { say } = material;
   return [
-    { type: 'heading', level: 1, text: say('sheet.leastWork.setUps', { time: timeOf(setups.reduce((sum, { minutes }) => sum + minutes, 0), material) }) },
-    { type: 'list', items: setups.map(({ name, minutes }) => `${BOX} ${say(`actionTerms.setUp.${name as BenchSetUp}`)}, ${timeOf(minutes, material)}`) },
+    { type: 'heading', level: 1, text: say('sheet.leastWork.setUps', { time: sayMinutes(setups.reduce((sum, { minutes }) => sum + minutes, 0), material) }) },
+    { type: 'list', items: setups.map(({ name, minutes }) => `${BOX} ${say(`actionTerms.setUp.${name as BenchSetUp}`)}, ${sayMinutes(minutes, material)}`) },
   ];
 }
 
@@ -92,7 +86,7 @@ function stageOf({ material, plan }: Worked, { changes, minutes, operations }: S
   const { say, instrument } = material;
   const compass = compassOf(instrument);
   const column = (label: string, width: number, align: 'start' | 'end' = 'start') => ({ label, align, width });
-  const heading = say('sheet.leastWork.stage', { stage, name: say(`leastWork.stage.${changes}`), time: timeOf(minutes, material) });
+  const heading = say('sheet.leastWork.stage', { stage, name: say(`leastWork.stage.${changes}`), time: sayMinutes(minutes, material) });
   const table: TableBlock = {
     type: 'table', strips: 1, rowHeads: false, caption: heading,
     columns: [
@@ -122,13 +116,8 @@ function byOf({ work }: KeyPlan, operation: string, material: SheetMaterial): st
   return bare(done?.changeG ?? 0, material, { decimals: 1, signed: true });
 }
 
-function partsOf({ material: { say }, plan: { stages } }: Worked): readonly Block[] {
-  const counts = new Map<BenchPart, number>();
-  for (const { operation, keys } of stages.flatMap(({ operations }) => operations)) {
-    const { part } = benchJobs[operation as BenchOperation];
-    if (part !== undefined) counts.set(part, (counts.get(part) ?? 0) + keys.length);
-  }
-  const items = benchParts.flatMap((part) => (counts.has(part) ? [say(`benchPart.${part}`, { count: counts.get(part) ?? 0 })] : []));
+function partsOf({ material: { say }, plan }: Worked): readonly Block[] {
+  const items = partsNeeded(plan, say);
   return items.length === 0 ? [] : [{ type: 'heading', level: 1, text: say('leastWork.parts') }, { type: 'list', items }];
 }
 

@@ -109,7 +109,7 @@ describe('the plan as jobs', () => {
     const jobs = leastWorkJobs(plan, 2, ({ key }) => `key ${String(key)}`);
     expect(jobs).toHaveLength(plan.keys.reduce((sum, { work }) => sum + work.length, 0));
     expect(jobs.map(({ stage }) => stage)).toEqual(jobs.map(({ stage }) => stage).toSorted((a, b) => a - b));
-    for (const job of jobs) expect(workItemDraftSchema.parse(job)).toMatchObject({ cycle: 2, remark: `key ${String(job.key)}` });
+    for (const job of jobs) expect(workItemDraftSchema.parse(job)).toMatchObject({ cycle: 2, cause: 'leastWork', remark: `key ${String(job.key)}` });
     expect(jobs.every(({ remeasure }) => remeasure?.includes('upWeightG'))).toBe(true);
   });
 });

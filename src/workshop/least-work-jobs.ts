@@ -7,6 +7,9 @@ import { remeasureOf } from './remedy-plan.ts';
 /** Place of each kind of change in the order of the bench, as the list of jobs counts it. */
 const STAGES = { friction: 1, ratio: 2, hammer: 3, front: 4 } as const;
 
+/** What a job names as its cause when it was taken from the plan of least work; words under `cause.leastWork`. */
+export const LEAST_WORK = 'leastWork';
+
 /**
  * Turns a plan of least work into jobs for the bench, each with what to weigh again and the words it is remarked with: by stage, like jobs
  * together, bass to treble.
@@ -18,6 +21,6 @@ export function leastWorkJobs({ keys, stages }: Pick<LeastWork, 'keys' | 'stages
     const done = plan?.work.find((one) => one.operation === operation);
     if (plan === undefined || done === undefined) return [];
     const { remedy } = benchJobs[operation as BenchOperation];
-    return [{ cycle, key, remedy, cause: null, remark: remarkOf(plan, done), remeasure: [...remeasureOf(remedy)], stage: STAGES[changes] }];
+    return [{ cycle, key, remedy, cause: LEAST_WORK, remark: remarkOf(plan, done), remeasure: [...remeasureOf(remedy)], stage: STAGES[changes] }];
   })));
 }

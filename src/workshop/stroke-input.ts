@@ -20,6 +20,8 @@ export type StrokeAssumption = 'lossUsual' | 'halfStroke' | 'facesLevel' | 'lets
 export interface GatheredStroke {
   /** Absent while something is missing. */
   readonly measures?: StrokeMeasures;
+  /** As read on the key, else as asked of its register. */
+  readonly dropMm?: number;
   /** What is to be measured before the stroke can be followed. */
   readonly missing: readonly QuantityName[];
   readonly assumed: readonly StrokeAssumption[];
@@ -56,7 +58,9 @@ export function strokeInputOf({ instrument, readings, cycle, terms, key }: Strok
   const holds: Readonly<Record<StrokeAssumption, boolean>> = {
     lossUsual: terms?.lossMm == null, halfStroke: true, facesLevel: true, letsGoAtOnce: jack === undefined, heightOfSection: own('stringHeightMm') === undefined, asAsked: ASKED.some((name) => own(name) === undefined),
   };
+  const dropMm = own('dropMm') ?? asked?.dropMm ?? undefined;
   return {
+    ...(dropMm === undefined ? {} : { dropMm }),
     missing, assumed: (Object.keys(holds) as StrokeAssumption[]).filter((name) => holds[name]),
     measures: {
       levers: Object.fromEntries(ARMS.map((arm) => [arm, mm(arm)])) as unknown as Levers,

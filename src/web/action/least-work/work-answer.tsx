@@ -1,11 +1,11 @@
 import type { LeastWork, NaivePlan } from '#action';
 import type { BenchOperation, BenchSetUp } from '#instrument';
-import { type BenchPart, benchJobs, benchParts } from '#workshop';
+import { partsNeeded } from '#workshop';
 import { usePiano } from '../../api/piano.tsx';
 import { openFigure } from '../../figure/figure-store.ts';
 import { sayRuns } from '../../keys/key-runs.ts';
-import { useFigures, useSay } from '../../language/use-say.ts';
-import { sayTime } from './say-work.ts';
+import { useSay } from '../../language/use-say.ts';
+import { useSayTime } from './use-say-time.ts';
 import { type BehindPlan, planStory } from './work-stories.ts';
 
 interface WorkAnswerProps {
@@ -16,7 +16,7 @@ interface WorkAnswerProps {
 /** The time the least work takes, and beside it what plans made without looking take. */
 export function WorkAnswer({ plan, behind }: WorkAnswerProps) {
   const say = useSay();
-  const figure = useFigures();
+  const timeOf = useSayTime();
   const { already, planned, outOfReach, minutes, replaceAll, leadOnly } = plan;
   const saved = replaceAll.minutes - minutes;
   const friction = leadOnly.outside.filter(({ because }) => because === 'friction').length;
@@ -24,7 +24,7 @@ export function WorkAnswer({ plan, behind }: WorkAnswerProps) {
     <section className="panel work-answer" aria-labelledby="work-answer">
       <h2 id="work-answer">{say('leastWork.answer')}</h2>
       <p className="work-total">
-        <button type="button" className="figure" title={say('shell.figure.open')} onClick={() => { openFigure(planStory(say('leastWork.answer'), 'minutes', behind)); }}>{sayTime(say, figure, minutes)}</button>
+        <button type="button" className="figure" title={say('shell.figure.open')} onClick={() => { openFigure(planStory(say('leastWork.answer'), 'minutes', behind)); }}>{timeOf(minutes)}</button>
       </p>
       <p><strong>{planned === 0 && outOfReach.length === 0 ? say('leastWork.answer.nothing') : say('leastWork.answer.count', { planned, already, out: outOfReach.length })}</strong></p>
       {plan.proven && planned > 0 && <p className="soft">{say('leastWork.answer.proven')}</p>}
@@ -41,16 +41,15 @@ export function WorkAnswer({ plan, behind }: WorkAnswerProps) {
           </tbody>
         </table>
       </div>
-      {saved > 0 && <p>{say('leastWork.compare.saved', { time: sayTime(say, figure, saved) })}</p>}
+      {saved > 0 && <p>{say('leastWork.compare.saved', { time: timeOf(saved) })}</p>}
       {leadOnly.outside.length > 0 && <LeadMiss lead={leadOnly} friction={friction} />}
     </section>
   );
 }
 
 function PlanRow({ name, minutes, outside }: { readonly name: string; readonly minutes: number; readonly outside: number }) {
-  const say = useSay();
-  const figure = useFigures();
-  return <tr><th scope="row">{name}</th><td>{sayTime(say, figure, minutes)}</td><td>{outside}</td></tr>;
+  const timeOf = useSayTime();
+  return <tr><th scope="row">{name}</th><td>{timeOf(minutes)}</td><td>{outside}</td></tr>;
 }
 
 function LeadMiss({ lead: { outside }, friction }: { readonly lead: NaivePlan; readonly friction: number }) {
@@ -60,10 +59,12 @@ function LeadMiss({ lead: { outside }, friction }: { readonly lead: NaivePlan; r
 }
 
 /** The work in the order of the bench: what is set up once, then each stage with its jobs and keys, and the parts to have. */
-export function WorkStages({ plan: { stages, setups } }: { readonly plan: LeastWork }) {
+export function WorkStages({ plan }: { readonly plan: LeastWork }) {
+  const { stages, setups } = plan;
   const say = useSay();
-  const figure = useFigures();
+  const timeOf = useSayTime();
   const { compass } = usePiano();
+  const parts = partsNeeded(plan, say);
   if (stages.length === 0) return null;
   return (
     <section className="panel" aria-labelledby="work-stages">
@@ -76,42 +77,31 @@ export function WorkStages({ plan: { stages, setups } }: { readonly plan: LeastW
           </thead>
           {setups.length > 0 && (
             <tbody>
-              <StageHead name={say('leastWork.stages.setUps')} time={sayTime(say, figure, setups.reduce((sum, { minutes }) => sum + minutes, 0))} />
+              <StageHead name={say('leastWork.stages.setUps')} time={timeOf(setups.reduce((sum, { minutes }) => sum + minutes, 0))} />
               {setups.map(({ name, minutes, keys }) => (
-                <tr key={name}><th scope="row">{say(`actionTerms.setUp.${name as BenchSetUp}`)}</th><td>{keys.length}</td><td>{sayTime(say, figure, minutes)}</td></tr>
+                <tr key={name}><th scope="row">{say(`actionTerms.setUp.${name as BenchSetUp}`)}</th><td>{keys.length}</td><td>{timeOf(minutes)}</td></tr>
               ))}
             </tbody>
           )}
           {stages.map(({ changes, minutes, operations }) => (
             <tbody key={changes}>
-              <StageHead name={say(`leastWork.stage.${changes}`)} time={sayTime(say, figure, minutes)} />
+              <StageHead name={say(`leastWork.stage.${changes}`)} time={timeOf(minutes)} />
               {operations.map(({ operation, keys, minutes: own }) => (
                 <tr key={operation}>
                   <th scope="row">{say(`actionTerms.operation.${operation as BenchOperation}`)}<span className="soft small work-keys">{sayRuns(keys, compass)}</span></th>
                   <td>{keys.length}</td>
-                  <td>{sayTime(say, figure, own)}</td>
+                  <td>{timeOf(own)}</td>
                 </tr>
               ))}
             </tbody>
           ))}
         </table>
       </div>
-      <Parts stages={stages} />
+      {parts.length > 0 && <p>{say('leastWork.parts')}: {parts.join(', ')}</p>}
     </section>
   );
 }
 
 function StageHead({ name, time }: { readonly name: string; readonly time: string }) {
   return <tr className="work-stage-head"><th scope="rowgroup" colSpan={2}>{name}</th><td>{time}</td></tr>;
-}
-
-function Parts({ stages }: Pick<LeastWork, 'stages'>) {
-  const say = useSay();
-  const counts = new Map<BenchPart, number>();
-  for (const { operation, keys } of stages.flatMap(({ operations }) => operations)) {
-    const { part } = benchJobs[operation as BenchOperation];
-    if (part !== undefined) counts.set(part, (counts.get(part) ?? 0) + keys.length);
-  }
-  if (counts.size === 0) return null;
-  return <p>{say('leastWork.parts')}: {benchParts.flatMap((part) => (counts.has(part) ? [say(`benchPart.${part}`, { count: counts.get(part) ?? 0 })] : [])).join(', ')}</p>;
 }

@@ -6,7 +6,8 @@ import { Figure } from '../../figure/figure.tsx';
 import { useFigures, useSay } from '../../language/use-say.ts';
 import { StateMark } from '../../leaves/state-mark.tsx';
 import { KeyPanelFrame } from '../terms/key-panel-frame.tsx';
-import { sayChange, sayTime } from './say-work.ts';
+import { sayChange } from './say-work.ts';
+import { useSayTime } from './use-say-time.ts';
 import { type BehindPlan, canOpenKey, keyStory } from './work-stories.ts';
 
 interface WorkKeyPanelProps {
@@ -21,13 +22,14 @@ interface WorkKeyPanelProps {
 export function WorkKeyPanel({ keyNumber, plan, behind, left, onKey }: WorkKeyPanelProps) {
   const say = useSay();
   const figure = useFigures();
+  const timeOf = useSayTime();
   const own = plan.keys.find(({ key }) => key === keyNumber);
   const why = left.find(({ keys }) => keys.includes(keyNumber))?.why;
   const touch = behind.touch.keys.find(({ key }) => key === keyNumber);
   return (
     <KeyPanelFrame keyNumber={keyNumber} onKey={onKey}>
       {why !== undefined && <p>{say(`leastWork.key.left.${why}`)}</p>}
-      {own !== undefined && <p><strong>{own.verdict === 'already' ? say('leastWork.key.already') : own.verdict === 'planned' ? say('leastWork.key.planned', { time: sayTime(say, figure, own.minutes) }) : say('leastWork.key.outOfReach', { miss: figure(own.outOfReach?.missG ?? 0, 1, 'g') })}</strong></p>}
+      {own !== undefined && <p><strong>{own.verdict === 'already' ? say('leastWork.key.already') : own.verdict === 'planned' ? say('leastWork.key.planned', { time: timeOf(own.minutes) }) : say('leastWork.key.outOfReach', { miss: figure(own.outOfReach?.missG ?? 0, 1, 'g') })}</strong></p>}
       {own !== undefined && own.work.length > 0 && <WorkList title={say('leastWork.key.work')} work={own.work} />}
       {own?.outOfReach !== undefined && <Reaching outOfReach={own.outOfReach} />}
       {own !== undefined && touch !== undefined && <TouchTable own={own} touch={touch} plan={plan} behind={behind} />}
@@ -38,11 +40,12 @@ export function WorkKeyPanel({ keyNumber, plan, behind, left, onKey }: WorkKeyPa
 function WorkList({ title, work }: { readonly title: string; readonly work: readonly WorkDone[] }) {
   const say = useSay();
   const figure = useFigures();
+  const timeOf = useSayTime();
   return (
     <>
       <h3>{title}</h3>
       <ol className="turns">
-        {work.map((done) => <li key={done.operation}>{say(`actionTerms.operation.${done.operation as BenchOperation}`)}: <strong>{sayChange(say, figure, done)}</strong> <span className="soft small">{sayTime(say, figure, done.minutes)}</span></li>)}
+        {work.map((done) => <li key={done.operation}>{say(`actionTerms.operation.${done.operation as BenchOperation}`)}: <strong>{sayChange(say, figure, done)}</strong> <span className="soft small">{timeOf(done.minutes)}</span></li>)}
       </ol>
     </>
   );

@@ -16,10 +16,15 @@ afterAll(async () => {
 async function onView(view: 'Regulation' | 'Hammers', options: Parameters<Desk['open']>[1], look: (page: Page) => Promise<void>): Promise<void> {
   const page = await desk.open(`/pianos/${demo}/action`, options);
   await page.locator('.action-page').waitFor();
+  await page.getByRole('group', { name: 'What to look at' }).waitFor();
   await page.keyboard.press('Control+k');
+  const palette = page.getByRole('dialog', { name: 'Commands' });
+  await palette.waitFor();
   await page.keyboard.type(view === 'Regulation' ? 'Show the regulation' : 'Show hammers');
+  await palette.getByRole('option', { name: view === 'Regulation' ? 'Show the regulation' : 'Show hammers, strike line and wear' }).waitFor();
   await page.keyboard.press('Enter');
-  await page.locator('.key-column').waitFor();
+  await palette.waitFor({ state: 'hidden' });
+  await page.getByRole('heading', { name: view === 'Regulation' ? 'Regulation over the keyboard' : 'What is left of the hammers' }).waitFor();
   await look(page);
   await page.context().close();
 }

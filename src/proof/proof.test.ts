@@ -54,14 +54,22 @@ describe('buildProof', () => {
   });
 
   it.each([['found', { finished: null }], ['finished', { found: null }]] as const)('works when only %s was measured', (state, change) => {
-    const input = demoProof('en', { ...change, scales: [], bellies: [] });
+    const input = demoProof('en', { ...change, scales: [], bellies: [], regulations: [] });
     expect(keyTables(input)).toHaveLength(1);
     const text = textOf(buildProof(input));
     expect(text).not.toContain(state === 'found' ? 'As finished' : 'As found');
   });
 
+  it('counts the regulation as found inside what was asked, and leaves it out where none was read', () => {
+    const input = demoProof();
+    const table = tablesOf(input).find(({ caption }) => caption === 'Regulation');
+    const blow = input.regulations?.[0]?.analysis.keys.flatMap(({ read, asked }) => (read.blowMm === undefined || asked.blowMm === undefined ? [] : [Math.abs(read.blowMm - asked.blowMm) <= 1])) ?? [];
+    expect(table?.rows.find(([name]) => name?.text === 'Blow distance')?.[2]?.text).toContain(`${String(blow.filter(Boolean).length)} of ${String(blow.length)} inside`);
+    expect(textOf(buildProof(demoProof('en', { regulations: [] })))).not.toContain('Blow distance');
+  });
+
   it('says so when nothing was measured at all', () => {
-    const text = textOf(buildProof(demoProof('en', { found: null, finished: null, scales: [], bellies: [] })));
+    const text = textOf(buildProof(demoProof('en', { found: null, finished: null, scales: [], bellies: [], regulations: [] })));
     expect(text).toContain('there is nothing to prove');
   });
 

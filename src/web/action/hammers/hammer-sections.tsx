@@ -18,7 +18,7 @@ export function HammerSections({ hammers: { state, analysis } }: { readonly hamm
     <section className="panel" aria-labelledby="hammer-sections">
       <h2 id="hammer-sections">{say('hammers.sections')} <StateMark state={state} /></h2>
       {/* eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- what scrolls must be reachable by keyboard */}
-      <div className="table-wrap" tabIndex={0} role="region" aria-label={say('hammers.sections')}>
+      <div className="table-wrap" tabIndex={0} role="region" aria-label={say('hammers.sections.table')}>
         <table className="figures-table">
           <thead>
             <tr>

@@ -16,7 +16,7 @@ export function RegulationSummary({ regulations }: { readonly regulations: reado
     <section className="panel" aria-labelledby="regulation-summary">
       <h2 id="regulation-summary">{say('regulation.summary')}</h2>
       {/* eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- what scrolls must be reachable by keyboard */}
-      <div className="table-wrap" tabIndex={0} role="region" aria-label={say('regulation.summary')}>
+      <div className="table-wrap" tabIndex={0} role="region" aria-label={say('regulation.summary.table')}>
         <table className="figures-table">
           <thead>
             <tr>
@@ -69,7 +69,7 @@ export function RegulationAsked({ regulation }: { readonly regulation: StateRegu
     <section className="panel" aria-labelledby="regulation-asked">
       <h2 id="regulation-asked">{say('regulation.asked.table')}</h2>
       {/* eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- what scrolls must be reachable by keyboard */}
-      <div className="table-wrap" tabIndex={0} role="region" aria-label={say('regulation.asked.table')}>
+      <div className="table-wrap" tabIndex={0} role="region" aria-label={say('regulation.asked.scroll')}>
         <table className="figures-table">
           <thead>
             <tr>

@@ -71,8 +71,8 @@ export type { KeyLeads, KeyLeadsProblem, LeadSet, PlacedLead } from './leads/key
 export { placesOffKey } from './leads/key-leads-reach.ts';
 export { leadRemediesOf } from './leads/key-leads-remedy.ts';
 export type { ActionAbove, LeadRemedies } from './leads/key-leads-remedy.ts';
-export { keyboardLeads } from './leads/keyboard-leads.ts';
-export type { KeyLeadsQuestion, KeyboardLeads, LeadCount } from './leads/keyboard-leads.ts';
+export { keyboardLeads, keyboardOf } from './leads/keyboard-leads.ts';
+export type { KeyLeadsQuestion, KeyboardLeads, LeadCount, SolvedKey } from './leads/keyboard-leads.ts';
 export { leastWork } from './least-work/least-work.ts';
 export { changeKinds } from './least-work/problem.ts';
 export type { ChangeKind, FrictionAmount, KeyPlan, LeastWork, LeastWorkProblem, NaivePlan, RatioAmount, SingleChange, StagePlan, TouchState, WeightAmount, WorkAmount, WorkDone, WorkKey, WorkOperation, WorkSetup, WorkTarget } from './least-work/problem.ts';

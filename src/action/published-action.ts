@@ -1,5 +1,5 @@
 import { type PublishedCase, type PublishedFigure, type Tolerance, exactly as exact, figuresFrom as from, printedTo as printed } from '#sources';
-import { degrees, gramMillimetres, gramSquareMillimetres, grams, gramsPerCubicMillimetre, millimetres, milliseconds, ratio, squareMillimetres } from '#units';
+import { degrees, gramMillimetres, gramSquareMillimetres, grams, gramsPerCubicMillimetre, millimetres, milliseconds, percent, ratio, squareMillimetres } from '#units';
 import { contactOf } from './contact.ts';
 import { returnTimeOf, strokeForceOf } from './dynamic-touch.ts';
 import { effectiveMassOf } from './effective-mass.ts';
@@ -10,6 +10,7 @@ import { LEAD_DENSITY_G_PER_MM3, KEY_WOOD_DENSITY_G_PER_MM3, leadBreakPointOf, l
 import { rollerSizeEffectOf, shiftedLeversOf } from './lever-shift.ts';
 import { type Levers, leverRatiosOf } from './levers.ts';
 import { aftertouchOf, blowFor, dipFor } from './regulation.ts';
+import { keyStrokeOf } from './stroke/stroke.ts';
 import { uprightTouchOf } from './upright-touch.ts';
 
 const mm = millimetres;
@@ -61,6 +62,15 @@ const upright = (changed: { readonly spring?: number; readonly damper?: number }
 
 /** Capstan 10 mm above the line of centres of key and wippen, in the middle of their arms. */
 const slid = () => contactOf({ first: { xMm: 0, yMm: 0 }, second: { xMm: 180, yMm: 0 }, contact: { xMm: 115, yMm: 10 }, normalDeg: degrees(90) })?.slidingMm ?? 0;
+
+/** The stroke of an invented action with the arms of the lever example, at the place they were measured. */
+const strokeRatio = (): number => {
+  const stroke = keyStrokeOf({
+    levers: natural, keyEdgeMm: mm(238), balanceHeightMm: mm(25), capstanHeightMm: mm(72), wippenCentreHeightMm: mm(85), jackTopHeightMm: mm(127), hammerCentreHeightMm: mm(142), stringHeightMm: mm(192),
+    capstanRadiusMm: mm(6), rollerDiameterMm: mm(10), blowMm: mm(45), letOffMm: mm(1.5), dipMm: mm(10), lossMm: mm(0.3), measuredAtPct: percent(50), heelTiltDeg: degrees(0), jackTiltDeg: degrees(0),
+  }, 3);
+  return stroke.ok ? (stroke.value.measured.rates?.actionRatio ?? NaN) : NaN;
+};
 
 /** Figures of leads, inertia, regulation and geometry that others worked out, beside this program's. */
 export const publishedActionFigures: readonly PublishedFigure[] = [
@@ -127,6 +137,7 @@ export const publishedActionFigures: readonly PublishedFigure[] = [
   ...from('OWN', 'capstan line worked by hand', printed(2),
     ['action ratio', '2 mm toward the player', 5.5, () => leverRatiosOf(shiftedLeversOf(natural, { capstanTowardPlayerMm: mm(2), rollerOutMm: mm(0), jackFollows: false })).actionRatio],
     ['action ratio', '2 mm toward the back', 6.06, () => leverRatiosOf(shiftedLeversOf(natural, { capstanTowardPlayerMm: mm(-2), rollerOutMm: mm(0), jackFollows: false })).actionRatio]),
+  ...from('OWN', 'lever example worked by hand', printed(4), ['action ratio of the stroke where the arms were measured', 'arms 225/115/65/96/17/130 mm', 5.7725, strokeRatio]),
   ...from('OWN', 'sliding worked by hand; arms 115 and 65 mm', printed(1), ['sliding, mm for a radian of the key', 'capstan 10 mm off the line of centres', 27.7, slid]),
   ...from('OWN', 'upright worked by hand; K 0.44, L 142.9 and R 4.73 put in', printed(2), ['action ratio', 'the same', 4.73, () => upright().actionRatio]),
   ...from('OWN', 'upright worked by hand; K 0.44, L 142.9 and R 4.73 put in', printed(1), ['change of balance weight, g', 'spring 60 to 250 g·mm', 6.3, () => upright({ spring: 250 }).balanceWeightG - upright().balanceWeightG]),

@@ -119,6 +119,15 @@ export const quantities = {
   feltOverWoodMm: ofHammers('feltOverWoodMm', [1.5, 25], [0, 60]),
   stringHeightMm: ofHammers('stringHeightMm', [150, 230], [10, 500]),
   hammerCentreHeightMm: ofHammers('hammerCentreHeightMm', [110, 180], [1, 500], { scope: 'instrument' }),
+  balanceHeightMm: ofHammers('balanceHeightMm', [10, 45], [-50, 200], { scope: 'colour' }),
+  capstanHeightMm: ofHammers('capstanHeightMm', [45, 110], [0, 400], { scope: 'colour' }),
+  wippenCentreHeightMm: ofHammers('wippenCentreHeightMm', [60, 120], [0, 400], { scope: 'instrument' }),
+  jackTopHeightMm: ofHammers('jackTopHeightMm', [100, 165], [0, 500], { scope: 'instrument' }),
+  capstanDiameterMm: ofHammers('capstanDiameterMm', [6, 20], [0, 60], { scope: 'instrument' }),
+  rollerDiameterMm: ofHammers('rollerDiameterMm', [8, 14], [1, 60], { scope: 'instrument' }),
+  jackHeightMm: ofHammers('jackHeightMm', [35, 75], [1, 200], { scope: 'instrument' }),
+  jackToeMm: ofHammers('jackToeMm', [15, 40], [1, 150], { scope: 'instrument' }),
+  jackOverlapMm: ofHammers('jackOverlapMm', [0.5, 5], [0, 50], { scope: 'instrument' }),
 } as const satisfies Readonly<Record<string, Quantity>>;
 
 export type QuantityName = keyof typeof quantities;

@@ -2,6 +2,10 @@ export { bearingFigures, bearingPlot, bearingSignsOf, recapPlot } from './bearin
 export type { BearingFigure, BearingPlotOptions, PlottedBelly } from './bearing-plot.ts';
 export { keyPlot, plotMargins } from './key-plot.ts';
 export type { KeyPlotOptions, KeyPoint, KeySeries, PerKey } from './key-plot.ts';
+export { keyStripScene } from './key-strip.ts';
+export type { HoleUse, KeyStripOptions, StripHole } from './key-strip.ts';
+export { leadMap } from './lead-map.ts';
+export type { LeadMapOptions } from './lead-map.ts';
 export { keyboardScene, signShape } from './keyboard-scene.ts';
 export type { KeySign, KeyboardSceneOptions } from './keyboard-scene.ts';
 export { signOf, signsOf } from './key-sign.ts';
@@ -23,3 +27,7 @@ export { judgedFigureOf, touchAimsOf, touchFigures, touchPlot, touchPointsOf } f
 export type { PlottedTouch, TouchAsked, TouchFigure, TouchPlotOptions } from './touch-plot.ts';
 export { hammerFigures, hammerPlot, hammerSignsOf, regulationPlot, regulationSignsOf } from './regulation-plot.ts';
 export type { HammerFigure, PlottedHammers, PlottedRegulation } from './regulation-plot.ts';
+export { strokeCurve } from './stroke-curve.ts';
+export type { StrokeCurveOptions } from './stroke-curve.ts';
+export { frameOf, strokeScene } from './stroke-scene.ts';
+export type { StrokeSceneOptions } from './stroke-scene.ts';

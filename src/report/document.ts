@@ -75,6 +75,8 @@ export interface FigureBlock {
   readonly scene: Scene;
   readonly alt: string;
   readonly caption: string;
+  /** Width on paper of a drawing true to scale; without it a drawing fills the page. */
+  readonly widthMm?: number;
 }
 
 /** `caution` names a danger or a limit of what may be concluded; `note` explains. */
@@ -105,6 +107,8 @@ export interface ReportDocument {
   /** Invented for demonstration: every page says so. */
   readonly demo: boolean;
   readonly furniture: Furniture;
+  /** `wide`: the paper lies on its long side, with narrow margins, for drawings true to scale. */
+  readonly page?: 'wide';
   readonly blocks: readonly Block[];
 }
 

@@ -32,10 +32,10 @@ export interface Sheet {
 }
 
 /** A sheet as a report: what stands in the margins, which piano and which keys, then its own blocks. */
-export function sheetDocument(material: SheetMaterial, { title, subtitle, facts, blocks }: { readonly title: string; readonly subtitle: string; readonly facts: KeyValuesBlock['rows']; readonly blocks: readonly Block[] }): ReportDocument {
+export function sheetDocument(material: SheetMaterial, { title, subtitle, facts, blocks, page }: { readonly title: string; readonly subtitle: string; readonly facts: KeyValuesBlock['rows']; readonly blocks: readonly Block[]; readonly page?: 'wide' }): ReportDocument {
   const { say, locale, instrument, printedAt } = material;
   return buildReport({
-    title, subtitle, language: languageOf(locale), madeAt: printedAt, demo: instrument.demo, furniture: furnitureOf(material, title),
+    title, subtitle, language: languageOf(locale), madeAt: printedAt, demo: instrument.demo, furniture: furnitureOf(material, title), ...(page === undefined ? {} : { page }),
     blocks: [...(instrument.demo ? [{ type: 'caution', text: say('proof.demo.note') } as const] : []), { type: 'keyValues', rows: [...factsOf(material), ...facts] }, ...blocks],
   });
 }

@@ -9,6 +9,8 @@ import { command } from './de/command.ts';
 import { issues } from './de/issues.ts';
 import { operations } from './de/operations.ts';
 import { leastWork } from './de/least-work.ts';
+import { leads } from './de/leads.ts';
+import { movement } from './de/movement.ts';
 import { order } from './de/order.ts';
 import { people } from './de/people.ts';
 import { pianos } from './de/pianos.ts';
@@ -46,6 +48,8 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...stringOperations,
   ...strings,
   ...rescale,
+  ...leads,
+  ...movement,
   ...order,
   ...belly,
   ...bellyPage,

@@ -8,6 +8,8 @@ import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
 import { operations } from './en/operations.ts';
 import { leastWork } from './en/least-work.ts';
+import { leads } from './en/leads.ts';
+import { movement } from './en/movement.ts';
 import { order } from './en/order.ts';
 import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
@@ -45,6 +47,8 @@ export const en = {
   ...stringOperations,
   ...strings,
   ...rescale,
+  ...leads,
+  ...movement,
   ...order,
   ...belly,
   ...bellyPage,

@@ -78,6 +78,15 @@ const SPELLINGS: Readonly<Record<QuantityName, readonly string[]>> = {
   feltOverWoodMm: ['felt', 'felt over wood', 'filz', 'filz über holz'],
   stringHeightMm: ['string height', 'saitenhöhe'],
   hammerCentreHeightMm: ['hammer centre height', 'centre height', 'hammerachse'],
+  balanceHeightMm: ['balance height', 'waagepunkthöhe'],
+  capstanHeightMm: ['capstan height', 'pilotenhöhe'],
+  wippenCentreHeightMm: ['wippen centre height', 'hebegliedachse'],
+  jackTopHeightMm: ['jack top height', 'stoßzungenhöhe'],
+  capstanDiameterMm: ['capstan diameter', 'pilotendurchmesser'],
+  rollerDiameterMm: ['roller diameter', 'rollendurchmesser'],
+  jackHeightMm: ['jack length', 'stoßzungenlänge'],
+  jackToeMm: ['jack toe', 'stoßzungenarm'],
+  jackOverlapMm: ['jack overlap', 'auflage der stoßzunge'],
 };
 const KEY_WORDS = ['key', 'key no', 'key #', 'key number', 'keys', 'no', 'nr', '#', 'number', 'taste', 'tasten', 'tasten nr', 'tastennr', 'tastennummer', 'nummer'];
 const NOTE_WORDS = ['note', 'note name', 'ton', 'tonname'];

@@ -48,4 +48,10 @@ export { benchJobs, jobsOf, needsOf, usualMinutes, usualSetUpMinutes } from './b
 export { leastWorkInputOf } from './least-work-input.ts';
 export { LEAST_WORK, leastWorkJobs } from './least-work-jobs.ts';
 export type { GatheredWork, WorkAssumption, WorkLeft, WorkMaterial } from './least-work-input.ts';
+export { keyLeadsInputOf } from './key-leads-input.ts';
+export type { GatheredLeads, KeyLeadsMaterial, LeadedKey, LeadsAssumption, LeadsMissing } from './key-leads-input.ts';
+export { leadPlanOf } from './lead-plan.ts';
+export type { LeadPlan, LeadPlanMaterial, PlannedLeads } from './lead-plan.ts';
+export { strokeInputOf } from './stroke-input.ts';
+export type { GatheredStroke, StrokeAssumption, StrokeMaterial } from './stroke-input.ts';
 export { partsNeeded, sayMinutes } from './work-words.ts';

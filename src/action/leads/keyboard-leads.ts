@@ -22,8 +22,13 @@ export interface LeadCount {
   readonly metalG: Grams;
 }
 
+/** The leads of one key of a keyboard. */
+export interface SolvedKey extends KeyLeads {
+  readonly key: KeyNumber;
+}
+
 export interface KeyboardLeads {
-  readonly keys: readonly (KeyLeads & { readonly key: KeyNumber })[];
+  readonly keys: readonly SolvedKey[];
   /** By diameter, smallest first. */
   readonly sizes: readonly LeadCount[];
   readonly leads: number;
@@ -41,11 +46,16 @@ export interface KeyboardLeads {
  * @source OWN
  */
 export function keyboardLeads(questions: readonly KeyLeadsQuestion[]): Result<KeyboardLeads> {
-  const solved = questions.map((question, place): Result<KeyboardLeads['keys'][number]> => {
+  const solved = questions.map((question, place): Result<SolvedKey> => {
     const result = keyLeads(question);
     return result.ok ? { ok: true, value: { key: question.key, ...result.value } } : { ok: false, issues: under(`[${String(place)}]`, result.issues) };
   });
-  return map(all(solved), (keys) => ({
+  return map(all(solved), (keys) => keyboardOf(keys, questions));
+}
+
+/** What the leads of keys come to together: what there is to buy, drill and plug. The keys in the order of their questions. */
+export function keyboardOf(keys: readonly SolvedKey[], questions: readonly Pick<KeyLeadsQuestion, 'keyWidthMm' | 'leadDensityGPerMm3'>[]): KeyboardLeads {
+  return {
     keys,
     sizes: sizesOf(keys, questions),
     leads: keys.reduce((sum, { leads }) => sum + leads.length, 0),
@@ -54,10 +64,10 @@ export function keyboardLeads(questions: readonly KeyLeadsQuestion[]): Result<Ke
     feasible: keys.filter(({ feasible }) => feasible).length,
     proven: keys.filter(({ proven }) => proven).length,
     missed: keys.flatMap(({ feasible, key }) => (feasible ? [] : [key])),
-  }));
+  };
 }
 
-function sizesOf(keys: KeyboardLeads['keys'], questions: readonly KeyLeadsQuestion[]): readonly LeadCount[] {
+function sizesOf(keys: readonly SolvedKey[], questions: readonly Pick<KeyLeadsQuestion, 'keyWidthMm' | 'leadDensityGPerMm3'>[]): readonly LeadCount[] {
   const diameters = [...new Set(keys.flatMap(({ leads, plugs }) => [...leads, ...plugs].map(({ diameterMm }) => diameterMm)))].sort((a, b) => a - b);
   return diameters.map((diameterMm) => {
     const ofSize = <T extends Lead>(list: readonly T[]): readonly T[] => list.filter((lead) => lead.diameterMm === diameterMm);

@@ -1,6 +1,6 @@
 import { type Result, ok, refuse } from '#result';
 import { workIssues } from './check.ts';
-import { type Choice, SAME_MINUTES, bestBySetups, choiceOf, costOf, isInside, subsetsOf } from './choices.ts';
+import { type Choice, bestBySetups, choiceOf, choicesOf, isInside } from './choices.ts';
 import { keyPlanOf } from './key-plan.ts';
 import { leadOnlyPlan, replaceAllPlan } from './naive.ts';
 import { type KeyTask, tasksOf } from './offer.ts';
@@ -26,7 +26,7 @@ export function leastWork(problem: LeastWorkProblem): Result<LeastWork> {
 function solve(problem: LeastWorkProblem): LeastWork {
   const setups = problem.setups ?? [];
   const tasks = tasksOf(problem);
-  const tried = tasks.map((task) => triedAt(task));
+  const tried = tasks.map(triedAt);
   const best = tried.map((choices) => bestBySetups(choices, setups.length));
   const open = cheapestSetups(best, setups);
   const keys = tasks.map((task, place) => keyPlanOf(task, best[place]?.[open.bits], tried[place] ?? []));
@@ -44,21 +44,10 @@ function solve(problem: LeastWorkProblem): LeastWork {
   };
 }
 
-/**
- * Every set of operations that may be the answer at a key, those of few minutes first. Left out is only what cannot be: work that
- * changes nothing, and a set that takes more minutes and no other set-ups than one that brings the key inside already.
- */
+/** All that may be done at a key; nothing else where it is inside as found, since no work takes less than none. */
 function triedAt(task: KeyTask): readonly Choice[] {
-  const sets = subsetsOf(task.offers.filter(({ from, to }) => from !== 0 || to !== 0))
-    .map((set) => ({ set, ...costOf(set) }))
-    .sort((a, b) => a.minutes - b.minutes);
-  const inside: Choice[] = [];
-  return sets.flatMap(({ set, minutes, setups }): readonly Choice[] => {
-    if (inside.some((choice) => choice.minutes < minutes - SAME_MINUTES && (choice.setups & ~setups) === 0)) return [];
-    const choice = choiceOf(task, set);
-    if (isInside(choice)) inside.push(choice);
-    return [choice];
-  });
+  const untouched = choiceOf(task, []);
+  return isInside(untouched) ? [untouched] : choicesOf(task);
 }
 
 interface OpenSetups {

@@ -94,7 +94,7 @@ export function assemblyOf(given: StrokeMeasures): Assembly {
   const hammer = point(top.xMm - levers.rollerMm, given.hammerCentreHeightMm);
   const balance = point(0, given.balanceHeightMm);
   const [heelNormal, topNormal] = [given.heelTiltDeg, given.jackTiltDeg].map((tilt) => arrow(((90 + tilt) * Math.PI) / 180)) as [Point, Point];
-  const capstan = along(heel, heelNormal, -given.capstanRadiusMm);
+  const capstan = along(heel, heelNormal, 0 - given.capstanRadiusMm);
   const roller = along(top, topNormal, given.rollerDiameterMm / 2);
   const measuredHeight = given.stringHeightMm - given.blowMm * (1 - given.measuredAtPct / 100);
   return {
@@ -114,5 +114,5 @@ function jackOf({ heightMm, toeMm, overlapMm }: JackMeasures, top: Point, normal
   const centre = point(top.xMm, top.yMm - heightMm);
   const edge = from(centre, along(top, point(normal.yMm, -normal.xMm), overlapMm));
   const rollerOnEdge = along(edge, normal, rollerRadiusMm);
-  return { centre, toe: point(-toeMm, 0), edge, rollerOnEdge, levelMm: dot(normal, rollerOnEdge) };
+  return { centre, toe: point(0 - toeMm, 0), edge, rollerOnEdge, levelMm: dot(normal, rollerOnEdge) };
 }

@@ -45,9 +45,9 @@ describe('parts that do not meet', () => {
     [{ keyEdgeMm: 220 }, 'edgeBehindPoint', 'keyEdgeMm'],
     [{ hammerCentreHeightMm: 192 }, 'centreAboveString', 'hammerCentreHeightMm'],
     [{ jack: { heightMm: 52, toeMm: 25, overlapMm: 40 } }, 'toeMissed', 'jack.overlapMm'],
-    [{ capstanHeightMm: 500 }, 'capstanMissed', 'capstanHeightMm'],
+    [{ levers: { ...benchActionWith().levers, keyBackMm: 0.5 } }, 'capstanMissed', 'capstanHeightMm'],
     [{ jackTopHeightMm: 400 }, 'jackMissed', 'jackTopHeightMm'],
-    [{ jack: { heightMm: 52, toeMm: 25, overlapMm: 0.1 } }, 'rollerSlips', 'jack.overlapMm'],
+    [{ hammerCentreHeightMm: 150, stringHeightMm: 200, jack: { heightMm: 52, toeMm: 25, overlapMm: 0.1 } }, 'rollerSlips', 'jack.overlapMm'],
   ])('%j are refused for %s', (changed, reason, path) => {
     const [issue] = refused(changed as never);
     expect(issue).toMatchObject({ path, params: { reason } });

@@ -4,9 +4,9 @@ import { useMemo } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { TakenUp } from '../../kept/taken-up.tsx';
 import { useSay } from '../../language/use-say.ts';
-import { useTermsForm } from '../../strings/use-terms-form.ts';
 import { Field } from '../../ui/field.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
+import { useActionForm } from '../terms/use-action-form.ts';
 import { planFigures, planFormOf, planTermsOf } from './plan-terms.ts';
 
 interface PlanTermsFormProps {
@@ -18,9 +18,9 @@ interface PlanTermsFormProps {
 /** What the plan reckons with: hammers, ratios, friction and parts. Everything may stay open: then it stays as found, and that is told. */
 export function PlanTermsForm({ isBusy, onState, onClose }: PlanTermsFormProps) {
   const say = useSay();
-  const { compass, action } = usePiano();
+  const { compass } = usePiano();
   const ways = useMemo(() => ({ formOf: planFormOf(compass), termsOf: planTermsOf(compass) }), [compass]);
-  const { draft, errorOf, wrong, submit } = useTermsForm({ name: 'action.plan', standing: action, ...ways, onState });
+  const { draft, errorOf, wrong, submit } = useActionForm({ name: 'plan', ...ways, onState });
   const { typed: form, change } = draft;
   return (
     <form className="panel" onSubmit={submit} noValidate aria-labelledby="plan-terms">

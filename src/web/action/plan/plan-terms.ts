@@ -1,9 +1,8 @@
-import { type ActionTerms, type ActionTermsDraft, type Compass, actionTermsSchema, keyCountOf, noteNameOf } from '#instrument';
-import { checkInput } from '#operation';
-import { type Issue, type Result, ok } from '#result';
-import { type UnitId, parseMeasure } from '#units';
+import { type ActionTerms, type ActionTermsDraft, type Compass, keyCountOf, noteNameOf } from '#instrument';
+import type { Issue, Result } from '#result';
+import type { UnitId } from '#units';
 import { keyTyped } from '../../keys/key-typed.ts';
-import { wholeNumber } from '../../readings/grid/grid-block.ts';
+import { figureReader, shownFigure, statedOver } from '../terms/typed-figures.ts';
 
 /** The figures of the plan, with the unit each is typed in, in the order they are asked. */
 export const planFigures = [
@@ -29,7 +28,7 @@ const NO_ANCHOR: AnchorForm = { key: '', weight: '' };
 
 /** The form that shows these terms, figures in the reader's locale. */
 export const planFormOf = (compass: Compass) => (terms: ActionTerms | null, locale: string): PlanTermsForm => {
-  const show = (value: number | null | undefined): string => (value == null ? '' : wholeNumber(value, locale));
+  const show = (value: number | null | undefined): string => shownFigure(value, locale);
   const figures = Object.fromEntries(planFigures.map(([name]) => [name, show(terms?.[name])])) as Record<PlanFigureName, string>;
   const anchors = (terms?.hammerAnchors ?? []).map(({ key, weightG }) => ({ key: noteNameOf(compass, key), weight: show(weightG) }));
   return { ...figures, hammerLambda: show(terms?.hammerLambda), hammerCurve: terms?.hammerCurve ?? '', anchors: [0, 1, 2].map((index) => anchors[index] ?? NO_ANCHOR) };
@@ -37,25 +36,17 @@ export const planFormOf = (compass: Compass) => (terms: ActionTerms | null, loca
 
 /** The terms a form states, over what stands of leads, regulation and work; or which fields are wrong. */
 export const planTermsOf = (compass: Compass) => (form: PlanTermsForm, standing: ActionTerms | null, locale: string): Result<ActionTermsDraft> => {
+  const { issues: misread, read } = figureReader(locale);
   const issues: Issue[] = [];
-  const figure = (typed: string, path: string, unit: UnitId): number | null => {
-    if (typed.trim() === '') return null;
-    const parsed = parseMeasure(typed, { unit, path, locale });
-    if (parsed.ok) return parsed.value.value;
-    issues.push(...parsed.issues);
-    return null;
-  };
-  const anchors = form.hammerCurve === 'anchors' ? form.anchors.map((anchor, index) => anchorOf(anchor, `hammerAnchors[${String(index)}]`)) : [];
-  function anchorOf({ key: typed, weight }: AnchorForm, path: string): { readonly key: number; readonly weightG: number } {
+  const anchorOf = ({ key: typed, weight }: AnchorForm, index: number): { readonly key: number; readonly weightG: number } => {
+    const path = `hammerAnchors[${String(index)}]`;
     const key = keyTyped(typed, compass);
     if (key === undefined) issues.push({ code: 'choice', path: `${path}.key`, given: typed, allowed: `a key 1 to ${String(keyCountOf(compass))} or a note`, params: { min: 1, max: keyCountOf(compass) } });
     if (weight.trim() === '') issues.push({ code: 'required', path: `${path}.weightG`, given: weight, allowed: 'a weight', params: { kind: 'number' } });
-    return { key: key ?? 1, weightG: figure(weight, `${path}.weightG`, 'g') ?? 1 };
-  }
-  const figures = Object.fromEntries([...planFigures, ['hammerLambda', '1'] as const].map(([name, unit]) => [name, figure(form[name], name, unit)]));
-  if (issues.length > 0) return { ok: false, issues };
-  const kept = form.hammerCurve === 'anchors' ? anchors : (standing?.hammerAnchors ?? []);
-  const draft: ActionTermsDraft = { ...(standing ?? {}), ...figures, hammerCurve: form.hammerCurve || null, hammerAnchors: kept };
-  const checked = checkInput(actionTermsSchema, draft);
-  return checked.ok ? ok(draft) : checked;
+    return { key: key ?? 1, weightG: read(weight, `${path}.weightG`, 'g') ?? 1 };
+  };
+  // Anchors typed before stay while another curve is chosen.
+  const hammerAnchors = form.hammerCurve === 'anchors' ? form.anchors.map(anchorOf) : (standing?.hammerAnchors ?? []);
+  const figures = Object.fromEntries([...planFigures, ['hammerLambda', '1'] as const].map(([name, unit]) => [name, read(form[name], name, unit)]));
+  return statedOver(standing, { ...figures, hammerCurve: form.hammerCurve || null, hammerAnchors }, [...misread, ...issues]);
 };

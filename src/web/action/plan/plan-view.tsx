@@ -1,5 +1,5 @@
 import type { PlannedKey } from '#action';
-import { type ActionTermsDraft, type KeyNumber, noteNameOf } from '#instrument';
+import { type ActionTermsDraft, type Compass, type KeyNumber, midiOf, noteNameOf } from '#instrument';
 import type { KeySign } from '#plot';
 import { useMemo, useState } from 'react';
 import { usePiano } from '../../api/piano.tsx';
@@ -24,7 +24,7 @@ import { type Plan, usePlan, useShifts } from './use-plan.ts';
 /** The touch planned: what is to be even, what it is reckoned with, what may be moved, and what every key then needs. */
 export function PlanView() {
   const say = useSay();
-  const { isCurrent, action } = usePiano();
+  const { compass, isCurrent, action } = usePiano();
   const desk = useShifts();
   const plan = usePlan(desk.read);
   const stating = useStateAction();
@@ -38,7 +38,7 @@ export function PlanView() {
     canWrite: isCurrent, canKeep: keep !== undefined, isTried: desk.isChanged,
     onTerms: () => { setStating(true); }, onKeep: () => { keep?.(); }, onDrop: desk.drop, onChoose: () => { setChoosing(true); },
   });
-  const chosen = plan?.keys.find(({ plan: { key: own } }) => own === key) ?? middleOf(plan);
+  const chosen = plan?.keys.find(({ plan: { key: own } }) => own === key) ?? middleOf(plan, compass);
   return (
     <>
       <Asked analysis={undefined} isAsking={isAsking} onAsking={setAsking} />
@@ -49,6 +49,12 @@ export function PlanView() {
       {plan === undefined ? <p className="soft">{say('plan.noIntent')}</p> : (
         <>
           <TryShifts desk={desk} isPastCentre={plan.isPastCentre} onState={isCurrent ? () => { state({ ...(action ?? {}), ...desk.read.terms }, desk.drop); } : undefined} />
+          {keep !== undefined && isCurrent && (
+            <div className="row">
+              <button type="button" className="button button-main" onClick={keep}>{say('plan.keep', { count: plan.keys.length })}</button>
+              <span className="soft small">{say('plan.keep.about')}</span>
+            </div>
+          )}
           {plan.keys.length > 0 && (
             <KeysWithPlots
               signs={signsOf(plan.keys)} selected={chosen?.plan.key} onKey={setKey} keysLabel={say('plan.keys')} plotsLabel={say('plan.plots')}
@@ -60,12 +66,6 @@ export function PlanView() {
             </KeysWithPlots>
           )}
           {plan.keys.length === 0 && <PlanAssumed plan={plan} />}
-          {keep !== undefined && isCurrent && (
-            <div className="row">
-              <button type="button" className="button button-main" onClick={keep}>{say('plan.keep', { count: plan.keys.length })}</button>
-              <span className="soft small">{say('plan.keep.about')}</span>
-            </div>
-          )}
         </>
       )}
       {isChoosing && <ChooseKey onKey={setKey} onClose={() => { setChoosing(false); }} />}
@@ -102,8 +102,13 @@ function useKeepPlan(plan: Plan | undefined): (() => void) | undefined {
   };
 }
 
-function middleOf(plan: Plan | undefined): PlannedKey | undefined {
-  return plan?.keys[Math.floor(plan.keys.length / 2)];
+/** Middle C by its pitch. */
+const MIDDLE_MIDI = 60;
+
+/** The planned key nearest to middle C, until one is chosen. */
+function middleOf(plan: Plan | undefined, compass: Compass): PlannedKey | undefined {
+  const away = ({ plan: { key } }: PlannedKey): number => Math.abs(midiOf(compass, key) - MIDDLE_MIDI);
+  return plan?.keys.reduce<PlannedKey | undefined>((nearest, each) => (nearest === undefined || away(each) < away(nearest) ? each : nearest), undefined);
 }
 
 function signsOf(keys: readonly PlannedKey[]): ReadonlyMap<KeyNumber, KeySign> {

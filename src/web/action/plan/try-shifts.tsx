@@ -4,6 +4,8 @@ import { useLocale, useSay } from '../../language/use-say.ts';
 import { Field } from '../../ui/field.tsx';
 import { type ShiftName, shiftFields, stepped, topShiftFields } from './shift-draft.ts';
 import type { ShiftDesk } from './use-plan.ts';
+import '../../ui/stepped.css';
+import './plan.css';
 
 interface TryShiftsProps {
   readonly desk: ShiftDesk;
@@ -18,7 +20,7 @@ export function TryShifts({ desk, isPastCentre, onState }: TryShiftsProps) {
   const { draft, read, isChanged, drop } = desk;
   const hasTop = topShiftFields.some(([name]) => draft[name] !== '');
   return (
-    <section className="panel" aria-labelledby="plan-try">
+    <section className="panel plan-try" aria-labelledby="plan-try">
       <h2 id="plan-try">{say('plan.try')}</h2>
       <p className="soft small">{say('plan.try.about')}</p>
       <div className="what-if-fields">

@@ -14,8 +14,8 @@ export function useSheetAddress(sheet: SheetName, state: State): (kind: 'pdf' | 
   };
 }
 
-/** The sheet for the bench of what is shown. */
-export function SheetLinks({ sheet, state }: { readonly sheet: SheetName; readonly state: State }) {
+/** The sheet for the bench of what is shown. What is laid on a key asks for its paper: `DrillingLinks`. */
+export function SheetLinks({ sheet, state }: { readonly sheet: Exclude<SheetName, 'drilling'>; readonly state: State }) {
   const say = useSay();
   const address = useSheetAddress(sheet, state);
   return (

@@ -1,0 +1,98 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
+import { type Desk, setUpDesk } from './support/desk.ts';
+
+interface Kept {
+  readonly index: number;
+  readonly quantity: string;
+  readonly scope: string;
+  readonly value: number | null;
+  readonly state: string;
+}
+
+let desk: Desk;
+let demo = '';
+const RECKONED = { timeout: 120_000 };
+/** Keys of the middle that get leads noted here. */
+const KEYS = [40, 41, 42, 43, 44, 45];
+
+const readings = async (state: string): Promise<readonly Kept[]> => (await desk.call<{ readings: Kept[] }>('GET', `/api/pianos/${demo}/readings?cycle=1`)).readings.filter((one) => one.state === state);
+
+/** Notes of six keys the sizes and one invented lead each: as far forward as 170 mm, less where the key is light. */
+async function noteLeads(): Promise<void> {
+  const found = await readings('found');
+  const valueOf = (quantity: string, index: number, scope: string): number => found.find((one) => one.quantity === quantity && one.index === index && one.scope === scope)?.value ?? expect.fail(quantity);
+  const entry = (quantity: string, index: number, value: number, scope = 'key') => ({ quantity, scope, index, typed: String(value) });
+  const entries = [
+    ...[0, 1].flatMap((colour) => [entry('keyWidthMm', colour, 13, 'colour'), entry('keyFrontLengthMm', colour, valueOf('keyFrontMm', colour, 'colour') + 13, 'colour')]),
+    ...KEYS.flatMap((key) => [entry('lead1PositionMm', key, Math.min(150, Math.max(60, 10 * Math.round(valueOf('frontWeightG', key, 'key'))))), entry('lead1DiameterMm', key, 12.7)]),
+  ];
+  await desk.call('POST', `/api/pianos/${demo}/readings`, { cycle: 1, state: 'found', sessionId: null, entries });
+}
+
+beforeAll(async () => {
+  desk = await setUpDesk({ demo: true });
+  demo = await desk.demoPiano();
+  await noteLeads();
+});
+afterAll(async () => {
+  expect(desk.complaints).toEqual([]);
+  await desk.close();
+});
+
+async function onLeads(options: Parameters<Desk['open']>[1], look: (page: Page) => Promise<void>): Promise<void> {
+  const page = await desk.open(`/pianos/${demo}/action`, options);
+  await page.locator('.action-page').waitFor();
+  await page.getByRole('radio', { name: 'Leads', exact: true }).focus();
+  await page.keyboard.press('Space');
+  await page.locator('.leads').waitFor();
+  await look(page);
+  await page.context().close();
+}
+
+const noted = async (): Promise<readonly string[]> => (await readings('planned')).filter(({ quantity }) => quantity.startsWith('lead')).map(({ index, quantity, value }) => `${String(index)} ${quantity} ${String(value)}`).sort();
+
+describe('leads of the keys', () => {
+  it('are worked out by keyboard alone, kept as planned in one step, drilled after a sheet, and undone in one', async () => {
+    await onLeads({}, async (page) => {
+      await page.getByRole('button', { name: 'Work out the leads' }).focus();
+      await page.keyboard.press('Enter');
+      const result = page.locator('section[aria-labelledby=leads-result]');
+      await result.waitFor(RECKONED);
+      expect(await result.innerText()).toMatch(/of \d+ keys meet their front weight; proven for \d+ of \d+/u);
+      expect(await noted()).toEqual([]);
+      await result.getByRole('button', { name: /Keep as planned/u }).focus();
+      await page.keyboard.press('Enter');
+      await expect.poll(async () => (await noted()).length).toBeGreaterThan(2);
+      const sheet = await fetch(`${desk.bench.url}/api/pianos/${demo}/sheet.pdf?sheet=drilling&locale=en`);
+      expect([sheet.status, sheet.headers.get('content-type')]).toEqual([200, 'application/pdf']);
+      await page.keyboard.press('Control+z');
+      await expect.poll(noted).toEqual([]);
+    });
+    const refused = await fetch(`${desk.bench.url}/api/pianos/${demo}/sheet.pdf?sheet=drilling&locale=en`);
+    expect([refused.status, await refused.text()]).toEqual([422, expect.stringContaining('No lead is noted as planned')]);
+  }, 240_000);
+
+  it('say that setting them toward the balance may be patented, and open a figure to its formula', async () => {
+    await onLeads({}, async (page) => {
+      await page.getByRole('radio', { name: 'Least inertia' }).check();
+      await page.getByText(/may be covered by patents/u).waitFor();
+      await page.getByRole('button', { name: 'Work out the leads' }).click();
+      await page.locator('section[aria-labelledby=leads-result]').waitFor(RECKONED);
+      await page.locator('.key-panel .figure').first().click();
+      expect(await page.getByRole('dialog').innerText()).toMatch(/min Σ m·\(x² \+ d²\/8\)/u);
+    });
+  }, 240_000);
+
+  it('refuse a field by name, and fit a phone and the dark', async () => {
+    await onLeads({ viewport: { width: 390, height: 844 }, colorScheme: 'dark' }, async (page) => {
+      await page.getByRole('button', { name: 'Change what holds for leads' }).click();
+      await page.getByLabel('Drills and leads of the shop (mm)').fill('9.5; wide');
+      await page.getByRole('button', { name: 'That holds' }).click();
+      await page.getByText('One field needs another look').waitFor();
+      await expectAccessible(page);
+      await expectNoSidewaysScroll(page);
+    });
+  }, 240_000);
+});

@@ -1,0 +1,81 @@
+import { compassOf } from '#instrument';
+import { type ReportDocument, type TableBlock, asStated, bare, cell, noteRuns } from '#report';
+import { type LeadPlan, type PlannedLeads, type PrintedTable, leadPlanOf } from '#workshop';
+import { checkLine, metalOf, stripPages } from './drilling-strips.ts';
+import { type Sheet, type SheetMaterial, sheetDocument } from './sheet.ts';
+
+/** The leads noted as planned, one strip a key at 1 : 1 to lay on the key, with what is to be bought, drilled and plugged. */
+export const drillingSheet: Sheet = {
+  title: ({ say, instrument }) => say('sheet.drilling.title', { name: instrument.name }),
+  nothing: (material) => (planOf(material).keys.length === 0 ? material.say('sheet.drilling.nothing') : undefined),
+  document: documentOf,
+  table: tableOf,
+};
+
+function planOf({ instrument, readings, cycle, action }: SheetMaterial): LeadPlan {
+  return leadPlanOf({ instrument, readings, cycle, terms: action });
+}
+
+function documentOf(material: SheetMaterial): ReportDocument {
+  const { say, instrument } = material;
+  const plan = planOf(material);
+  const compass = compassOf(instrument);
+  const [changed, standing] = [plan.keys.filter(({ isChanged }) => isChanged), plan.keys.filter(({ isChanged }) => !isChanged)];
+  return sheetDocument({ ...material, state: 'planned' }, {
+    title: drillingSheet.title(material), subtitle: say('sheet.drilling.subtitle'), page: 'wide', facts: factsOf(plan, material),
+    blocks: [
+      { type: 'heading', level: 1, text: say('sheet.drilling.scale') },
+      { type: 'caution', text: say('sheet.drilling.scaleHow') },
+      checkLine(material),
+      { type: 'heading', level: 1, text: say('sheet.drilling.care') },
+      { type: 'caution', text: say('leads.caution') },
+      { type: 'caution', text: say('leads.caution.key') },
+      { type: 'paragraph', size: 'body', text: say('sheet.drilling.how') },
+      ...(plan.areKeepOutsUsual ? [{ type: 'note', text: say('leads.assumed.keepOutsUsual') } as const] : []),
+      { type: 'heading', level: 1, text: say('leads.buy') },
+      sizesTable(plan.keys, material),
+      ...(standing.length === 0 ? [] : [{ type: 'paragraph', size: 'body', text: say('sheet.drilling.standing', { notes: noteRuns(standing.map(({ key }) => key), compass) }) } as const]),
+      ...stripPages(changed, compass, material),
+    ],
+  });
+}
+
+function factsOf({ keys, rules }: LeadPlan, material: SheetMaterial) {
+  const { say } = material;
+  const fact = (label: string, value: string) => ({ label, value: cell(value) });
+  const newHoles = keys.reduce((sum, { leads }) => sum + leads.filter(({ hole }) => hole === 'new').length, 0);
+  const plugs = keys.reduce((sum, key) => sum + key.plugs.length, 0);
+  return [
+    fact(say('sheet.drilling.keys'), say('sheet.drilling.keysOf', { count: keys.length, changed: keys.filter(({ isChanged }) => isChanged).length })),
+    fact(say('sheet.drilling.holes'), say('sheet.drilling.holesOf', { holes: newHoles, plugs })),
+    fact(say('actionTerms.field.leadGPerMm3'), asStated(rules.leadDensityGPerMm3, material)),
+  ];
+}
+
+/** By diameter: leads in old and new holes, plugs, and the metal of all those leads. */
+function sizesTable(keys: readonly PlannedLeads[], material: SheetMaterial): TableBlock {
+  const { say } = material;
+  const diameters = [...new Set(keys.flatMap(({ leads, plugs }) => [...leads, ...plugs].map(({ diameterMm }) => diameterMm)))].sort((a, b) => a - b);
+  const column = (name: 'diameter' | 'refilled' | 'drilled' | 'plugged' | 'metal') => ({ label: say(`leads.column.${name}`), align: 'end', width: 1 } as const);
+  return {
+    type: 'table', strips: 1, rowHeads: true, caption: say('leads.buy'), columns: (['diameter', 'refilled', 'drilled', 'plugged', 'metal'] as const).map(column),
+    rows: diameters.map((diameterMm) => {
+      const ofSize = keys.flatMap(({ leads, bed }) => leads.filter((lead) => lead.diameterMm === diameterMm).map((lead) => ({ ...lead, metalG: bed === undefined ? undefined : metalOf(lead, bed) })));
+      const metal = ofSize.some(({ metalG }) => metalG === undefined) ? undefined : ofSize.reduce((sum, { metalG = 0 }) => sum + metalG, 0);
+      const count = (hole: 'existing' | 'new'): string => String(ofSize.filter((lead) => lead.hole === hole).length);
+      const plugged = keys.reduce((sum, { plugs }) => sum + plugs.filter((plug) => plug.diameterMm === diameterMm).length, 0);
+      return [cell(`${asStated(diameterMm, material)}\u00A0mm`, 'strong'), cell(count('existing')), cell(count('new')), cell(String(plugged)), metal === undefined ? cell(say('proof.notStated'), 'quiet') : cell(`${bare(metal, material, { decimals: 0 })}\u00A0g`)];
+    }),
+  };
+}
+
+/** One row a hole, in full precision. */
+function tableOf(material: SheetMaterial): PrintedTable {
+  return {
+    header: ['key', 'use', 'positionMm', 'diameterMm', 'massG'],
+    rows: planOf(material).keys.flatMap(({ key, leads, plugs, bed }) => [
+      ...leads.map((lead) => [key, lead.hole === 'new' ? 'new' : 'refill', lead.positionMm, lead.diameterMm, bed === undefined ? '' : metalOf(lead, bed)]),
+      ...plugs.map((lead) => [key, 'plug', lead.positionMm, lead.diameterMm, '']),
+    ]),
+  };
+}

@@ -1,0 +1,61 @@
+import type { ActionTermsDraft } from '#instrument';
+import { unitSign } from '#units';
+import { TakenUp } from '../../kept/taken-up.tsx';
+import { useSay } from '../../language/use-say.ts';
+import { Field } from '../../ui/field.tsx';
+import { useActionForm } from '../terms/use-action-form.ts';
+import { type LeadFigureName, NO_STRETCH, leadFigures, leadsFormOf, leadsTermsOf } from './leads-terms.ts';
+
+interface LeadsTermsFormProps {
+  readonly isBusy: boolean;
+  readonly onState: (terms: ActionTermsDraft, onKept: () => void) => void;
+  readonly onClose: () => void;
+}
+
+/** Drills, spacing, keep-outs, metal: what the leads of this piano are worked out by. Everything may stay open: then it is as usual, and told. */
+export function LeadsTermsForm({ isBusy, onState, onClose }: LeadsTermsFormProps) {
+  const say = useSay();
+  const { draft, errorOf, wrong, submit } = useActionForm({ name: 'leads', formOf: leadsFormOf, termsOf: leadsTermsOf, onState });
+  const { typed: form, change } = draft;
+  const hints: Partial<Record<LeadFigureName, string>> = { mostLeads: say('leads.terms.most.hint'), leadGPerMm3: say('leads.terms.density.hint') };
+  const setStretch = (index: number, part: Partial<typeof NO_STRETCH>): void => {
+    change((now) => ({ ...now, keepOuts: now.keepOuts.map((one, at) => (at === index ? { ...one, ...part } : one)) }));
+  };
+  return (
+    <form className="panel" onSubmit={submit} noValidate aria-labelledby="leads-terms">
+      <h2 id="leads-terms">{say('leads.terms')}</h2>
+      {draft.isTakenUp && <TakenUp />}
+      <p className="soft small">{say('leads.terms.about')}</p>
+      <Field label={`${say('actionTerms.field.drillsMm')} (mm)`} value={form.drills} hint={say('leads.terms.list.hint')} error={errorOf('drillsMm')} onChange={(drills) => { change((now) => ({ ...now, drills })); }} />
+      <div className="fields">
+        {leadFigures.map(([name, unit]) => (
+          <Field
+            key={name} label={`${say(`actionTerms.field.${name}`)}${unitSign[unit] === '' ? '' : ` (${unitSign[unit]})`}`} inputMode="decimal" value={form[name]} hint={hints[name]} error={errorOf(name)}
+            onChange={(typed) => { change((now) => ({ ...now, [name]: typed })); }}
+          />
+        ))}
+      </div>
+      <fieldset className="choice">
+        <legend>{say('actionTerms.field.keepOuts')}</legend>
+        <p className="soft small">{say('leads.terms.keepOuts.hint')}</p>
+        <ol className="lead-stretches">
+          {form.keepOuts.map((stretch, index) => {
+            const path = `keepOuts[${String(index)}]`;
+            return (
+              <li key={path} className="row">
+                <Field width="11rem" label={say('leads.terms.keepOut.from', { number: index + 1 })} inputMode="decimal" value={stretch.from} error={errorOf(`${path}.fromMm`)} onChange={(from) => { setStretch(index, { from }); }} />
+                <Field width="11rem" label={say('leads.terms.keepOut.to', { number: index + 1 })} inputMode="decimal" value={stretch.to} error={errorOf(`${path}.toMm`)} onChange={(to) => { setStretch(index, { to }); }} />
+              </li>
+            );
+          })}
+        </ol>
+        {form.keepOuts.length < 12 && <button type="button" className="button" onClick={() => { change((now) => ({ ...now, keepOuts: [...now.keepOuts, NO_STRETCH] })); }}>{say('leads.terms.keepOut.more')}</button>}
+      </fieldset>
+      {wrong > 0 && <p className="field-error" role="alert">{say('strings.terms.wrong', { count: wrong })}</p>}
+      <div className="row">
+        <button type="submit" className="button button-main" disabled={isBusy}>{say('strings.terms.state')}</button>
+        <button type="button" className="button" onClick={() => { draft.drop(); onClose(); }}>{say('action.intent.cancel')}</button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,46 @@
+import type { ActionTerms, ActionTermsDraft } from '#instrument';
+import type { Result } from '#result';
+import type { UnitId } from '#units';
+import { type TypedFigures, figureReader, shownFigure, statedOver } from '../terms/typed-figures.ts';
+
+/** The figures stated for the leads, with the unit each is typed in. */
+export const leadFigures = [
+  ['leadGapMm', 'mm'], ['leadGridMm', 'mm'], ['leadToleranceG', 'g'], ['mostLeads', '1'], ['newHoleCostG', 'g'], ['leadGPerMm3', '1'], ['woodGPerMm3', '1'],
+] as const satisfies readonly (readonly [keyof ActionTerms, UnitId])[];
+export type LeadFigureName = (typeof leadFigures)[number][0];
+
+interface StretchForm {
+  readonly from: string;
+  readonly to: string;
+}
+
+/** What the shop drills and where, as typed. */
+export interface LeadsForm extends TypedFigures<LeadFigureName> {
+  /** Diameters, with semicolons between. */
+  readonly drills: string;
+  readonly keepOuts: readonly StretchForm[];
+}
+
+/** A stretch nothing is typed of. */
+export const NO_STRETCH: StretchForm = { from: '', to: '' };
+
+/** The form that shows these terms, figures in the reader's locale. */
+export function leadsFormOf(terms: ActionTerms | null, locale: string): LeadsForm {
+  const figures = Object.fromEntries(leadFigures.map(([name]) => [name, shownFigure(terms?.[name], locale)])) as TypedFigures<LeadFigureName>;
+  const keepOuts = (terms?.keepOuts ?? []).map(({ fromMm, toMm }) => ({ from: shownFigure(fromMm, locale), to: shownFigure(toMm, locale) }));
+  return { ...figures, drills: (terms?.drillsMm ?? []).map((drill) => shownFigure(drill, locale)).join('; '), keepOuts: keepOuts.length === 0 ? [NO_STRETCH, NO_STRETCH] : keepOuts };
+}
+
+/** The terms a form states, over what stands of the rest of the action; or which fields are wrong. */
+export function leadsTermsOf(form: LeadsForm, standing: ActionTerms | null, locale: string): Result<ActionTermsDraft> {
+  const reader = figureReader(locale);
+  const figures = Object.fromEntries(leadFigures.map(([name, unit]) => [name, reader.read(form[name], name, unit)]));
+  const drillsMm = form.drills.split(';').flatMap((typed) => reader.read(typed, 'drillsMm', 'mm') ?? []);
+  const typed = form.keepOuts.filter(({ from, to }) => from.trim() !== '' || to.trim() !== '');
+  const keepOuts = typed.map(({ from, to }, index) => ({ fromMm: reader.read(from, `keepOuts[${String(index)}].fromMm`, 'mm'), toMm: reader.read(to, `keepOuts[${String(index)}].toMm`, 'mm') }));
+  const half = keepOuts.flatMap(({ fromMm, toMm }, index) => (fromMm !== null && toMm !== null ? [] : [`keepOuts[${String(index)}].${fromMm === null ? 'fromMm' : 'toMm'}`]));
+  const unsaid = half.filter((path) => reader.issues.every((issue) => issue.path !== path)).map((path) => ({ code: 'required' as const, path, given: '', allowed: 'a length', params: { kind: 'number' } }));
+  const stretches = keepOuts.map(({ fromMm, toMm }) => ({ fromMm: fromMm ?? 0, toMm: toMm ?? 1 }));
+  const checked = statedOver(standing, { ...figures, drillsMm, keepOuts: stretches }, [...reader.issues, ...unsaid]);
+  return checked.ok ? checked : { ok: false, issues: checked.issues.map((issue) => ({ ...issue, path: issue.path.replace(/^drillsMm\[\d+\]$/u, 'drillsMm') })) };
+}

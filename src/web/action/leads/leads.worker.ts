@@ -1,0 +1,5 @@
+import { type LeadsOrder, solveJobs } from './leads-jobs.ts';
+
+self.addEventListener('message', ({ data }: MessageEvent<LeadsOrder>) => {
+  solveJobs(data, (news) => { self.postMessage(news); });
+});

@@ -71,7 +71,7 @@ describe('the question of the least work', () => {
   });
 
   it('names the keys that gave no number or contradict themselves, and leaves them out', () => {
-    const gathered = gather({ 3: { outcome: 'sticks' }, 5: weights(40, 45), 7: { downWeightG: undefined, upWeightG: undefined } as unknown as Partial<KeyFigures> });
+    const gathered = gather({ 3: { outcome: 'sticks' }, 5: weights(40, 45), 7: { downWeightG: undefined, upWeightG: undefined } });
     expect(gathered.left).toEqual([{ why: 'outcome', keys: [3] }, { why: 'upAboveDown', keys: [5] }, { why: 'unweighed', keys: [7] }]);
     expect(gathered.problem?.keys).toHaveLength(85);
   });
@@ -95,7 +95,7 @@ describe('the question of the least work', () => {
   });
 
   it('offers an upright no work on rollers or on parts that were not weighed', () => {
-    const bare = Object.fromEntries(keysOf(compass88).map((key) => [key, { hammerWeightG: undefined, wippenWeightG: undefined } as unknown as Partial<KeyFigures>]));
+    const bare = Object.fromEntries(keysOf(compass88).map((key) => [key, { hammerWeightG: undefined, wippenWeightG: undefined }]));
     const gathered = gather({ ...bare, 40: weights(57, 21) }, TIMED, { kind: 'upright' });
     expect(gathered.problem?.operations.some(({ name }) => name.endsWith('Roller'))).toBe(false);
     expect(amountsOf(gathered, 40)).not.toHaveProperty('trimHammer');

@@ -9,10 +9,10 @@ const reading = (quantity: QuantityName, index: number, value: number, scope: Re
 const arms = { keyFrontMm: 225, keyBackMm: 112.5, wippenHeelMm: 65, wippenJackMm: 90, rollerMm: 17, hammerMm: 130, keyFrontLengthMm: 238, keyBackLengthMm: 200 } as const;
 
 /** Down and up weight of nine keys: three of them are to be worked on, one gave no number. */
-const touch: readonly Reading[] = [[36, 49, 25], [37, 48.5, 25], [38, 49.5, 25.5], [39, 49, 25], [40, 57, 21], [41, 54, 30], [42, 49, 25], [43, 44.5, 21], [44, 49, 25]].flatMap(([key = 0, down = 0, up = 0]) => [
+const touch: readonly Reading[] = [[46, 49, 25], [47, 48.5, 25], [48, 49.5, 25.5], [49, 49, 25], [50, 57, 21], [51, 54, 30], [52, 49, 25], [53, 44.5, 21], [54, 49, 25]].flatMap(([key = 0, down = 0, up = 0]) => [
   { ...reading('downWeightG', key, down), sessionId: 's' }, { ...reading('upWeightG', key, up), sessionId: 's' }, reading('frontWeightG', key, 24), reading('hammerWeightG', key, 9), reading('wippenWeightG', key, 18),
 ]);
-const stuck: Reading = { ...reading('downWeightG', 45, 0), typed: null, value: null, outcome: 'sticks' };
+const stuck: Reading = { ...reading('downWeightG', 55, 0), typed: null, value: null, outcome: 'sticks' };
 
 /** Leads of a key, from the front. */
 export const leadsOf = (key: number, state: Reading['state'], leads: readonly (readonly [positionMm: number, diameterMm: number])[]): readonly Reading[] => leads.flatMap(([position, diameter], index) => [

@@ -13,7 +13,7 @@ export const sheets: Readonly<Record<keyof typeof english, string>> = {
   'sheet.leastWork.csv': 'Arbeitsplan (CSV)',
   'sheet.leastWork.about': 'Die Arbeit nach Stufen der Werkbank, jede Taste mit dem, was zu tun ist, um wie viel, und den zu erwartenden Gewichten, mit Platz für das dann Gewogene.',
   'sheet.leastWork.title': 'Arbeitsplan: {name}',
-  'sheet.leastWork.subtitle': 'Die wenigste Arbeit, die jede Taste nach innen bringt, nach Stufen der Werkbank',
+  'sheet.leastWork.subtitle': 'Die geringste Arbeit, die jede Taste nach innen bringt, nach Stufen der Werkbank',
   'sheet.leastWork.noIntent': 'Was gleichmäßig sein soll, ist nicht angegeben; es gibt nichts, wofür zu planen wäre. Auf der Seite Mechanik angeben.',
   'sheet.leastWork.noMinutes': 'Für keine Arbeit sind Minuten angegeben, oder keine Taste wurde im Befund gewogen; es gibt keinen Plan. Die Minuten auf der Seite Mechanik angeben.',
   'sheet.leastWork.refused': 'Der Plan lässt sich nicht ausrechnen: {issue}',

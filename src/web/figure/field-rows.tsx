@@ -1,4 +1,5 @@
 import type { Say } from '#text';
+import { useState } from 'react';
 import { useLocale, useSay } from '../language/use-say.ts';
 import type { Origin } from './figure-store.ts';
 import { OriginLines } from './origin-lines.tsx';
@@ -92,11 +93,15 @@ function Entries({ values, origins, path, print }: EntriesProps) {
 }
 
 const MOST_OPEN = 3;
+/** More groups than this are not even drawn until asked for. */
+const MOST_DRAWN = 60;
 
 /** The rows of each group; many are folded away until asked for. */
 function Groups({ groups, origins, path, strong }: Pick<ValueProps, 'origins' | 'path' | 'strong'> & { readonly groups: readonly Readonly<Record<string, unknown>>[] }) {
   const say = useSay();
-  const rows = groups.map((group, index) => {
+  const [isAsked, setAsked] = useState(false);
+  const isDrawn = isAsked || groups.length <= MOST_DRAWN;
+  const rows = (isDrawn ? groups : []).map((group, index) => {
     const place = `${path}[${String(index)}]`;
     const key = origins[place]?.key;
     return (
@@ -108,7 +113,7 @@ function Groups({ groups, origins, path, strong }: Pick<ValueProps, 'origins' | 
   });
   if (groups.length <= MOST_OPEN) return rows;
   return (
-    <details>
+    <details onToggle={(event) => { if (event.currentTarget.open) setAsked(true); }}>
       <summary>{say('shell.figure.entries', { count: groups.length })}</summary>
       {rows}
     </details>

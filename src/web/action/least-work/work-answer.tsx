@@ -67,8 +67,8 @@ export function WorkStages({ plan }: { readonly plan: LeastWork }) {
   const parts = partsNeeded(plan, say);
   if (stages.length === 0) return null;
   return (
-    <section className="panel" aria-labelledby="work-stages">
-      <h2 id="work-stages">{say('leastWork.stages')}</h2>
+    <section className="panel">
+      <h2>{say('leastWork.stages')}</h2>
       {/* eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- what scrolls must be reachable by keyboard */}
       <div className="table-wrap" tabIndex={0} role="region" aria-label={say('leastWork.stages')}>
         <table className="figures-table work-stages">

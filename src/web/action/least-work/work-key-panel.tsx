@@ -115,7 +115,7 @@ function TouchTable({ own, touch, plan, behind }: TouchTableProps) {
           <tr>
             <th scope="row">{say('leastWork.key.margin')}</th>
             <td />
-            <td>{shown(own.outOfReach === undefined ? own.marginG : -own.outOfReach.missG, 1, 'g')}</td>
+            <td>{shown(own.outOfReach === undefined ? own.marginG : 0 - own.outOfReach.missG, 1, 'g')}</td>
           </tr>
         </tbody>
       </table>

@@ -1,7 +1,7 @@
 import type { KeyPlan, LeastWork, LeastWorkProblem, TouchAnalysis, WorkKey } from '#action';
 import type { KeyNumber, Reading } from '#instrument';
 import type { FigureStory } from '../../figure/figure-store.ts';
-import { type Origins, keyOriginsOf, readingsAt } from '../origins.ts';
+import { type Origins, type ReadingsAt, keyOriginsOf, readingsAt } from '../origins.ts';
 
 /** What stands behind a plan. */
 export interface BehindPlan {
@@ -14,7 +14,8 @@ export interface BehindPlan {
 /** The minutes of the whole plan: the operation `least-work` on the whole keyboard. */
 export function planStory(title: string, output: string, behind: BehindPlan): FigureStory {
   const { problem } = behind;
-  return { title, output, operation: 'least-work', input: { ...problem }, origins: { ...askedOrigins(problem), ...Object.assign({}, ...problem.keys.map((key, place) => keyOrigins(key, place, behind))) as Origins } };
+  const at = readingsAt(behind.readings);
+  return { title, output, operation: 'least-work', input: { ...problem }, origins: { ...askedOrigins(problem), ...Object.assign({}, ...problem.keys.map((key, place) => keyOrigins(key, place, behind, at))) as Origins } };
 }
 
 /**
@@ -29,7 +30,7 @@ export function keyStory(title: string, key: KeyNumber, { setups }: LeastWork, b
   const operations = problem.operations.filter(({ setups: needed = [] }) => needed.every(isOpen)).map(({ setups: _, ...operation }) => operation);
   const amounts = own.amounts?.filter(({ operation }) => operations.some(({ name }) => name === operation)) ?? [];
   const alone: LeastWorkProblem = { keys: [{ ...own, amounts }], operations, target: problem.target };
-  return { title, output: 'keys', operation: 'least-work', input: { ...alone }, origins: { ...askedOrigins(alone), ...keyOrigins({ ...own, amounts }, 0, behind) } };
+  return { title, output: 'keys', operation: 'least-work', input: { ...alone }, origins: { ...askedOrigins(alone), ...keyOrigins({ ...own, amounts }, 0, behind, readingsAt(behind.readings)) } };
 }
 
 /** True where the plan of a key can be opened by itself: some work can be done at it with the set-ups that are open. */
@@ -47,12 +48,12 @@ function askedOrigins({ operations, setups = [], target }: LeastWorkProblem): Or
   };
 }
 
-function keyOrigins(key: WorkKey, place: number, { touch, readings }: BehindPlan): Origins {
+function keyOrigins(key: WorkKey, place: number, { touch }: BehindPlan, at: ReadingsAt): Origins {
   const found = touch.keys.find((one) => one.key === key.key);
   const path = `keys[${String(place)}].`;
   if (found === undefined) return {};
-  const at = readingsAt(readings);
   return {
+    [`keys[${String(place)}]`]: { key: key.key },
     ...keyOriginsOf(found, { downWeightG: key.downWeightG, upWeightG: key.upWeightG }, at, path),
     ...keyOriginsOf(found, { ...key.parts }, at, `${path}parts.`),
     [`${path}targetG`]: { how: 'intent' },

@@ -1,4 +1,4 @@
-import { type ActionTerms, type ActionTermsDraft, type BenchOperation, type BenchSetUp, type Instrument, benchOperations, benchSetUps } from '#instrument';
+import { type ActionTerms, type ActionTermsDraft, type BenchOperation, type BenchSetUp, benchOperations, benchSetUps } from '#instrument';
 import type { Issue, Result } from '#result';
 import { usualMinutes, usualSetUpMinutes } from '#workshop';
 import { type TypedFigures, figureReader, shownFigure, statedOver } from '../terms/typed-figures.ts';

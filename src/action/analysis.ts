@@ -73,6 +73,7 @@ export const remedies = [
   'checkLevers', 'moveCapstanOrRoller', 'checkWippen', 'checkHelperSpring',
   'lightenHammer', 'replaceHammer', 'addLead', 'removeLead',
   'freeKey', 'fitMissingPart', 'weighAgain', 'weighParts', 'checkSpringsAndDampers',
+  'repinWippen', 'repinHammer', 'replaceRoller', 'moveCapstan', 'moveRoller', 'moveLead',
 ] as const;
 export type Remedy = (typeof remedies)[number];
 

@@ -22,7 +22,7 @@ export type { SmoothingQuestion } from './smoothing.ts';
 export { balanceUncertaintyOf, ratioUncertaintyOf, weighingUncertaintyOf } from './uncertainty.ts';
 export type { RatioDoubt, RatioShares, RatioUncertainty, Weighing } from './uncertainty.ts';
 export { askedUpWeightOf, targetOf } from './analyse-target.ts';
-export { registerOf } from './register.ts';
+export { KEY_FRICTION_HIGH_G, KEY_FRICTION_LOW_G, registerOf } from './register.ts';
 export type { Register } from './register.ts';
 export { stageOfRemedy } from './remedy.ts';
 export { diagnoseKey } from './key-diagnosis.ts';

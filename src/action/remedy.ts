@@ -32,9 +32,11 @@ export function stageOf(cause: Exclude<Cause, 'cancelling'>): Stage {
 const STAGE_OF_REMEDY: Readonly<Record<Remedy, Stage>> = {
   freeKey: 0, fitMissingPart: 0, weighAgain: 0,
   measureKeyFriction: 1, cleanKeyPins: 1, easeKeyBushing: 1, rebushKey: 1, checkSwollenLeads: 1, repinCentres: 1, tightenCentres: 1, treatRoller: 1,
+  repinWippen: 1, repinHammer: 1, replaceRoller: 1,
   weighParts: 2, checkLevers: 2, moveCapstanOrRoller: 2, checkWippen: 2, checkHelperSpring: 2, checkSpringsAndDampers: 2,
+  moveCapstan: 2, moveRoller: 2,
   lightenHammer: 3, replaceHammer: 3,
-  addLead: 4, removeLead: 4,
+  addLead: 4, removeLead: 4, moveLead: 4,
 };
 
 /** Stage of the work at which a remedy is done. @source PRACTICE */

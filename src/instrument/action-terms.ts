@@ -86,6 +86,12 @@ const inertiaFields = {
 const workFields = {
   operationMinutes: z.array(z.strictObject({ operation: z.enum(benchOperations), minutes })).max(benchOperations.length).default([]),
   setUpMinutes: z.array(z.strictObject({ setUp: z.enum(benchSetUps), minutes })).max(benchSetUps.length).default([]),
+  /** Where friction above the usual sits as far as no weighing tells; null: spread as friction usually is. */
+  excessSits: z.enum(['key', 'centres', 'roller']).nullable().default(null),
+  /** `usual`: friction too must come within what is usual, so that no lead hides it; null: only what the touch asks. */
+  frictionLimit: z.enum(['usual']).nullable().default(null),
+  /** `doubt`: work leaves room for the doubt of the weighings inside every limit; null: none. */
+  workRoom: z.enum(['doubt']).nullable().default(null),
 };
 
 const regulationFields = {

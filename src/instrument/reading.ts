@@ -24,6 +24,8 @@ export const readingSchema = z.strictObject({
   sessionId: z.string().nullable(),
   /** When it was acknowledged, ISO 8601. */
   at: z.string(),
+  /** When it was typed, as the device that sent it says, ISO 8601; left out where no device said so. A device may hold a figure for long before it is acknowledged. */
+  typedAt: z.iso.datetime().optional(),
   /** Reference of the person; the name stands elsewhere. */
   by: z.string(),
 });

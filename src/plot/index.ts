@@ -9,6 +9,8 @@ export type { LeadMapOptions } from './lead-map.ts';
 export { keyboardScene, signShape } from './keyboard-scene.ts';
 export type { KeySign, KeyboardSceneOptions } from './keyboard-scene.ts';
 export { signOf, signsOf } from './key-sign.ts';
+export { leastWorkPlot, leastWorkSignsOf } from './least-work-plot.ts';
+export type { LeastWorkPlotOptions } from './least-work-plot.ts';
 export { printInks } from './print-inks.ts';
 export { scaleFigures, scalePlot, scaleSignsOf } from './scale-plot.ts';
 export type { PlottedScale, ScaleFigure, ScalePlotOptions } from './scale-plot.ts';

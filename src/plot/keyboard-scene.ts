@@ -2,13 +2,13 @@ import type { Compass, KeyNumber } from '#instrument';
 import { drawKeyRow, layKeyRow, nameOctaves } from './key-row.ts';
 import type { Mark, Scene, Shape } from './scene.ts';
 
-/** What a key is marked with on the drawn keyboard. `slow`: too little up weight to return. `over`, `under`: outside what is asked of strings or bearing. `lifts`: negative bearing. */
-export type KeySign = 'inside' | 'heavy' | 'light' | 'doubtful' | 'slow' | 'outcome' | 'work' | 'unmeasured' | 'over' | 'under' | 'lifts';
+/** What a key is marked with on the drawn keyboard. `slow`: too little up weight to return. `over`, `under`: outside what is asked of strings or bearing. `lifts`: negative bearing. `toFriction` to `toFront`: work planned, by its first stage. `outOfReach`: no work offered brings it inside. */
+export type KeySign = 'inside' | 'heavy' | 'light' | 'doubtful' | 'slow' | 'outcome' | 'work' | 'unmeasured' | 'over' | 'under' | 'lifts' | 'toFriction' | 'toRatio' | 'toHammer' | 'toFront' | 'outOfReach';
 
-/** Shape of each sign: a heavy key points down, a light one up, a slow one sags, a doubtful one wavers, an outcome is crossed; arrows point out of what is asked, an arch lifts off. */
+/** Shape of each sign: a heavy key points down, a light one up, a slow one sags, a doubtful one wavers, an outcome is crossed; arrows point out of what is asked, an arch lifts off; strokes count the stage of the work, a barred ring is out of reach. */
 export const signShape: Readonly<Record<KeySign, Shape>> = {
   inside: 'dot', heavy: 'wedgeDown', light: 'wedgeUp', doubtful: 'wave', slow: 'chevron', outcome: 'cross', work: 'plus', unmeasured: 'dash', over: 'arrowUp', under: 'arrowDown',
-  lifts: 'arch',
+  lifts: 'arch', toFriction: 'stroke1', toRatio: 'stroke2', toHammer: 'stroke3', toFront: 'stroke4', outOfReach: 'barred',
 };
 
 export interface KeyboardSceneOptions {

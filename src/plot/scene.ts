@@ -11,7 +11,7 @@ export type Role =
   | 'label' | 'note';
 
 /** Shapes of the small marks. Ring, diamond and square belong to the three states and to nothing else, so that no one has to tell states by colour. */
-export type Shape = 'ring' | 'diamond' | 'square' | 'cross' | 'wedgeUp' | 'wedgeDown' | 'dot' | 'dash' | 'wave' | 'chevron' | 'plus' | 'arch' | 'arrowUp' | 'arrowDown';
+export type Shape = 'ring' | 'diamond' | 'square' | 'cross' | 'wedgeUp' | 'wedgeDown' | 'dot' | 'dash' | 'wave' | 'chevron' | 'plus' | 'arch' | 'arrowUp' | 'arrowDown' | 'stroke1' | 'stroke2' | 'stroke3' | 'stroke4' | 'barred';
 
 interface Marked {
   readonly role: Role;

@@ -1,9 +1,9 @@
-import type { TouchAnalysis } from '#action';
+import type { LeastWork, RegulationAnalysis, TouchAnalysis } from '#action';
 import type { BellyAnalysis, BellyInput } from '#belly';
 import type { Instrument, Reading, State, TouchIntent, WeighingSession } from '#instrument';
 import type { ScaleAnalysis } from '#strings';
 import type { Say } from '#text';
-import type { BearingAssumption, Person, ScaleAssumption } from '#workshop';
+import type { BearingAssumption, Person, RegulationAssumption, ScaleAssumption } from '#workshop';
 
 /** What a proof says of the instrument; `null` and an empty name print as not stated. */
 export interface ProofInstrument extends Pick<Instrument, 'name' | 'maker' | 'serial' | 'year' | 'lengthMm' | 'firstMidi' | 'lastMidi' | 'demo'> {
@@ -34,6 +34,13 @@ export interface ProvedBelly {
   readonly assumed: readonly BearingAssumption[];
 }
 
+/** The regulation of one state, judged by what was asked. */
+export interface ProvedRegulation {
+  readonly state: ProvedState;
+  readonly analysis: RegulationAnalysis;
+  readonly assumed: readonly RegulationAssumption[];
+}
+
 /** Everything a proof is made of. Clock and language come in from outside; nothing is looked up. */
 export interface ProofInput {
   readonly instrument: ProofInstrument;
@@ -48,6 +55,10 @@ export interface ProofInput {
   readonly scales?: readonly ProvedScale[] | undefined;
   /** Bearing of each state in which any was noted, as found first; left out or empty: the proof has no such part. */
   readonly bellies?: readonly ProvedBelly[] | undefined;
+  /** Regulation as found and as finished, where any was read; left out or empty: the proof has no such part. */
+  readonly regulations?: readonly ProvedRegulation[] | undefined;
+  /** The plan of least work, where jobs were taken from it; left out: the proof has no such part. */
+  readonly leastWork?: LeastWork | undefined;
   /** Standing readings, for the remarks made at the keys, the climate of the bearing and who measured. */
   readonly readings?: readonly Reading[] | undefined;
   /** The people known at the bench, for who measured; figures from files name nobody. */

@@ -1,9 +1,9 @@
-import { type TouchAnalysis, analyseTouch } from '#action';
+import { type LeastWork, type TouchAnalysis, analyseRegulation, analyseTouch, leastWork } from '#action';
 import { analyseBelly } from '#belly';
-import { type Reading, type ScaleTerms, type State, type WeighingSession, quantityOf, states } from '#instrument';
+import { type ActionTerms, type Instrument, type Reading, type ScaleTerms, type State, type WeighingSession, quantityOf, states } from '#instrument';
 import { analyseScale } from '#strings';
-import { bearingInputOf, scaleInputOf, touchInputOf } from '#workshop';
-import type { ProofInput, ProofInstrument, ProvedBelly, ProvedScale, ProvedState } from './input.ts';
+import { LEAST_WORK, type WorkItem, bearingInputOf, leastWorkInputOf, regulationInputOf, scaleInputOf, touchInputOf } from '#workshop';
+import type { ProofInput, ProofInstrument, ProvedBelly, ProvedRegulation, ProvedScale, ProvedState } from './input.ts';
 
 /** What a proof is read from: an instrument with its sessions and standing readings, from a store or from files. */
 export interface ProofMaterial extends Pick<ProofInput, 'cycle' | 'intent' | 'head' | 'printedAt' | 'locale' | 'say' | 'title' | 'people'> {
@@ -13,6 +13,10 @@ export interface ProofMaterial extends Pick<ProofInput, 'cycle' | 'intent' | 'he
   readonly readings: readonly Reading[];
   /** What is stated of the strings; files state nothing. */
   readonly terms?: ScaleTerms | null;
+  /** What is stated and asked of the action; files state nothing. */
+  readonly action?: ActionTerms | null;
+  /** Jobs on the list of work; files have none. */
+  readonly work?: readonly WorkItem[];
 }
 
 /**
@@ -25,7 +29,16 @@ export function proofInputOf(material: ProofMaterial): ProofInput {
   const sessions = material.sessions.map((session) => ({ ...session, startedAt: session.startedAt ?? '' }));
   const touchOf = (state: ProvedState): TouchAnalysis | null =>
     readings.some((reading) => reading.cycle === cycle && reading.state === state && quantityOf(reading.quantity).part === 'touch') ? analyseTouch(touchInputOf({ instrument, sessions, readings, cycle, state, intent })) : null;
-  return { ...material, found: touchOf('found'), finished: touchOf('finished'), scales: scalesOf(material), bellies: belliesOf(material) };
+  const found = touchOf('found');
+  return { ...material, found, finished: touchOf('finished'), leastWork: leastWorkOf(material, instrument, found), scales: scalesOf(material), bellies: belliesOf(material), regulations: regulationsOf(material, instrument.kind) };
+}
+
+/** The plan of least work by what is stated now, where a job of this stay was taken from such a plan. */
+function leastWorkOf({ work = [], readings, cycle, intent, action: terms = null }: ProofMaterial, instrument: Pick<Instrument, 'kind' | 'firstMidi' | 'lastMidi'>, touch: TouchAnalysis | null): LeastWork | undefined {
+  if (touch === null || intent === null || !work.some((item) => item.cycle === cycle && item.cause === LEAST_WORK && item.status !== 'dropped')) return undefined;
+  const { problem } = leastWorkInputOf({ instrument, readings, cycle, intent, terms, touch });
+  const plan = problem === undefined ? undefined : leastWork(problem);
+  return plan?.ok === true ? plan.value : undefined;
 }
 
 /** True where a proof has anything to say: a weight as found or as finished, or a string or a bearing of any state. */
@@ -36,7 +49,7 @@ export function hasAnythingToProve(readings: readonly Reading[]): boolean {
   });
 }
 
-function isNoted({ readings, cycle }: ProofMaterial, state: State, part: 'strings' | 'belly'): boolean {
+function isNoted({ readings, cycle }: ProofMaterial, state: State, part: 'strings' | 'belly' | 'regulation'): boolean {
   return readings.some((reading) => reading.cycle === cycle && reading.state === state && quantityOf(reading.quantity).part === part && (part === 'strings' || reading.scope === 'key'));
 }
 
@@ -57,5 +70,13 @@ function belliesOf(material: ProofMaterial): readonly ProvedBelly[] {
     const plannedStrings = state === 'finished' ? scaleOf(material, 'planned').analysis.notes : [];
     const { input, assumed } = bearingInputOf({ instrument: { firstMidi, lastMidi, sections }, readings, cycle, state, terms, strings, plannedStrings });
     return { state, analysis: analyseBelly(input), asked: input.asked, assumed };
+  });
+}
+
+function regulationsOf(material: ProofMaterial, kind: 'grand' | 'upright'): readonly ProvedRegulation[] {
+  const { instrument: { firstMidi, lastMidi }, readings, cycle, action = null } = material;
+  return (['found', 'finished'] as const).filter((state) => isNoted(material, state, 'regulation')).map((state) => {
+    const { input, assumed } = regulationInputOf({ instrument: { kind, firstMidi, lastMidi }, readings, cycle, state, terms: action });
+    return { state, analysis: analyseRegulation(input), assumed };
   });
 }

@@ -1,7 +1,6 @@
 import { medianOf } from '#numerics';
 import { type Block, type TableBlock, noteRuns, textOf } from '#report';
 import { createSay, languages } from '#text';
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { buildProof, proofInputOf } from './index.ts';
 import type { ProofInput } from './input.ts';
@@ -199,22 +198,5 @@ describe('buildProof', () => {
     const many = { ...input, readings: input.readings?.map((reading) => (reading.quantity === 'upWeightG' ? { ...reading, remark: `noted at ${String(reading.index)}` } : reading)) };
     const table = tablesOf(many).find(({ caption }) => caption === 'Remarks at the keys');
     expect(table?.rows).toHaveLength(6 + 2 * 88);
-  });
-});
-
-describe('noteRuns', () => {
-  it('draws neighbours together', () => {
-    const compass = { firstMidi: 21, lastMidi: 108 };
-    expect(noteRuns([3, 1, 2, 5, 7, 8], compass)).toBe('A0–B0, C♯1, D♯1, E1');
-  });
-
-  it('names every key once, whatever the set', () => {
-    const compass = { firstMidi: 0, lastMidi: 127 };
-    fc.assert(fc.property(fc.uniqueArray(fc.integer({ min: 1, max: 128 })), (keys) => {
-      const runs = noteRuns(keys, compass) === '' ? [] : noteRuns(keys, compass).split(', ');
-      const named = runs.map((run) => run.split('–').length);
-      expect(named.every((count) => count <= 2)).toBe(true);
-      expect(runs.length).toBeLessThanOrEqual(keys.length);
-    }));
   });
 });

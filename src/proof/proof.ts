@@ -4,8 +4,10 @@ import { bellyOf } from './belly.ts';
 import { coverOf } from './cover.ts';
 import { findingsOf } from './findings.ts';
 import { type ProofInput, provedParts, provedStates } from './input.ts';
+import { leastWorkOf } from './least-work.ts';
 import { methodOf } from './method.ts';
 import { plotsOf } from './plots.ts';
+import { regulationOf } from './regulation.ts';
 import { sourcesOf } from './sources.ts';
 import { stringsOf } from './strings.ts';
 import { summaryOf } from './summary.ts';
@@ -32,7 +34,7 @@ export function buildProof(input: ProofInput): ReportDocument {
       pageOf: say('proof.pageOf'),
     },
     blocks: [
-      ...coverOf(input), ...touchOf(input), ...stringsOf(input), ...bellyOf(input), ...methodOf(input), ...sourcesOf(input),
+      ...coverOf(input), ...touchOf(input), ...leastWorkOf(input), ...regulationOf(input), ...stringsOf(input), ...bellyOf(input), ...methodOf(input), ...sourcesOf(input),
     ],
   });
 }

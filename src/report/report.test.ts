@@ -1,5 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Block, type ReportDocument, buildReport, cell, textOf } from './index.ts';
+import { type Block, type ReportDocument, buildReport, cell, noteRuns, textOf } from './index.ts';
 
 const report = (blocks: readonly Block[], pageOf = '{page} of {pages}'): ReportDocument => ({
   title: 'Title', subtitle: 'Sub', language: 'en', madeAt: '2026-11-25', demo: false, furniture: { runningHead: '', runningFoot: '', demo: 'DEMO', pageOf }, blocks,
@@ -27,5 +28,22 @@ describe('textOf', () => {
   it('holds every word in reading order', () => {
     expect(textOf(report([{ type: 'keyValues', rows: [{ label: 'Year', value: cell('not stated', 'quiet') }] }, table(2), { type: 'list', items: ['x', 'y'] }])))
       .toBe('Title\nSub\nYear: not stated\na\tb\n0\t1\nx\ny');
+  });
+});
+
+describe('noteRuns', () => {
+  it('draws neighbours together', () => {
+    const compass = { firstMidi: 21, lastMidi: 108 };
+    expect(noteRuns([3, 1, 2, 5, 7, 8], compass)).toBe('A0–B0, C♯1, D♯1, E1');
+  });
+
+  it('names every key once, whatever the set', () => {
+    const compass = { firstMidi: 0, lastMidi: 127 };
+    fc.assert(fc.property(fc.uniqueArray(fc.integer({ min: 1, max: 128 })), (keys) => {
+      const runs = noteRuns(keys, compass) === '' ? [] : noteRuns(keys, compass).split(', ');
+      const named = runs.map((run) => run.split('–').length);
+      expect(named.every((count) => count <= 2)).toBe(true);
+      expect(runs.length).toBeLessThanOrEqual(keys.length);
+    }));
   });
 });

@@ -35,9 +35,9 @@ export function mountSheets(app: Hono, { store, clock }: Bench): void {
 }
 
 async function sheetMaterialOf(store: BenchStore, id: string, { sheet, state, ...query }: SheetQuery, made: { readonly locale: string; readonly printedAt: string }): Promise<SheetMaterial> {
-  const { instrument, actions, scales, head } = await store.getPiano(id);
+  const { instrument, actions, scales, intents, sessions, head } = await store.getPiano(id);
   const cycle = query.cycle === undefined ? instrument.cycle : Number(query.cycle);
-  const material: SheetMaterial = { instrument, readings: await store.listReadings(id, cycle), cycle, state, action: actions[String(cycle)] ?? null, scale: scales[String(cycle)] ?? null, head, say: createSay(made.locale), ...made };
+  const material: SheetMaterial = { instrument, readings: await store.listReadings(id, cycle), cycle, state, action: actions[String(cycle)] ?? null, scale: scales[String(cycle)] ?? null, intent: intents[String(cycle)] ?? null, sessions, head, say: createSay(made.locale), ...made };
   const nothing = sheets[sheet].nothing(material);
   if (nothing !== undefined) throw new Refusal('refused', [], nothing);
   return material;

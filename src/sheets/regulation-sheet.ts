@@ -120,7 +120,7 @@ function keysOf({ material, analysis, steps }: Worked): readonly Block[] {
   const having = (holds: (finding: RegulationAnalysis['keys'][number]['findings'][number]) => boolean): readonly KeyNumber[] => analysis.keys.flatMap(({ key, findings }) => (findings.some(holds) ? [key] : []));
   const items = [
     ...line(say('sheet.regulation.stops'), having(({ code }) => code === 'blocks' || code === 'noEscape' || code === 'noDrop')),
-    ...steps.flatMap((name) => (['high', 'low'] as const).flatMap((way) => line(say('regulation.finding.outside', { what: say(`quantity.${name}.short`), way }), having((one) => one.code === 'outside' && one.name === name && (one.figureMm > one.limitMm) === (way === 'high'))))),
+    ...steps.flatMap((name) => (['high', 'low'] as const).flatMap((way) => line(say('regulation.finding.outside', { name, what: say(`quantity.${name}.short`), way }), having((one) => one.code === 'outside' && one.name === name && (one.figureMm > one.limitMm) === (way === 'high'))))),
     ...steps.flatMap((name) => line(say('regulation.finding.uneven', { what: say(`quantity.${name}.short`) }), having((one) => one.code === 'uneven' && one.name === name))),
     ...line(say('sheet.regulation.notGiven'), having(({ code }) => code === 'aftertouchNotGiven')),
     ...line(say('regulation.finding.aftertouchDiffers'), having(({ code }) => code === 'aftertouchDiffers')),

@@ -1,4 +1,4 @@
-import { type ActionTerms, type Instrument, type Reading, type ScaleTerms, type State } from '#instrument';
+import { type ActionTerms, type Instrument, type Reading, type ScaleTerms, type State, type TouchIntent, type WeighingSession } from '#instrument';
 import { type Block, type Furniture, type KeyValuesBlock, type ReportDocument, type Tongue, buildReport, cell, dayOf, statedOr } from '#report';
 import { languageOf } from '#text';
 import type { PrintedTable } from '#workshop';
@@ -13,6 +13,9 @@ export interface SheetMaterial extends Tongue {
   readonly state: State;
   readonly action: ActionTerms | null;
   readonly scale: ScaleTerms | null;
+  /** What is asked of the touch. */
+  readonly intent: TouchIntent | null;
+  readonly sessions: readonly WeighingSession[];
   readonly head: { readonly seq: number; readonly hash: string };
   /** Day of printing, ISO 8601. */
   readonly printedAt: string;

@@ -19,6 +19,22 @@ describe.each(engines)('readings ($name)', ({ open }) => {
   const history = (index: number, quantity = 'downWeightG') => book.store().readingHistory(piano.id, { cycle: 1, state: 'found', quantity, index });
   const seq = async () => (await book.store().getPiano(piano.id)).head.seq;
 
+  it('keeps beside its own time when a figure was typed, as the device says, through a session given later and an undo', async () => {
+    const piano = await book.store().addPiano(SHOP, { name: 'Held on a device', kind: 'grand' }, 'p1');
+    const typedAt = '2031-05-05T06:30:00.250Z';
+    const { readings: [written] } = await book.store().writeReadings(piano.id, { cycle: 1, state: 'found', typedAt, entries: [{ quantity: 'downWeightG', scope: 'key', index: 7, typed: '51' }] }, 'p1');
+    expect(written).toMatchObject({ typedAt });
+    expect(Date.parse(written?.at ?? '')).toBeGreaterThan(Date.parse(typedAt));
+    const session = await book.store().addSession(piano.id, { cycle: 1, state: 'found', stepG: 1 }, 'p1');
+    const { seq } = await book.store().assignReadings(piano.id, session.id, { readings: [written?.id ?? ''] }, 'p1');
+    expect(await book.store().listReadings(piano.id)).toMatchObject([{ typedAt, sessionId: session.id }]);
+    await book.store().undo(piano.id, seq, 'p1');
+    expect(await book.store().listReadings(piano.id)).toEqual([written]);
+    const { readings: [bare] } = await book.store().writeReadings(piano.id, { cycle: 1, state: 'found', entries: [{ quantity: 'downWeightG', scope: 'key', index: 8, typed: '52' }] }, 'p1');
+    expect(bare).not.toHaveProperty('typedAt');
+    expect((await failureOf(book.store().writeReadings(piano.id, { cycle: 1, state: 'found', typedAt: 'this morning', entries: [{ quantity: 'downWeightG', scope: 'key', index: 9, typed: '52' }] }, 'p1'))).issues).toMatchObject([{ path: 'typedAt', given: 'this morning' }]);
+  });
+
   it('keeps exactly what was typed, beside the value it was understood as', async () => {
     await write([down(40, { typed: '49,25' }), down(41, { typed: ' 1.7 oz' }), down(42, { typed: '30+19.5' })], { locale: 'de' });
     expect((await standing()).map(({ typed, value }) => [typed, value])).toEqual([['49,25', 49.25], [' 1.7 oz', 1.7 * 28.349523125], ['30+19.5', 49.5]]);

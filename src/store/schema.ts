@@ -72,6 +72,8 @@ export const reading = pgTable('reading', {
   remark: text().notNull(),
   sessionId: text('session_id'),
   at: timestamp({ withTimezone: true, precision: 3 }).notNull(),
+  /** As the device said; null where none did. */
+  typedAt: timestamp('typed_at', { withTimezone: true, precision: 3 }),
   by: text().notNull(),
   standing: boolean().notNull(),
   withdrawn: boolean().notNull(),

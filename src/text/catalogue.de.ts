@@ -8,11 +8,13 @@ import { cli } from './de/cli.ts';
 import { command } from './de/command.ts';
 import { issues } from './de/issues.ts';
 import { operations } from './de/operations.ts';
+import { leastWork } from './de/least-work.ts';
 import { leads } from './de/leads.ts';
 import { movement } from './de/movement.ts';
 import { order } from './de/order.ts';
 import { people } from './de/people.ts';
 import { pianos } from './de/pianos.ts';
+import { plan } from './de/plan.ts';
 import { planningOperations } from './de/planning-operations.ts';
 import { proof } from './de/proof.ts';
 import { proofParts } from './de/proof-parts.ts';
@@ -54,7 +56,9 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...issues,
   ...action,
   ...actionTerms,
+  ...plan,
   ...regulation,
+  ...leastWork,
   ...sheets,
   ...touch,
   ...work,

@@ -7,11 +7,13 @@ import { cli } from './en/cli.ts';
 import { command } from './en/command.ts';
 import { issues } from './en/issues.ts';
 import { operations } from './en/operations.ts';
+import { leastWork } from './en/least-work.ts';
 import { leads } from './en/leads.ts';
 import { movement } from './en/movement.ts';
 import { order } from './en/order.ts';
 import { people } from './en/people.ts';
 import { pianos } from './en/pianos.ts';
+import { plan } from './en/plan.ts';
 import { planningOperations } from './en/planning-operations.ts';
 import { proof } from './en/proof.ts';
 import { proofParts } from './en/proof-parts.ts';
@@ -53,7 +55,9 @@ export const en = {
   ...issues,
   ...action,
   ...actionTerms,
+  ...plan,
   ...regulation,
+  ...leastWork,
   ...sheets,
   ...touch,
   ...work,

@@ -1,4 +1,5 @@
 import { type InstrumentDraft, type KeyNumber, type Outcome, type QuantityName, type State, type TouchIntent, quantityOf } from '#instrument';
+import { demoAction } from './demo-action.ts';
 import { demoBelly } from './demo-belly.ts';
 import { DEMO_ARMS, type DemoKey, demoAsFinished, demoAsFound, demoDownWeightOf } from './demo-story.ts';
 import type { DemoPiano, DemoStep } from './demo-step.ts';
@@ -20,7 +21,7 @@ export function demoShop(): readonly DemoPiano[] {
   const items = demoWork(found, INTENT);
   const measured = readingsOf('found', 'found-touch', frictionEntries(worn, keysAskedAlone(items, true)));
   const finished = finishedSteps(demoAsFinished(), keysAskedAlone(items, false));
-  return [{ draft: GRAND, intent: INTENT, steps: [...found, ...demoStrings(), ...belly.found, { kind: 'intent', cycle: 1, intent: INTENT }, { kind: 'work', items, done: true }, measured, ...finished, ...belly.finished] }];
+  return [{ draft: GRAND, intent: INTENT, steps: [...found, ...demoStrings(), ...demoAction(), ...belly.found, { kind: 'intent', cycle: 1, intent: INTENT }, { kind: 'work', items, done: true }, measured, ...finished, ...belly.finished] }];
 }
 
 /** Keys whose own friction the done jobs ask for: those that only measure it, as found, or those that change it, as finished. */

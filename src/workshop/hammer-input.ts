@@ -86,7 +86,8 @@ function centreHeightOf(readings: readonly Reading[], cycle: number, state: Stat
   return values === undefined ? undefined : meanOf(values);
 }
 
-function leastFeltOf(terms: ActionTerms | null): HammerInput['leastFeltMm'] {
+/** Felt over the wood that must be left, by register; as stated, else as usual. @source PRACTICE */
+export function leastFeltOf(terms: ActionTerms | null): HammerInput['leastFeltMm'] {
   const bass = terms?.leastFeltBassMm ?? USUAL_LEAST_FELT_MM.bass;
   return { bass, middle: bass, treble: terms?.leastFeltTrebleMm ?? USUAL_LEAST_FELT_MM.treble };
 }

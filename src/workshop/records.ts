@@ -91,6 +91,8 @@ export const readingBatchSchema = z.strictObject({
   locale: z.string().max(35).optional(),
   /** Set by the writer, so that a repeated send is acknowledged and not written twice. */
   sendId: z.string().min(8).max(64).optional(),
+  /** When it was typed, by the clock of the device. */
+  typedAt: z.iso.datetime().optional(),
   entries: z.array(readingEntrySchema).min(1).max(5000),
 });
 export type ReadingBatch = z.input<typeof readingBatchSchema>;

@@ -59,7 +59,7 @@ function statedOf(terms: ActionTerms | null): RegulationInput['stated'] {
   }));
 }
 
-const stripped = (figures: Readonly<Record<string, number | null>>): RegulationFigures => Object.fromEntries(Object.entries(figures).filter(([, value]) => value !== null)) as RegulationFigures;
+const stripped = (figures: Readonly<Record<string, number | null>>): RegulationFigures => Object.fromEntries(Object.entries(figures).filter(([, value]) => value !== null));
 
 function tolerancesOf(terms: ActionTerms | null): RegulationInput['tolerances'] {
   const own = terms?.regulationToleranceMm ?? undefined;

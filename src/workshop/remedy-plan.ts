@@ -27,7 +27,18 @@ const REMEASURE: Readonly<Record<Exclude<Remedy, 'weighParts'>, readonly Quantit
   freeKey: TOUCH,
   fitMissingPart: TOUCH,
   weighAgain: TOUCH,
+  repinWippen: TOUCH,
+  repinHammer: TOUCH,
+  replaceRoller: TOUCH,
+  moveCapstan: TOUCH,
+  moveRoller: TOUCH,
+  moveLead: ['frontWeightG', ...TOUCH],
 };
+
+/** What to weigh again once a remedy is done, weights of unknown parts aside. */
+export function remeasureOf(remedy: keyof typeof REMEASURE): readonly QuantityName[] {
+  return REMEASURE[remedy];
+}
 
 /**
  * Turns findings into jobs for the bench: for each finding the first remedy to try, what it came from, and what to weigh again.

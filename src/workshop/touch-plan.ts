@@ -102,7 +102,8 @@ function planKeyOf(gathering: Gathering, touch: KeyTouch): PlanKey | PlanMissing
 
 const ARMS = ['keyFrontMm', 'keyBackMm', 'wippenHeelMm', 'wippenJackMm', 'rollerMm', 'hammerMm'] as const satisfies readonly (keyof Levers)[];
 
-function leversOf(sizes: SizesAt, colour: KeyColour): Levers | undefined {
+/** The six lever arms of a colour, where all were measured. */
+export function leversOf(sizes: SizesAt, colour: KeyColour): Levers | undefined {
   const arms = ARMS.flatMap((arm) => {
     const value = sizes.ofColour(colour, arm);
     return value === undefined || value <= 0 ? [] : [[arm, millimetres(value)] as const];

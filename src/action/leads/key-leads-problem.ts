@@ -57,7 +57,7 @@ export interface KeyLeads extends LeadSet {
 }
 
 /** Steps of the search after which it gives up proving, unless the problem says another number. */
-export const NODE_LIMIT = 200_000;
+export const NODE_LIMIT = 50_000;
 
 /** What is wrong with a problem beyond its single fields: inserts lighter than wood, old holes that meet, stretches the wrong way round. */
 export function keyLeadsIssues({ leadDensityGPerMm3, woodDensityGPerMm3, existingHoles, keepOutsMm = [] }: KeyLeadsProblem): readonly Issue[] {

@@ -22,7 +22,7 @@ export interface LeadRemedies {
   readonly targetChangeG: Grams;
   /** Change of hammer weight, with the ratio as it is, that asks for no more than the nearest leads give. */
   readonly hammerChangeG?: Grams;
-  /** Change of the ratio by weights, with the hammer as it is, that does the same. */
+  /** Change of the ratio by weights, with the hammer as it is, that does the same. Neither where nothing would be left of it. */
   readonly ratioChange?: Ratio;
 }
 
@@ -55,8 +55,8 @@ export function leadRemediesOf(problem: KeyLeadsProblem, answer: KeyLeads, { ham
     ...(diameterMm === undefined ? {} : { diameterMm }),
     ...(densityGPerMm3 === undefined ? {} : { densityGPerMm3 }),
     targetChangeG: grams(change),
-    ...(weightRatio === undefined ? {} : { hammerChangeG: grams(change / weightRatio) }),
-    ...(hammerWeightG === undefined ? {} : { ratioChange: ratio(change / hammerWeightG) }),
+    ...(weightRatio === undefined || (hammerWeightG ?? Infinity) + change / weightRatio <= 0 ? {} : { hammerChangeG: grams(change / weightRatio) }),
+    ...(hammerWeightG === undefined || (weightRatio ?? Infinity) + change / hammerWeightG <= 0 ? {} : { ratioChange: ratio(change / hammerWeightG) }),
   };
 }
 

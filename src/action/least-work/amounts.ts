@@ -1,7 +1,7 @@
 import { grams, ratio } from '#units';
 import type { Choice } from './choices.ts';
 import type { KeyTask, Offer } from './offer.ts';
-import type { TouchState, WorkDone } from './problem.ts';
+import { type TouchState, type WorkDone, changeKinds } from './problem.ts';
 import { steppedSumsOf } from './reach.ts';
 
 /** Halvings that bring a share of 1 to the last bit of a double. */
@@ -64,7 +64,8 @@ export function stateAfter(task: KeyTask, amounts: ReadonlyMap<Offer, number>): 
 
 /** The work of a choice with its amounts, in the order of the bench. */
 export function workOf(amounts: ReadonlyMap<Offer, number>): readonly WorkDone[] {
-  return [...amounts].map(([{ operation, changes, minutes, partsMinor }, amount]) => ({
+  const inOrder = [...amounts].sort(([a], [b]) => changeKinds.indexOf(a.changes) - changeKinds.indexOf(b.changes));
+  return inOrder.map(([{ operation, changes, minutes, partsMinor }, amount]) => ({
     operation: operation.name, changes, ...(changes === 'ratio' ? { ratioChange: ratio(amount) } : { changeG: grams(amount) }), minutes, partsMinor,
   }));
 }

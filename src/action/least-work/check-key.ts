@@ -4,9 +4,9 @@ import { weightRatioOf } from '../parts.ts';
 import { amountIssues } from './check-amount.ts';
 import { unknownIssues } from './check-name.ts';
 import { amountOf, stepCountOf } from './offer.ts';
-import type { ChangeKind, LeastWorkProblem, WorkKey } from './problem.ts';
+import type { ChangeKind, LeastWorkProblem, WorkKey, WorkOperation } from './problem.ts';
 
-/** At one key every set of the operations offered is tried; this many are quick. */
+/** At one key every set of the operations offered is tried; as many as of this many operations are quick, and more operations where groups allow one of several. */
 export const MOST_OFFERS = 12;
 /** Every combination of amounts in steps at one key is tried as well. */
 export const MOST_STEP_COMBINATIONS = 10_000;
@@ -45,9 +45,16 @@ function limitIssues({ target }: LeastWorkProblem, key: WorkKey, path: string): 
 function offerIssues({ operations }: LeastWorkProblem, key: WorkKey, path: string): readonly Issue[] {
   const offered = operations.flatMap((operation) => amountOf(operation, key) ?? []);
   const steps = offered.reduce((product, amount) => product * ('fromG' in amount ? stepCountOf(amount) : 1), 1);
-  const many: readonly Issue[] = offered.length <= MOST_OFFERS ? [] : [{ code: 'length', path, given: offered.length, allowed: `at most ${String(MOST_OFFERS)} operations at one key; name the others in without`, params: { max: MOST_OFFERS, of: 'array' } }];
+  const many: readonly Issue[] = setCountOf(operations.filter((operation) => amountOf(operation, key) !== undefined)) <= 2 ** MOST_OFFERS ? [] : [{ code: 'length', path, given: offered.length, allowed: `at most ${String(MOST_OFFERS)} operations at one key; name the others in without`, params: { max: MOST_OFFERS, of: 'array' } }];
   const fine: readonly Issue[] = steps <= MOST_STEP_COMBINATIONS ? [] : [{ code: 'length', path, given: steps, allowed: `at most ${String(MOST_STEP_COMBINATIONS)} combinations of steps at one key; take coarser steps or none`, params: { max: MOST_STEP_COMBINATIONS, of: 'array' } }];
   return [...many, ...fine];
+}
+
+/** Sets of operations there are, with one of each group at most. */
+function setCountOf(offered: readonly WorkOperation[]): number {
+  const groups = new Map<string, number>();
+  for (const { group, name } of offered) groups.set(group ?? `alone ${name}`, (groups.get(group ?? `alone ${name}`) ?? 0) + 1);
+  return [...groups.values()].reduce((product, count) => product * (count + 1), 1);
 }
 
 /** Hammer and ratio must be known where they may change, and stay above nought whatever is done. */

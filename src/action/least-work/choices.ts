@@ -1,6 +1,6 @@
 import type { KeyTask, Offer } from './offer.ts';
-import { type Reached, reachOf } from './reach.ts';
-import { TOUCHING_G } from './window.ts';
+import { type BalanceReach, type Reached, balanceReachOf, frictionAfter, reachOf } from './reach.ts';
+import { type BalanceWindow, type ExpectedFriction, TOUCHING_G, balanceWindowOf } from './window.ts';
 
 /** A set of operations at one key, and what it can make of the key. */
 export interface Choice {
@@ -19,15 +19,53 @@ export function subsetsOf(offers: readonly Offer[]): readonly (readonly Offer[])
 
 const rivals = (one: Offer, other: Offer): boolean => one.operation.group !== undefined && one.operation.group === other.operation.group;
 
-/** What a set of operations takes and gives. */
+/**
+ * Every set of the operations offered at a key, with what it takes and gives.
+ * Friction alone shapes the window, all else alone the reach: each half is worked out once and every pair of halves is joined.
+ */
+export function choicesOf(task: KeyTask): readonly Choice[] {
+  const [rubbing, weighing] = halvesOf(task.offers);
+  const reaches = subsetsOf(weighing).map((set) => reachHalfOf(task, set));
+  return subsetsOf(rubbing).flatMap((set) => {
+    const half = windowHalfOf(task, set);
+    return reaches.filter(({ chosen }) => !set.some((one) => chosen.some((other) => rivals(one, other)))).map((reach) => joined(half, reach));
+  });
+}
+
+/** One set of operations at a key, with what it takes and gives. */
 export function choiceOf(task: KeyTask, chosen: readonly Offer[]): Choice {
+  const [rubbing, weighing] = halvesOf(chosen);
+  return joined(windowHalfOf(task, rubbing), reachHalfOf(task, weighing));
+}
+
+type Half = Omit<Choice, 'reached'>;
+type WindowHalf = Half & { readonly friction: ExpectedFriction; readonly window: BalanceWindow };
+type ReachHalf = Half & { readonly reach: BalanceReach };
+
+function halvesOf(offers: readonly Offer[]): readonly [readonly Offer[], readonly Offer[]] {
+  return [offers.filter(({ changes }) => changes === 'friction'), offers.filter(({ changes }) => changes !== 'friction')];
+}
+
+function windowHalfOf(task: KeyTask, chosen: readonly Offer[]): WindowHalf {
+  const friction = frictionAfter(task, chosen);
+  return { ...takenBy(chosen), friction, window: balanceWindowOf(task.limits, friction) };
+}
+
+function reachHalfOf(task: KeyTask, chosen: readonly Offer[]): ReachHalf {
+  return { ...takenBy(chosen), reach: balanceReachOf(task, chosen) };
+}
+
+function takenBy(chosen: readonly Offer[]): Half {
   return {
     chosen,
     minutes: chosen.reduce((sum, { minutes }) => sum + minutes, 0),
     partsMinor: chosen.reduce((sum, { partsMinor }) => sum + partsMinor, 0),
     setups: chosen.reduce((bits, { setups }) => bits | setups, 0),
-    reached: reachOf(task, chosen),
   };
+}
+
+function joined(a: WindowHalf, b: ReachHalf): Choice {
+  return { chosen: [...a.chosen, ...b.chosen], minutes: a.minutes + b.minutes, partsMinor: a.partsMinor + b.partsMinor, setups: a.setups | b.setups, reached: reachOf(b.reach, a.friction, a.window) };
 }
 
 /** Whether a set of operations brings its key inside all limits. */

@@ -1,9 +1,9 @@
 import { type Result, ok, refuse } from '#result';
 import { workIssues } from './check.ts';
-import { type Choice, bestBySetups, choiceOf, subsetsOf } from './choices.ts';
+import { type Choice, bestBySetups, choiceOf, choicesOf, isInside } from './choices.ts';
 import { keyPlanOf } from './key-plan.ts';
 import { leadOnlyPlan, replaceAllPlan } from './naive.ts';
-import { tasksOf } from './offer.ts';
+import { type KeyTask, tasksOf } from './offer.ts';
 import type { KeyPlan, LeastWork, LeastWorkProblem, WorkSetup } from './problem.ts';
 import { changeKinds } from './problem.ts';
 
@@ -26,7 +26,7 @@ export function leastWork(problem: LeastWorkProblem): Result<LeastWork> {
 function solve(problem: LeastWorkProblem): LeastWork {
   const setups = problem.setups ?? [];
   const tasks = tasksOf(problem);
-  const tried = tasks.map((task) => subsetsOf(task.offers).map((set) => choiceOf(task, set)));
+  const tried = tasks.map(triedAt);
   const best = tried.map((choices) => bestBySetups(choices, setups.length));
   const open = cheapestSetups(best, setups);
   const keys = tasks.map((task, place) => keyPlanOf(task, best[place]?.[open.bits], tried[place] ?? []));
@@ -42,6 +42,12 @@ function solve(problem: LeastWorkProblem): LeastWork {
     replaceAll: replaceAllPlan(tasks, setups),
     leadOnly: leadOnlyPlan(tasks, setups),
   };
+}
+
+/** All that may be done at a key; nothing else where it is inside as found, since no work takes less than none. */
+function triedAt(task: KeyTask): readonly Choice[] {
+  const untouched = choiceOf(task, []);
+  return isInside(untouched) ? [untouched] : choicesOf(task);
 }
 
 interface OpenSetups {

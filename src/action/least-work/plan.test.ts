@@ -62,6 +62,15 @@ describe('the plan of least work', () => {
     expect(minutes).toBe(2);
   });
 
+  it('never does two operations of one group at a key, whatever they change', () => {
+    const operations = [
+      { name: 'ease', changes: 'friction', minutes: 1, group: 'one', amount: amount.friction(-3) }, { name: 'lead', changes: 'front', minutes: 1, group: 'one', amount: amount.weight(0, 6) },
+      { name: 'rebush', changes: 'friction', minutes: 20, amount: amount.friction(-3) },
+    ] as const;
+    expect(solved(questionOf([keyOf({ down: 58, up: 30 })], { operations })).minutes).toBe(21);
+    expect(solved(questionOf([keyOf({ down: 58, up: 30 })], { operations: operations.map((operation) => ({ ...operation, group: operation.name })) })).minutes).toBe(2);
+  });
+
   it('is kept even by balance weight where that is asked', () => {
     const target = { quantity: 'balanceWeight', targetG: grams(37), toleranceG: grams(1), minUpWeightG: grams(20) } as const;
     const { keys } = solved(questionOf([keyOf({ down: 54, up: 26, without: ['moveCapstan', 'trimHammer', 'changeHammer'] })], { target }));

@@ -50,6 +50,10 @@ describe('findings', () => {
     expect(codesOf([dip(28, 9.85, { register: 'bass' }), dip(29, 10.15), dip(30, 9.85)], { levers: {} }).flat()).toEqual([]);
   });
 
+  it('does not call a key uneven for a neighbour that is outside', () => {
+    expect(codesOf([key(30, { blowMm: mm(45) }), key(31, { blowMm: mm(45) }), key(32, { blowMm: mm(48) }), key(33, { blowMm: mm(45) }), key(34, { blowMm: mm(45) })], { levers: {} })).toEqual([[], [], ['outside blowMm'], [], []]);
+  });
+
   it('tells aftertouch that the geometry cannot give apart from lost motion', () => {
     const { keys: [worn, slack] } = analyseRegulation(input([
       key(30, { blowMm: mm(47), letOffMm: mm(2), dipMm: mm(10), aftertouchMm: mm(0.5) }),

@@ -65,10 +65,12 @@ const BY_COLOUR: ReadonlySet<RegulationName> = new Set(['dipMm', 'aftertouchMm',
 export function analyseRegulation(input: RegulationInput): RegulationAnalysis {
   const { kind, floats, levers, tolerances } = input;
   const asked = askedOf(input);
+  const askedOfKey = (key: RegulationKey): RegulationFigures => asked.find(({ register, colour }) => register === key.register && colour === key.colour)?.figures ?? {};
+  const isInside = (key: RegulationKey, name: RegulationName): boolean => Math.abs((key.read[name] ?? 0) - (askedOfKey(key)[name] ?? Number.POSITIVE_INFINITY)) <= tolerances[name] + HAIR_MM;
   const keys = input.keys.map((key, index): RegulatedKey => {
-    const figures = asked.find(({ register, colour }) => register === key.register && colour === key.colour)?.figures ?? {};
+    const figures = askedOfKey(key);
     const own = levers[key.colour];
-    const findings = regulationFindingsOf({ read: key.read, asked: figures, tolerances, levers: own, neighboursOf: (name) => neighboursOf(input.keys, index, name), turning: { kind, floats, levers: own } });
+    const findings = regulationFindingsOf({ read: key.read, asked: figures, tolerances, levers: own, neighboursOf: (name) => neighboursOf(input.keys, index, name, isInside), turning: { kind, floats, levers: own } });
     return { ...key, asked: figures, ...givenOf(key.read, own), findings };
   });
   return { keys, asked, rows: regulationNames.flatMap((name) => rowOf(name, keys, tolerances[name]) ?? []) };
@@ -92,14 +94,15 @@ function givenOf({ blowMm, dipMm, letOffMm }: RegulationFigures, levers: Regulat
   return { givenAftertouchMm: aftertouchOf({ ...levers, letOffMm }, { blowMm, dipMm }) };
 }
 
-/** The next key either side, of the same colour where colours differ, both read and in the same register. */
-function neighboursOf(keys: readonly RegulationKey[], index: number, name: RegulationName): readonly [number, number] | undefined {
+/** The next key either side, of the same colour where colours differ, both read, in the same register and inside: a key outside makes no neighbour uneven. */
+function neighboursOf(keys: readonly RegulationKey[], index: number, name: RegulationName, isInside: (key: RegulationKey, name: RegulationName) => boolean): readonly [number, number] | undefined {
   const own = keys[index];
   if (own === undefined) return undefined;
   const isLike = (key: RegulationKey): boolean => !BY_COLOUR.has(name) || key.colour === own.colour;
   const [below, above] = [keys.slice(0, index).findLast(isLike), keys.slice(index + 1).find(isLike)];
-  const [low, high] = [below?.read[name], above?.read[name]];
-  return low === undefined || high === undefined || below?.register !== own.register || above?.register !== own.register ? undefined : [low, high];
+  if (below?.register !== own.register || above?.register !== own.register || !isInside(below, name) || !isInside(above, name)) return undefined;
+  const [low, high] = [below.read[name], above.read[name]];
+  return low === undefined || high === undefined ? undefined : [low, high];
 }
 
 function rowOf(name: RegulationName, keys: readonly RegulatedKey[], tolerance: number): RegulationRow | undefined {

@@ -18,7 +18,7 @@ type ProveArguments = InferredOptionTypes<typeof documentOptions & typeof tableO
   readonly cycle?: string | undefined;
 };
 
-type Source = Pick<ProofMaterial, 'instrument' | 'sessions' | 'readings' | 'intent' | 'terms' | 'cycle' | 'head' | 'people'>;
+type Source = Pick<ProofMaterial, 'instrument' | 'sessions' | 'readings' | 'intent' | 'terms' | 'action' | 'cycle' | 'head' | 'people'>;
 
 /** `prove INSTRUMENT --out proof.pdf`, or without a store `prove --found a.csv --finished b.csv --out proof.pdf`. */
 export const prove: CommandModule<object, ProveArguments> = {
@@ -55,9 +55,9 @@ async function sourceOfStore(given: ProveArguments, named: string): Promise<Sour
     if (!Number.isInteger(cycle) || cycle < 1 || cycle > current) {
       throw refused([{ code: 'range', path: '--cycle', given: given.cycle, allowed: `a whole number from 1 to ${String(current)}`, params: { min: 1, max: current, given: given.cycle ?? '' } }]);
     }
-    const { instrument, sessions, intents, scales, head } = await store.getPiano(id);
+    const { instrument, sessions, intents, scales, actions, work, head } = await store.getPiano(id);
     const { SHOP } = await import('#store');
-    return { people: await store.listPeople(SHOP), instrument, sessions: sessions.filter((session) => session.cycle === cycle), readings: await store.listReadings(id, cycle), intent: intents[String(cycle)] ?? null, terms: scales[String(cycle)] ?? null, cycle, head };
+    return { people: await store.listPeople(SHOP), instrument, sessions: sessions.filter((session) => session.cycle === cycle), readings: await store.listReadings(id, cycle), intent: intents[String(cycle)] ?? null, terms: scales[String(cycle)] ?? null, action: actions[String(cycle)] ?? null, work, cycle, head };
   });
 }
 

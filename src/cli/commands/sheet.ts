@@ -25,7 +25,7 @@ type SheetArguments = InferredOptionTypes<typeof options> & { readonly sheet: Sh
 export const sheet: CommandModule<object, SheetArguments> = {
   command: 'sheet <sheet> <instrument>',
   describe: say('cli.sheet'),
-  builder: (yargs) => yargs.positional('sheet', { choices: sheetNames, demandOption: true, describe: say('cli.sheet.kind') }).positional('instrument', instrumentPositional).options(options) as never,
+  builder: (yargs) => yargs.positional('sheet', { choices: sheetNames, demandOption: true, describe: say('cli.sheet.kind') }).positional('instrument', instrumentPositional).options(options),
   handler: async (given) => {
     const locale = localeAsked(given.lang);
     const kind = path.extname(given.out).toLowerCase();
@@ -43,8 +43,8 @@ async function materialOf(given: SheetArguments, locale: string): Promise<SheetM
   return withStore(given, async (store) => {
     const { id, cycle: current }: Instrument = await findInstrument(store, given.instrument);
     const cycle = cycleOf(given.cycle, current);
-    const { instrument, actions, scales, head } = await store.getPiano(id);
-    const material: SheetMaterial = { instrument, readings: await store.listReadings(id, cycle), cycle, state, action: actions[String(cycle)] ?? null, scale: scales[String(cycle)] ?? null, head, printedAt: new Date().toISOString(), locale, say: createSay(locale) };
+    const { instrument, actions, scales, intents, sessions, head } = await store.getPiano(id);
+    const material: SheetMaterial = { instrument, readings: await store.listReadings(id, cycle), cycle, state, action: actions[String(cycle)] ?? null, scale: scales[String(cycle)] ?? null, intent: intents[String(cycle)] ?? null, sessions, head, printedAt: new Date().toISOString(), locale, say: createSay(locale) };
     const nothing = sheets[given.sheet].nothing(material);
     if (nothing !== undefined) throw refused([], nothing);
     return material;

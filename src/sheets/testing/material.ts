@@ -1,4 +1,4 @@
-import { type ActionTermsDraft, type QuantityName, type Reading, actionTermsSchema, instrumentSchema } from '#instrument';
+import { type ActionTermsDraft, type QuantityName, type Reading, actionTermsSchema, instrumentSchema, sessionSchema } from '#instrument';
 import { createSay } from '#text';
 import type { SheetMaterial } from '../sheet.ts';
 
@@ -8,30 +8,42 @@ const reading = (quantity: QuantityName, index: number, value: number, scope: Re
 
 const arms = { keyFrontMm: 225, keyBackMm: 112.5, wippenHeelMm: 65, wippenJackMm: 90, rollerMm: 17, hammerMm: 130, keyFrontLengthMm: 238, keyBackLengthMm: 200 } as const;
 
+/** Down and up weight of nine keys: three of them are to be worked on, one gave no number. */
+const touch: readonly Reading[] = [[36, 49, 25], [37, 48.5, 25], [38, 49.5, 25.5], [39, 49, 25], [40, 57, 21], [41, 54, 30], [42, 49, 25], [43, 44.5, 21], [44, 49, 25]].flatMap(([key = 0, down = 0, up = 0]) => [
+  { ...reading('downWeightG', key, down), sessionId: 's' }, { ...reading('upWeightG', key, up), sessionId: 's' }, reading('frontWeightG', key, 24), reading('hammerWeightG', key, 9), reading('wippenWeightG', key, 18),
+]);
+const stuck: Reading = { ...reading('downWeightG', 45, 0), typed: null, value: null, outcome: 'sticks' };
+
 /** Leads of a key, from the front. */
 export const leadsOf = (key: number, state: Reading['state'], leads: readonly (readonly [positionMm: number, diameterMm: number])[]): readonly Reading[] => leads.flatMap(([position, diameter], index) => [
   { ...reading(`lead${String(index + 1)}PositionMm` as QuantityName, key, position), state, id: `${state} ${String(key)} ${String(index)} x` }, { ...reading(`lead${String(index + 1)}DiameterMm` as QuantityName, key, diameter), state, id: `${state} ${String(key)} ${String(index)} d` },
 ]);
 
-/** An invented grand with its arms, the regulation of four keys, one of which blocks, and the leads of three, found and planned. */
+/** An invented grand with its arms, the touch of ten keys, the regulation of four, one of which blocks, and the leads of three, found and planned. */
 export const grandReadings: readonly Reading[] = [
   ...(Object.entries(arms) as [QuantityName, number][]).flatMap(([name, value]) => [reading(name, 0, value, 'colour'), reading(name, 1, value, 'colour')]),
   ...leadsOf(40, 'found', [[178, 12.7], [100, 11]]), ...leadsOf(40, 'planned', [[178, 12.7], [140, 12.7]]), ...leadsOf(41, 'found', [[150, 11]]), ...leadsOf(41, 'planned', [[150, 11]]),
   ...leadsOf(42, 'found', [[160, 12.7]]), { ...reading('lead1PositionMm', 42, 0), state: 'planned', typed: null, value: null, outcome: 'missing' },
   reading('keyWidthMm', 0, 13, 'colour'), reading('keyWidthMm', 1, 11.5, 'colour'), reading('frontWeightG', 40, 24.6), reading('frontWeightG', 41, 20), reading('frontWeightG', 42, 12),
   ...[40, 41, 42, 43].flatMap((key) => [reading('blowMm', key, key === 42 ? 47.5 : 45), reading('letOffMm', key, key === 43 ? 0 : 1.5), reading('dipMm', key, 10), reading('dropMm', key, 1.75)]),
+  ...touch, stuck,
 ];
 
 const spec = { blowMm: 45, letOffMm: 1.5, dropMm: 1.75, aftertouchMm: 1, checkMm: 14 };
 
-/** What is asked of it: the dip follows. */
-export const grandTerms: ActionTermsDraft = { regulationFloats: 'dip', keyLevelMm: 0, sharpHeightMm: 12, regulation: [{ register: 'bass', ...spec, letOffMm: 2.5 }, { register: 'middle', ...spec }, { register: 'treble', ...spec }] };
+/** What is asked of it: the dip follows; and the minutes of some jobs. */
+export const grandTerms: ActionTermsDraft = {
+  operationMinutes: [{ operation: 'easeKeyBushing', minutes: 2 }, { operation: 'repinHammer', minutes: 6 }, { operation: 'replaceRoller', minutes: 8 }, { operation: 'addLead', minutes: 6 }, { operation: 'removeLead', minutes: 4 }],
+  setUpMinutes: [{ setUp: 'actionOut', minutes: 10 }, { setUp: 'keysOut', minutes: 20 }, { setUp: 'stackOff', minutes: 15 }],
+  regulationFloats: 'dip', keyLevelMm: 0, sharpHeightMm: 12, regulation: [{ register: 'bass', ...spec, letOffMm: 2.5 }, { register: 'middle', ...spec }, { register: 'treble', ...spec }],
+};
 
 /** What a sheet of the invented grand is made of. */
 export function sheetMaterial(locale = 'en', change: Partial<SheetMaterial> = {}): SheetMaterial {
   return {
     instrument: instrumentSchema.parse({ name: 'Workshop grand', kind: 'grand', id: 'g', workshopId: 'w', cycle: 1, demo: false, sections: [] }),
-    readings: grandReadings, cycle: 1, state: 'found', action: actionTermsSchema.parse(grandTerms), scale: null, printedAt: '2026-11-25T10:00:00Z', locale, say: createSay(locale),
+    readings: grandReadings, cycle: 1, state: 'found', action: actionTermsSchema.parse(grandTerms), scale: null,
+    intent: { even: 'downWeight', targetG: 49, toleranceG: 2, upWeightMinG: 20 }, sessions: [sessionSchema.parse({ id: 's', startedAt: '2026-11-25T09:00:00Z', cycle: 1, state: 'found', stepG: 0.5, rule: 'interpolated' })], printedAt: '2026-11-25T10:00:00Z', locale, say: createSay(locale),
     head: { seq: 1234, hash: 'b94d27b9934d3e08a52e52d7da7dabfac484efe37a5380ee9088f7ace2efcde9' }, ...change,
   };
 }

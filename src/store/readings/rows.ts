@@ -25,7 +25,7 @@ export async function addReadings(tx: Transaction, chain: Chain, seq: number, mo
       update reading set standing = false, withdrawn = move."to" is null, superseded_by = move."to" from ${pairs(leaving)}
       where reading.workshop = ${workshop} and reading.instrument = ${instrument} and reading.id = move."from"`);
   }
-  const rows = coming.map((one) => ({ ...one, workshop, instrument, seq, place: placeText(one), at: new Date(one.at), standing: true, withdrawn: false, supersededBy: null }));
+  const rows = coming.map((one) => ({ ...one, workshop, instrument, seq, place: placeText(one), at: new Date(one.at), typedAt: one.typedAt === undefined ? null : new Date(one.typedAt), standing: true, withdrawn: false, supersededBy: null }));
   for (let from = 0; from < rows.length; from += CHUNK) await tx.insert(reading).values(rows.slice(from, from + CHUNK));
 }
 
@@ -84,7 +84,7 @@ export async function standingById(tx: Transaction, chain: Chain, ids: readonly 
 /** A row as the reading it keeps. */
 export function readingOf(row: Row): Reading {
   const { id, cycle, state, quantity, scope, index, repeat, typed, value, outcome, uncertainty, basis, remark, sessionId, by } = row;
-  return { id, cycle, state, quantity, scope, index, repeat, typed, value, outcome, uncertainty, basis, remark, sessionId, at: row.at.toISOString(), by };
+  return { id, cycle, state, quantity, scope, index, repeat, typed, value, outcome, uncertainty, basis, remark, sessionId, at: row.at.toISOString(), ...(row.typedAt === null ? {} : { typedAt: row.typedAt.toISOString() }), by };
 }
 
 /** All readings of an instrument. */

@@ -29,7 +29,7 @@ async function decide(bench: Bench, sight: Sight, batch: Batch, by: string): Pro
   const cells = accepted(understandBatch(batch, sight.instrument), REFUSED);
   const standing = await standingAt(sight.tx, sight.chain, cells.map(({ placeText }) => placeText));
   refuseConflicts(cells, standing);
-  const changes = cells.flatMap((cell) => changeAt(cell, standing.get(cell.placeText) ?? null, { id: bench.newId(), sessionId: batch.sessionId, at: sight.at.toISOString(), by }));
+  const changes = cells.flatMap((cell) => changeAt(cell, standing.get(cell.placeText) ?? null, { id: bench.newId(), sessionId: batch.sessionId, at: sight.at.toISOString(), by, ...(batch.typedAt === undefined ? {} : { typedAt: new Date(batch.typedAt).toISOString() }) }));
   const { id } = sight.instrument;
   const session = batch.sessionId === null ? [] : [`session/${batch.sessionId}`];
   const keyed = cells.some(({ place }) => place.scope === 'key') ? [`instrument/${id}/firstMidi`, `instrument/${id}/lastMidi`] : [];
@@ -48,7 +48,7 @@ async function decide(bench: Bench, sight: Sight, batch: Batch, by: string): Pro
 }
 
 /** A new reading takes the place; clearing one where nothing stands changes nothing. */
-function changeAt(cell: Understood, before: Reading | null, made: Pick<Reading, 'id' | 'sessionId' | 'at' | 'by'>): readonly Change[] {
+function changeAt(cell: Understood, before: Reading | null, made: Pick<Reading, 'id' | 'sessionId' | 'at' | 'typedAt' | 'by'>): readonly Change[] {
   const { place, entry, figure } = cell;
   if (figure === null) return before === null ? [] : [{ entity: 'reading', place: cell.placeText, before, after: null }];
   const after: Reading = { ...place, ...figure, ...made, uncertainty: null, basis: entry.basis ?? 'measured', remark: entry.remark ?? '' };

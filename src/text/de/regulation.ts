@@ -64,7 +64,7 @@ export const regulation: Readonly<Record<keyof typeof english, string>> = {
   'regulation.finding.noEscape.evidence': 'Nachdruck {figure}: Die Taste sitzt auf, bevor ausgelöst ist.',
   'regulation.finding.noDrop': 'Kein Abnicken',
   'regulation.finding.noDrop.evidence': 'Der Hammer fällt nicht unter die Auslösehöhe ({figure}).',
-  'regulation.finding.outside': '{what} {way, select, high {zu groß} other {zu klein}}',
+  'regulation.finding.outside': '{what} {name, select, keyLevelMm {{way, select, high {zu hoch} other {zu tief}}} sharpHeightMm {{way, select, high {zu hoch} other {zu tief}}} other {{way, select, high {zu groß} other {zu klein}}}}',
   'regulation.finding.outside.evidence': '{figure}, verlangt {limit} ± {tolerance}: {by} daneben.',
   'regulation.finding.uneven': '{what} ungleich',
   'regulation.finding.uneven.evidence': '{figure}; die Nachbarn haben im Mittel {limit}, {by} entfernt.',

@@ -109,6 +109,7 @@ export const shell: Readonly<Record<keyof typeof english, string>> = {
   'shell.figure.origin.assumedMetal': 'angenommen: Das Metall der Umspinnung ist nicht angegeben',
   'shell.figure.origin.shopWire': 'Zeugnis oder Reißprobe des Werkstattdrahts',
   'shell.figure.origin.tried': 'versucht, nicht behalten',
+  'shell.figure.origin.plan': 'aus dem Plan: wie seine Vorgaben es sagen, mit dem, was versucht wird; wo sie schweigen, wie vorgefunden',
   'shell.figure.origin.bareFront': 'aus dem Vordergewicht ohne das, was die vorgefundenen Bleie dazu beitragen, mit dem neuen Tastenbelag, wenn es einen gibt',
   'shell.figure.origin.plannedTouch': 'aus dem geplanten Anschlag dieser Taste',
   'shell.figure.origin.leadRules': 'für die Bleie angegeben oder wie üblich: beides steht beim Ergebnis',

@@ -78,6 +78,7 @@ export const story: Readonly<Record<keyof typeof english, string>> = {
   'story.history.colour': 'Tasten',
   'story.history.none': 'Dort wurde nie etwas gemessen.',
   'story.history.typed': 'eingegeben {typed}',
+  'story.history.typedAt': 'getippt {at}, wie das Gerät angibt',
   'story.history.standing': 'gilt',
   'story.history.withdrawn': 'zurückgezogen',
   'story.history.superseded': 'überholt',

@@ -62,7 +62,7 @@ export const regulation = {
   'regulation.finding.noEscape.evidence': 'Aftertouch {figure}: the key lands before let-off.',
   'regulation.finding.noDrop': 'No drop',
   'regulation.finding.noDrop.evidence': 'The hammer does not fall below its let-off height ({figure}).',
-  'regulation.finding.outside': '{what} {way, select, high {too much} other {too little}}',
+  'regulation.finding.outside': '{what} {name, select, keyLevelMm {{way, select, high {too high} other {too low}}} sharpHeightMm {{way, select, high {too high} other {too low}}} other {{way, select, high {too much} other {too little}}}}',
   'regulation.finding.outside.evidence': '{figure}, asked {limit} ± {tolerance}: {by} off.',
   'regulation.finding.uneven': '{what} uneven',
   'regulation.finding.uneven.evidence': '{figure}; the keys either side have {limit} in the mean, {by} away.',

@@ -107,6 +107,7 @@ export const shell = {
   'shell.figure.origin.assumedMetal': 'assumed: the metal of the wraps is not stated',
   'shell.figure.origin.shopWire': 'certificate or test break of the shop’s wire',
   'shell.figure.origin.tried': 'tried, not kept',
+  'shell.figure.origin.plan': 'from the plan: as its terms state it, with what is tried; where they are silent, as found',
   'shell.figure.origin.bareFront': 'worked out from the front weight less what the leads found add to it, with the new key top if there is one',
   'shell.figure.origin.plannedTouch': 'from the planned touch of this key',
   'shell.figure.origin.leadRules': 'stated for the leads, or as usual: both are listed beside the result',

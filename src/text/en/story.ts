@@ -76,6 +76,7 @@ export const story = {
   'story.history.colour': 'Keys',
   'story.history.none': 'Nothing was ever read there.',
   'story.history.typed': 'typed {typed}',
+  'story.history.typedAt': 'typed {at}, as the device says',
   'story.history.standing': 'stands',
   'story.history.withdrawn': 'withdrawn',
   'story.history.superseded': 'superseded',

@@ -14,9 +14,11 @@ export interface ActionView {
 export const actionViews = [
   { id: 'measured', label: 'action.view.measured', command: 'command.action.view.measured', View: TouchView },
   { id: 'taken', label: 'action.view.taken', command: 'command.action.view.taken', View: lazy(async () => ({ default: (await import('./taken/taken-view.tsx')).TakenView })) },
+  { id: 'plan', label: 'action.view.plan', command: 'command.action.view.plan', View: lazy(async () => ({ default: (await import('./plan/plan-view.tsx')).PlanView })) },
+  { id: 'leads', label: 'action.view.leads', command: 'command.action.view.leads', View: lazy(async () => ({ default: (await import('./leads/leads-view.tsx')).LeadsView })) },
+  { id: 'leastWork', label: 'action.view.leastWork', command: 'command.action.view.leastWork', View: lazy(async () => ({ default: (await import('./least-work/least-work-view.tsx')).LeastWorkView })) },
   { id: 'regulation', label: 'action.view.regulation', command: 'command.action.view.regulation', View: lazy(async () => ({ default: (await import('./regulation/regulation-view.tsx')).RegulationView })) },
   { id: 'hammers', label: 'action.view.hammers', command: 'command.action.view.hammers', View: lazy(async () => ({ default: (await import('./hammers/hammers-view.tsx')).HammersView })) },
-  { id: 'leads', label: 'action.view.leads', command: 'command.action.view.leads', View: lazy(async () => ({ default: (await import('./leads/leads-view.tsx')).LeadsView })) },
   { id: 'movement', label: 'action.view.movement', command: 'command.action.view.movement', View: lazy(async () => ({ default: (await import('./movement/movement-view.tsx')).MovementView })) },
 ] as const satisfies readonly ActionView[];
 

@@ -1,21 +1,17 @@
-import type { TouchAnalysis } from '#action';
 import { type KeyNumber, type State, quantityOf, states } from '#instrument';
 import { useMemo, useState } from 'react';
 import { usePiano } from '../api/piano.tsx';
 import { useReadingBook } from '../api/use-readings.ts';
 import { touchOf } from '../api/use-touch.ts';
 import { useSay } from '../language/use-say.ts';
-import { ProblemNote } from '../shell/problem-note.tsx';
 import { Note } from '../ui/note.tsx';
 import { useActionCommands } from './action-commands.ts';
+import { Asked } from './asked.tsx';
 import { ChooseKey } from '../keys/choose-key.tsx';
-import { IntentForm } from './intent-form.tsx';
-import { IntentLine } from './intent-line.tsx';
 import { KeyboardAndKey } from './keyboard-and-key.tsx';
 import { NothingMeasured } from './nothing-measured.tsx';
 import type { StateAnalysis } from './state-analysis.ts';
 import { StateSummary } from './state-summary.tsx';
-import { useStateIntent } from './use-state-intent.ts';
 
 /** What was measured of the touch: what is asked of it, the states compared, and the keys with what is found on them. */
 export function TouchView() {
@@ -43,30 +39,6 @@ export function TouchView() {
         </>
       )}
       {isChoosing && <ChooseKey onKey={setKey} onClose={() => { setChoosing(false); }} />}
-    </>
-  );
-}
-
-interface AskedProps {
-  readonly analysis: TouchAnalysis | undefined;
-  readonly isAsking: boolean;
-  readonly onAsking: (isAsking: boolean) => void;
-}
-
-/** What is to be even: asked until it was said, then in one line. */
-function Asked({ analysis, isAsking, onAsking }: AskedProps) {
-  const say = useSay();
-  const { intent, isCurrent } = usePiano();
-  const stating = useStateIntent(() => { onAsking(false); });
-  if (intent === null && !isCurrent) return <Note>{say('caveat.noIntent')}</Note>;
-  return (
-    <>
-      {intent === null || isAsking ? (
-        <IntentForm analysis={analysis} isBusy={stating.isPending} onState={(next, onKept) => { stating.mutate(next, { onSuccess: onKept }); }} {...(intent === null ? {} : { onCancel: () => { onAsking(false); } })} />
-      ) : (
-        <IntentLine intent={intent} onChange={() => { onAsking(true); }} />
-      )}
-      {stating.error !== null && <ProblemNote problem={stating.error} />}
     </>
   );
 }

@@ -1,5 +1,6 @@
 import type { ScaleTermsDraft } from '#instrument';
 import { type UnitId, unitSign } from '#units';
+import { usePiano } from '../api/piano.tsx';
 import { TakenUp } from '../kept/taken-up.tsx';
 import { useSay } from '../language/use-say.ts';
 import { useTermsForm } from '../strings/use-terms-form.ts';
@@ -17,7 +18,8 @@ const signOf = (name: BearingTermName, unit: UnitId): string => (name.endsWith('
 /** What is stated and asked of the bearing in this stay. Everything may stay open: then nothing is judged, and what hangs on it is not told. */
 export function BearingTermsForm({ isBusy, onState, onClose }: BearingTermsFormProps) {
   const say = useSay();
-  const { draft, errorOf, wrong, submit } = useTermsForm({ name: 'bearing', formOf: bearingFormOf, termsOf: bearingTermsOf, onState });
+  const { scale } = usePiano();
+  const { draft, errorOf, wrong, submit } = useTermsForm({ name: 'scale.bearing', standing: scale, formOf: bearingFormOf, termsOf: bearingTermsOf, onState });
   const { typed: form, change } = draft;
   return (
     <form className="panel" onSubmit={submit} noValidate aria-labelledby="bearing-terms">

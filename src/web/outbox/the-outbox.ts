@@ -13,13 +13,13 @@ import { claimWindow } from './window-claim.ts';
 const AFTER_PAINT_MS = 20;
 
 /** Sends a parcel as a batch of the API; what only the outbox needs stays here. */
-async function send({ pianoId, cycle, state, sessionId, locale, sendId, by = null, entries }: Parcel) {
+async function send({ pianoId, cycle, state, sessionId, locale, sendId, by = null, typedAt, entries }: Parcel) {
   const bare = entries.map(({ after: _, ...entry }) => entry);
   await new Promise((resolve) => { setTimeout(resolve, AFTER_PAINT_MS); });
   return await call('writeReadings', {
     params: { id: pianoId },
     by,
-    body: { cycle, state, sessionId, sendId, entries: bare, ...(locale === undefined ? {} : { locale }) },
+    body: { cycle, state, sessionId, sendId, typedAt: new Date(typedAt).toISOString(), entries: bare, ...(locale === undefined ? {} : { locale }) },
   });
 }
 

@@ -27,9 +27,9 @@ function named(input: ProofInput): readonly { readonly text: string; readonly fi
 function answered({ operation, input, output = '' }: { readonly operation: string; readonly input: object; readonly output?: string }): number {
   const declared = operationByName(operation);
   if (declared === undefined) throw new Error(`no operation ${operation}`);
-  const result = runOperation<unknown, Record<string, number | readonly unknown[]>>(declared, input);
+  const result = runOperation(declared, input);
   if (!result.ok) throw new Error(JSON.stringify(result.issues));
-  const value = result.value[output];
+  const value = (result.value as Readonly<Record<string, unknown>>)[output];
   return Array.isArray(value) ? value.length : Number(value);
 }
 
@@ -54,7 +54,7 @@ describe('the figures of a proof on screen', () => {
     const { found } = input;
     if (found === null) throw new Error('the demo was not weighed');
     const { stepG: _, ...summary } = found.summary;
-    const without = deskOf({ ...input, found: { ...found, summary } as typeof found });
+    const without = deskOf({ ...input, found: { ...found, summary } });
     expect(without({ of: 'keys', state: 'found', output: 'median', what: 'Median' })).toBeUndefined();
   });
 });

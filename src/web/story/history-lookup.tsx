@@ -1,4 +1,4 @@
-import { type QuantityName, type State, keyOfNote, keyCountOf, quantityNames, quantityOf, states } from '#instrument';
+import { type QuantityName, type Reading, type State, keyOfNote, keyCountOf, quantityNames, quantityOf, states } from '#instrument';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { call } from '../api/client.ts';
@@ -79,6 +79,7 @@ function HistoryRows({ id, cycle, state, quantity, index }: HistoryRowsProps) {
             </span>
             <span className="soft small">
               {moment(reading.at)} · {writer(reading.by)} · {say(reading.standing ? 'story.history.standing' : reading.withdrawn ? 'story.history.withdrawn' : 'story.history.superseded')}
+              {heldFor(reading) && ` · ${say('story.history.typedAt', { at: moment(reading.typedAt ?? reading.at) })}`}
               {reading.remark !== '' && ` · ${reading.remark}`}
             </span>
           </div>
@@ -86,4 +87,12 @@ function HistoryRows({ id, cycle, state, quantity, index }: HistoryRowsProps) {
       ))}
     </ol>
   );
+}
+
+/** A device that sends at once needs no second time told. */
+const AT_ONCE_MS = 60_000;
+
+/** True where a figure stood on a device for a while before it was acknowledged. */
+function heldFor({ at, typedAt = at }: Reading): boolean {
+  return Date.parse(at) - Date.parse(typedAt) > AT_ONCE_MS;
 }

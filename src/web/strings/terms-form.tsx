@@ -1,5 +1,6 @@
 import type { ScaleTermsDraft } from '#instrument';
 import { unitSign } from '#units';
+import { usePiano } from '../api/piano.tsx';
 import { TakenUp } from '../kept/taken-up.tsx';
 import { useSay } from '../language/use-say.ts';
 import { Field } from '../ui/field.tsx';
@@ -23,7 +24,8 @@ const choices = {
 /** What is stated and asked of the strings of this stay. Everything may stay open: then it is told what was assumed instead, and nothing is judged. */
 export function TermsForm({ isBusy, onState, onClose }: TermsFormProps) {
   const say = useSay();
-  const { draft, errorOf, wrong, submit } = useTermsForm({ name: 'strings', formOf, termsOf, onState });
+  const { scale } = usePiano();
+  const { draft, errorOf, wrong, submit } = useTermsForm({ name: 'scale.strings', standing: scale, formOf, termsOf, onState });
   const { typed: form, change } = draft;
   const select = (name: keyof typeof choices, hint: string) => (
     <SelectField<string>

@@ -1,4 +1,3 @@
-import type { ScaleTerms, ScaleTermsDraft } from '#instrument';
 import type { Result } from '#result';
 import { explainIssue } from '#text';
 import { type SyntheticEvent, useMemo, useState } from 'react';
@@ -7,11 +6,13 @@ import { type Draft, useDraft } from '../kept/draft.ts';
 import { useLocale, useSay } from '../language/use-say.ts';
 
 /** Fields of one part of the terms, and the way from what stands to the fields and back. */
-interface TermsPart<Form> {
+interface TermsPart<Form, Terms, Draft> {
+  /** Name the half-filled form is kept under: `scale.strings`. */
   readonly name: string;
-  readonly formOf: (standing: ScaleTerms | null, locale: string) => Form;
-  readonly termsOf: (form: Form, standing: ScaleTerms | null, locale: string) => Result<ScaleTermsDraft>;
-  readonly onState: (terms: ScaleTermsDraft, onKept: () => void) => void;
+  readonly standing: Terms | null;
+  readonly formOf: (standing: Terms | null, locale: string) => Form;
+  readonly termsOf: (form: Form, standing: Terms | null, locale: string) => Result<Draft>;
+  readonly onState: (terms: Draft, onKept: () => void) => void;
 }
 
 interface TermsFields<Form> {
@@ -23,14 +24,14 @@ interface TermsFields<Form> {
   readonly submit: (event: SyntheticEvent) => void;
 }
 
-/** One part of the terms of strings and bearing as a form: a draft that is kept, checked when it is stated. */
-export function useTermsForm<Form extends object>({ name, formOf, termsOf, onState }: TermsPart<Form>): TermsFields<Form> {
+/** One part of the terms of strings, bearing or action as a form: a draft that is kept, checked when it is stated. */
+export function useTermsForm<Form extends object, Terms, TermsDraft>({ name, standing, formOf, termsOf, onState }: TermsPart<Form, Terms, TermsDraft>): TermsFields<Form> {
   const say = useSay();
   const locale = useLocale();
-  const { id, cycle, scale } = usePiano();
-  const draft = useDraft(`scale.${name}.${id}.${String(cycle)}`, () => formOf(scale, locale));
+  const { id, cycle } = usePiano();
+  const draft = useDraft(`${name}.${id}.${String(cycle)}`, () => formOf(standing, locale));
   const [isAsked, setAsked] = useState(false);
-  const result = useMemo(() => termsOf(draft.typed, scale, locale), [draft.typed, scale, locale, termsOf]);
+  const result = useMemo(() => termsOf(draft.typed, standing, locale), [draft.typed, standing, locale, termsOf]);
   const issues = isAsked && !result.ok ? result.issues : [];
   return {
     draft,

@@ -13,6 +13,7 @@ import { Field } from '../ui/field.tsx';
 import { type SeriesName, seriesSizes } from './series.ts';
 import { standingSizes, trialFields } from './trial.ts';
 import type { TrialDesk } from './use-trial.ts';
+import '../ui/stepped.css';
 
 interface WhatIfProps {
   readonly keyNumber: KeyNumber;

@@ -18,6 +18,14 @@ describe('what a done job asks to be weighed again', () => {
     expect(stillToWeigh(done, states('finished', weighed('downWeightG', '2026-03-02T11:00:00Z'), weighed('upWeightG', '2026-03-02T11:00:00Z')))).toEqual([]);
   });
 
+  it('counts a figure by when it was typed: one held on the device since before the job was done does not answer it', () => {
+    const held = (typedAt: string): Reading => ({ ...weighed('downWeightG', '2026-03-02T11:00:00Z'), typedAt });
+    expect(stillToWeigh(done, states('finished', held('2026-03-02T09:30:00Z')))).toEqual(['downWeightG', 'upWeightG']);
+    expect(stillToWeigh(done, states('finished', held('2026-03-02T10:30:00Z')))).toEqual(['upWeightG']);
+    const ahead: Reading = { ...weighed('downWeightG', '2026-03-02T09:59:00Z'), typedAt: '2026-03-02T12:00:00Z' };
+    expect(stillToWeigh(done, states('finished', ahead))).toEqual(['downWeightG', 'upWeightG']);
+  });
+
   it('is asked of its own key and state only, and of no job that is open', () => {
     const both = (index: number) => [weighed('downWeightG', '2026-03-02T11:00:00Z', index), weighed('upWeightG', '2026-03-02T11:00:00Z', index)] as const;
     expect(stillToWeigh(done, states('finished', ...both(41)))).toHaveLength(2);

@@ -18,8 +18,13 @@ export function stillToWeigh(item: WorkItem, states: WeighedStates): readonly Qu
   if (status !== 'done' || doneAt === null || key === null) return [];
   const from = MEASURING.has(remedy) && remedy !== 'weighAgain' ? Number.NEGATIVE_INFINITY : Date.parse(doneAt);
   const weighed = new Set<string>();
-  for (const { scope, index, quantity, at } of states[stateToWeigh(item)].values()) {
-    if (scope === 'key' && index === key && Date.parse(at) >= from) weighed.add(quantity);
+  for (const reading of states[stateToWeigh(item)].values()) {
+    if (reading.scope === 'key' && reading.index === key && takenAt(reading) >= from) weighed.add(reading.quantity);
   }
   return remeasure.filter(isQuantityName).filter((quantity) => !weighed.has(quantity));
+}
+
+/** When a figure was taken: as typed, where the device said so, and never later than it was acknowledged, whatever the device's clock says. */
+function takenAt({ at, typedAt = at }: Reading): number {
+  return Math.min(Date.parse(at), Date.parse(typedAt));
 }

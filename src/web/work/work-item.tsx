@@ -19,10 +19,10 @@ interface WorkItemRowProps {
 export function WorkItemRow({ item, weighed, onStatus, isReadOnly }: WorkItemRowProps) {
   const say = useSay();
   const { compass } = usePiano();
-  const { key, cause, status, remedy } = item;
+  const { key, cause, status, remedy, remark } = item;
   const causeKey = `cause.${cause ?? ''}`;
   const where = key === null ? say('work.whole') : noteNameOf(compass, key);
-  const what = remedy === 'other' ? nameOfJob(say, item) : isMessageKey(causeKey) ? say(causeKey) : '';
+  const what = remedy === 'other' ? nameOfJob(say, item) : [isMessageKey(causeKey) ? say(causeKey) : '', remark].filter((part) => part !== '').join(' · ');
   const named = say('work.drop.of', { what: `${nameOfJob(say, item)}, ${where}` });
   return (
     <li className={`work-item work-${status}`}>

@@ -1,6 +1,7 @@
 import { analyseTouch } from '#action';
 import { type ActionTerms, type QuantityName, type Reading, type TouchIntent, actionTermsSchema } from '#instrument';
-import { type KeyLeadsMaterial, touchInputOf } from '../index.ts';
+import type { KeyLeadsMaterial } from '../key-leads-input.ts';
+import { touchInputOf } from '../touch-input.ts';
 
 type Place = readonly [scope: Reading['scope'], index: number, quantity: QuantityName, value: number];
 

@@ -36,7 +36,7 @@ const hammerOf = (hammers: StateHammers | undefined, keyNumber: KeyNumber): Anal
 function Found({ finding: { code, figureMm, limitMm } }: { readonly finding: AnalysedHammer['findings'][number] }) {
   const say = useSay();
   const figure = useFigures();
-  return <Note tone="warn"><span aria-hidden="true">▲ </span>{say(`hammers.finding.${code}`, { figure: figure(figureMm, 1, 'mm'), limit: figure(limitMm, 1, 'mm') })}</Note>;
+  return <Note tone="warn"><p><span aria-hidden="true">▲ </span>{say(`hammers.finding.${code}`, { figure: figure(figureMm, 1, 'mm'), limit: figure(limitMm, 1, 'mm') })}</p></Note>;
 }
 
 const read = ['strikeDistanceMm', 'speakingLengthMm', 'feltOverWoodMm', 'boreMm', 'rakeDeg', 'stringHeightMm'] as const;
@@ -71,7 +71,7 @@ function HammerTable({ keyNumber, states }: Pick<HammerPanelProps, 'keyNumber' |
           </tr>
         </thead>
         <tbody>
-          {read.map((name) => row(say(`quantity.${name}.name`), ({ hammer }) => (hammer[name] === undefined ? null : <>{figure(hammer[name], decimalsFor(hammer[name], 1), name === 'rakeDeg' ? 'deg' : 'mm')}</>)))}
+          {read.map((name) => row(say(`quantity.${name}.name`), ({ hammer }) => (hammer[name] === undefined ? null : <>{figure(hammer[name], name === 'speakingLengthMm' ? 1 : decimalsFor(hammer[name], 1), name === 'rakeDeg' ? 'deg' : 'mm')}</>)))}
           {row(ratio, ({ hammers, hammer }) => {
             const story = strikeRatioStory(ratio, hammer, { hammers, compass });
             if (hammer.strikeRatio === undefined || story === undefined) return null;

@@ -13,7 +13,7 @@ import { Choice } from '../../ui/choice.tsx';
 import { useFindingCommands } from '../regulation/regulation-commands.ts';
 import { useTakePart } from '../taken/take-part.ts';
 import { NothingTaken } from '../terms/nothing-taken.tsx';
-import { useStateAction } from '../terms/use-state-action.ts';
+import { useStateAction } from '../use-state-action.ts';
 import { HammerLifePanel } from './hammer-life.tsx';
 import { HammerPanel } from './hammer-panel.tsx';
 import { HammerPlots } from './hammer-plots.tsx';

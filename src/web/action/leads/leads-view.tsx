@@ -10,7 +10,7 @@ import { useLocale, useSay } from '../../language/use-say.ts';
 import { ProblemNote } from '../../shell/problem-note.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { Note } from '../../ui/note.tsx';
-import { useStateAction } from '../terms/use-state-action.ts';
+import { useStateAction } from '../use-state-action.ts';
 import { DrillingLinks } from './drilling-links.tsx';
 import { GatheredNotes } from './gathered-notes.tsx';
 import { KeysWithLeads } from './keys-with-leads.tsx';

@@ -24,7 +24,7 @@ function Found({ finding }: { readonly finding: RegulationFinding }) {
   const mm = (value: number): string => figure(value, 2, 'mm');
   const { code, name, figureMm, limitMm, toleranceMm, reach, turns } = finding;
   const way = figureMm > limitMm ? 'high' : 'low';
-  const words = { what: say(`quantity.${name}.short`), figure: mm(figureMm), limit: mm(limitMm), by: mm(Math.abs(figureMm - limitMm)), tolerance: figure(toleranceMm ?? 0, 2), way, dip: mm(reach?.dipMm ?? 0), blow: mm(reach?.blowMm ?? 0) };
+  const words = { name, what: say(`quantity.${name}.short`), figure: mm(figureMm), limit: mm(limitMm), by: mm(Math.abs(figureMm - limitMm)), tolerance: figure(toleranceMm ?? 0, 2), way, dip: mm(reach?.dipMm ?? 0), blow: mm(reach?.blowMm ?? 0) };
   const isGrave = GRAVE.has(code);
   return (
     <Note tone={isGrave ? 'bad' : 'warn'}>

@@ -94,8 +94,7 @@ export function RegulationAsked({ regulation }: { readonly regulation: StateRegu
       {columns.some(({ worked }) => worked !== undefined) && <p className="soft small">{say('regulation.asked.colours')}</p>}
       {asked.map((one) => one.misfit !== undefined && (
         <Note key={`${one.register} ${one.colour}`} tone="warn">
-          <span aria-hidden="true">▲ </span>
-          {say('regulation.asked.misfit', { register: say(`register.${one.register}`), colour: say(`colour.${one.colour}`), given: figure(one.misfit.givenAftertouchMm, 2, 'mm'), dip: figure(one.misfit.dipMm, 2, 'mm'), blow: figure(one.misfit.blowMm, 1, 'mm') })}
+          <p><span aria-hidden="true">▲ </span>{say('regulation.asked.misfit', { register: say(`register.${one.register}`), colour: say(`colour.${one.colour}`), given: figure(one.misfit.givenAftertouchMm, 2, 'mm'), dip: figure(one.misfit.dipMm, 2, 'mm'), blow: figure(one.misfit.blowMm, 1, 'mm') })}</p>
         </Note>
       ))}
     </section>

@@ -67,7 +67,7 @@ function SpecFields({ form, names, errorOf, onChange }: SpecFieldsProps) {
   return (
     <div className="spec-fields">
       {specRegisters.map((register, row) => (
-        <fieldset key={register} className="choice">
+        <fieldset key={register} className="spec-register">
           <legend>{say(`register.${register}`)}</legend>
           {names.map((name) => {
             const label = `${say(`quantity.${name}.short`)} (mm)`;

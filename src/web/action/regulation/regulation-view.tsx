@@ -11,7 +11,7 @@ import { ProblemNote } from '../../shell/problem-note.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { useTakePart } from '../taken/take-part.ts';
 import { NothingTaken } from '../terms/nothing-taken.tsx';
-import { useStateAction } from '../terms/use-state-action.ts';
+import { useStateAction } from '../use-state-action.ts';
 import { keyAfter, useFindingCommands } from './regulation-commands.ts';
 import { RegulationPanel } from './regulation-panel.tsx';
 import { RegulationPlots } from './regulation-plots.tsx';

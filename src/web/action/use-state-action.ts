@@ -1,9 +1,9 @@
 import type { ActionTermsDraft } from '#instrument';
 import { useMutation } from '@tanstack/react-query';
-import { call } from '../../api/client.ts';
-import { usePiano } from '../../api/piano.tsx';
-import { refreshPiano } from '../../api/queries.ts';
-import { noteWritten } from '../../undo/undo.ts';
+import { call } from '../api/client.ts';
+import { usePiano } from '../api/piano.tsx';
+import { refreshPiano } from '../api/queries.ts';
+import { noteWritten } from '../undo/undo.ts';
 
 /** States the terms of the action; can be undone like any step. */
 export function useStateAction() {

@@ -1,0 +1,45 @@
+import { type RegulationName, type RegulationOfRegister, type RegulationRow, regulationNames } from '#action';
+import { type Block, type Cell, asStated, bare, cell } from '#report';
+import type { ProofInput, ProvedRegulation } from './input.ts';
+
+/** The regulation as found and as finished: keys inside of those read, by figure, beside what was asked. Nothing where none was read. */
+export function regulationOf(input: ProofInput): readonly Block[] {
+  const { say, regulations = [] } = input;
+  const [first] = regulations;
+  if (first === undefined) return [];
+  const shown = regulationNames.filter((name) => regulations.some(({ analysis }) => analysis.rows.some((row) => row.name === name)));
+  const column = (label: string, width: number) => ({ label, align: 'start', width } as const);
+  return [
+    { type: 'heading', level: 1, text: say('proof.regulation') },
+    { type: 'paragraph', size: 'body', text: say('proof.regulation.how') },
+    {
+      type: 'table', strips: 1, rowHeads: true, caption: say('proof.regulation'),
+      columns: [column(say('proof.regulation'), 2.4), column(say('proof.regulation.asked'), 3.4), ...regulations.map(({ state }) => column(say(`proof.state.${state}`), 3.4))],
+      rows: shown.map((name) => [cell(say(`quantity.${name}.name`)), askedCell(name, first, input), ...regulations.map(({ analysis }) => countedCell(analysis.rows.find((row) => row.name === name), input))]),
+    },
+    { type: 'paragraph', size: 'small', text: say('proof.regulation.registers') },
+    { type: 'list', items: [...new Set(regulations.flatMap(({ assumed }) => assumed))].map((what) => say(`regulation.assumed.${what}`)) },
+  ];
+}
+
+/** What was asked in bass, middle and treble; of the figure that follows, the sharps in brackets. */
+function askedCell(name: RegulationName, { analysis: { asked } }: ProvedRegulation, input: ProofInput): Cell {
+  const { say } = input;
+  const colour = name === 'sharpHeightMm' ? 'sharp' : 'natural';
+  const of = (register: RegulationOfRegister['register'], keys: RegulationOfRegister['colour']) => asked.find((one) => one.register === register && one.colour === keys);
+  const figure = (one: RegulationOfRegister | undefined): string => (one?.figures[name] === undefined ? '–' : one.worked === name ? bare(one.figures[name], input, { decimals: 2 }) : asStated(one.figures[name], input));
+  const words = (register: RegulationOfRegister['register']): string => {
+    const own = of(register, colour);
+    return own?.worked === name ? `${figure(own)} (${figure(of(register, 'sharp'))})` : figure(own);
+  };
+  const isAsked = asked.some(({ figures }) => figures[name] !== undefined);
+  return isAsked ? cell(say('proof.regulation.askedBy', { bass: words('bass'), middle: words('middle'), treble: words('treble') })) : cell(say('proof.notStated'), 'quiet');
+}
+
+function countedCell(row: RegulationRow | undefined, input: ProofInput): Cell {
+  const { say } = input;
+  if (row === undefined) return cell('–', 'quiet');
+  const { read, judged, inside, medianMm = Number.NaN } = row;
+  const median = bare(medianMm, input, { decimals: 2 });
+  return judged === 0 ? cell(say('proof.regulation.read', { read, median })) : cell(say('proof.regulation.cell', { inside, judged, median }), inside < judged ? 'plain' : 'strong');
+}

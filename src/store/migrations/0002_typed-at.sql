@@ -1,0 +1,1 @@
+ALTER TABLE "reading" ADD COLUMN "typed_at" timestamp (3) with time zone;

@@ -96,3 +96,14 @@ describe('leads of the keys', () => {
     });
   }, 240_000);
 });
+
+describe('movement of a key', () => {
+  it('says what is to be measured, and how, before anything is drawn', async () => {
+    const page = await desk.open(`/pianos/${demo}/action`);
+    await page.getByRole('radio', { name: 'Movement' }).check();
+    await page.locator('.movement').waitFor();
+    expect(await page.locator('.key-panel').innerText()).toMatch(/To be measured first.*Height of the capstan above the key bed, at half stroke.*Key pressed half way/su);
+    await expectAccessible(page);
+    await page.context().close();
+  }, 120_000);
+});

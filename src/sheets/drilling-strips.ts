@@ -9,7 +9,7 @@ import type { SheetMaterial } from './sheet.ts';
 /** Drawing units to a millimetre of paper: a whole number, so that whole millimetres are drawn without rounding. */
 const PX_PER_MM = 4;
 /** What fits across both papers laid on their long side, inside the margins. */
-export const STRIP_MM = 263;
+const STRIP_MM = 263;
 /** A key is some 22 mm high; a strip somewhat less can be laid on its side. @source PRACTICE */
 const HEIGHT_MM = 14;
 /** Strip beyond the outermost hole and behind the balance hole. */
@@ -20,7 +20,7 @@ const JOIN_WORD_MM = 14;
 /** Strips on a page under its check line. */
 const ON_PAGE = 5;
 /** Length of the line the scale is checked with. */
-export const CHECK_MM = 100;
+const CHECK_MM = 100;
 
 /** A line of 100 mm between two ticks, to be held against a rule. */
 export function checkLine({ say }: SheetMaterial): FigureBlock {
@@ -47,7 +47,7 @@ interface Stretch {
 }
 
 /** The stretch of a key its strip covers, in pieces that fit the paper, cut clear of every hole. */
-export function piecesOf({ leads, plugs, keyFrontLengthMm }: Pick<PlannedLeads, 'leads' | 'plugs' | 'keyFrontLengthMm'>, widthMm = STRIP_MM): readonly Stretch[] {
+function piecesOf({ leads, plugs, keyFrontLengthMm }: Pick<PlannedLeads, 'leads' | 'plugs' | 'keyFrontLengthMm'>, widthMm = STRIP_MM): readonly Stretch[] {
   const holes = [...leads, ...plugs];
   const fromMm = Math.min(-BEHIND_MM, ...holes.map(({ positionMm, diameterMm }) => positionMm - diameterMm / 2 - BEYOND_MM));
   const least = Math.max(60, ...holes.map(({ positionMm, diameterMm }) => positionMm + diameterMm / 2 + BEYOND_MM));
@@ -89,7 +89,7 @@ function titleOf({ key, effect, measuredFrontWeightG: before }: PlannedLeads, co
 }
 
 /** The holes of a key with what is to be done to each. */
-export function holesOf({ leads, plugs, bed }: PlannedLeads, material: SheetMaterial): readonly StripHole[] {
+function holesOf({ leads, plugs, bed }: PlannedLeads, material: SheetMaterial): readonly StripHole[] {
   const { say } = material;
   const hole = (lead: PlannedLeads['plugs'][number], use: HoleUse): StripHole => ({
     ...lead, use,

@@ -11,7 +11,7 @@ import { type PlanMaterial, touchPlanInputOf } from './touch-plan.ts';
 export type KeyLeadsMaterial = Omit<PlanMaterial, 'intent'> & { readonly intent: PlanMaterial['intent'] | null };
 
 /** Why the leads of a key cannot be worked out; words under `leads.missing.<name>`. */
-export const leadsMissing = ['noneNoted', 'frontWeight', 'arm', 'width', 'length', 'halfLead', 'holesMeet', 'offKey', 'target'] as const;
+const leadsMissing = ['noneNoted', 'frontWeight', 'arm', 'width', 'length', 'halfLead', 'holesMeet', 'offKey', 'target'] as const;
 export type LeadsMissing = (typeof leadsMissing)[number];
 
 /** What was taken for granted, and for which keys; words under `leads.assumed.<name>`. */

@@ -4,7 +4,7 @@ import { type Grams, type GramsPerCubicMillimetre, type Millimetres, grams, gram
 import { USUAL_GAP_MM } from './plan-bed.ts';
 
 /** What a shop works to where it states nothing else. */
-export const usualLeadTerms = {
+const usualLeadTerms = {
   /** Half an inch, the commonest lead. @source PRACTICE */
   drillMm: 12.7,
   /** @source PRACTICE */
@@ -66,7 +66,7 @@ export function leadRulesOf(terms: ActionTerms | null, diametersFound: readonly 
 }
 
 /** How far a key reaches, as far as it was measured. */
-export interface KeyEnds {
+interface KeyEnds {
   readonly frontMm: number;
   /** Balance point to the back end. */
   readonly backMm?: number | undefined;

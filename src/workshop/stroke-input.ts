@@ -47,13 +47,13 @@ export function strokeInputOf({ instrument, readings, cycle, terms, key }: Strok
   const section = instrument.sections.find(({ firstKey, lastKey }) => key >= firstKey && key <= lastKey);
   const nearby = keysOf(compass).filter((one) => section !== undefined && one >= section.firstKey && one <= section.lastKey).flatMap((one) => sizes.ofKey(one, 'stringHeightMm') ?? []);
   const own = (name: QuantityName): number | undefined => sizes.ofKey(key, name);
-  const fallBack: Partial<Record<Needed, number | undefined>> = { stringHeightMm: nearby.length === 0 ? undefined : medianOf(nearby), ...Object.fromEntries(ASKED.map((name) => [name, asked?.[name] ?? undefined])) };
-  const known: Partial<Record<Needed, number | undefined>> = Object.fromEntries([
-    ...OF_COLOUR.map((name) => [name, sizes.ofColour(colour, name)]), ...OF_WHOLE.map((name) => [name, sizes.ofWhole(name)]), ...OF_KEY.map((name) => [name, own(name) ?? fallBack[name]]),
+  const fallBack: Partial<Record<Needed, number | null | undefined>> = { stringHeightMm: nearby.length === 0 ? undefined : medianOf(nearby), blowMm: asked?.blowMm, letOffMm: asked?.letOffMm, dipMm: asked?.dipMm };
+  const known = new Map<Needed, number | undefined>([
+    ...OF_COLOUR.map((name) => [name, sizes.ofColour(colour, name)] as const), ...OF_WHOLE.map((name) => [name, sizes.ofWhole(name)] as const), ...OF_KEY.map((name) => [name, own(name) ?? fallBack[name] ?? undefined] as const),
   ]);
-  const missing = [...OF_COLOUR, ...OF_WHOLE, ...OF_KEY].filter((name) => known[name] === undefined);
+  const missing = [...OF_COLOUR, ...OF_WHOLE, ...OF_KEY].filter((name) => known.get(name) === undefined);
   if (missing.length > 0) return { missing, assumed: [] };
-  const mm = (name: Needed) => millimetres(known[name] ?? 0);
+  const mm = (name: Needed) => millimetres(known.get(name) ?? 0);
   const jack = jackOf(sizes.ofWhole);
   const holds: Readonly<Record<StrokeAssumption, boolean>> = {
     lossUsual: terms?.lossMm == null, halfStroke: true, facesLevel: true, letsGoAtOnce: jack === undefined, heightOfSection: own('stringHeightMm') === undefined, asAsked: ASKED.some((name) => own(name) === undefined),

@@ -15,18 +15,23 @@ const touch: readonly Reading[] = [[46, 49, 25], [47, 48.5, 25], [48, 49.5, 25.5
 const stuck: Reading = { ...reading('downWeightG', 55, 0), typed: null, value: null, outcome: 'sticks' };
 
 /** Leads of a key, from the front. */
-export const leadsOf = (key: number, state: Reading['state'], leads: readonly (readonly [positionMm: number, diameterMm: number])[]): readonly Reading[] => leads.flatMap(([position, diameter], index) => [
+const leadsOf = (key: number, state: Reading['state'], leads: readonly (readonly [positionMm: number, diameterMm: number])[]): readonly Reading[] => leads.flatMap(([position, diameter], index) => [
   { ...reading(`lead${String(index + 1)}PositionMm` as QuantityName, key, position), state, id: `${state} ${String(key)} ${String(index)} x` }, { ...reading(`lead${String(index + 1)}DiameterMm` as QuantityName, key, diameter), state, id: `${state} ${String(key)} ${String(index)} d` },
 ]);
 
-/** An invented grand with its arms, the touch of ten keys, the regulation of four, one of which blocks, and the leads of three, found and planned. */
+/** An invented grand with its arms, the touch of ten keys, the regulation of four, one of which blocks. */
 export const grandReadings: readonly Reading[] = [
   ...(Object.entries(arms) as [QuantityName, number][]).flatMap(([name, value]) => [reading(name, 0, value, 'colour'), reading(name, 1, value, 'colour')]),
-  ...leadsOf(40, 'found', [[178, 12.7], [100, 11]]), ...leadsOf(40, 'planned', [[178, 12.7], [140, 12.7]]), ...leadsOf(41, 'found', [[150, 11]]), ...leadsOf(41, 'planned', [[150, 11]]),
-  ...leadsOf(42, 'found', [[160, 12.7]]), { ...reading('lead1PositionMm', 42, 0), state: 'planned', typed: null, value: null, outcome: 'missing' },
-  reading('keyWidthMm', 0, 13, 'colour'), reading('keyWidthMm', 1, 11.5, 'colour'), reading('frontWeightG', 40, 24.6), reading('frontWeightG', 41, 20), reading('frontWeightG', 42, 12),
   ...[40, 41, 42, 43].flatMap((key) => [reading('blowMm', key, key === 42 ? 47.5 : 45), reading('letOffMm', key, key === 43 ? 0 : 1.5), reading('dipMm', key, 10), reading('dropMm', key, 1.75)]),
   ...touch, stuck,
+];
+
+/** The same grand with the leads of three keys, found and planned: one drilled and plugged, one left, one without lead. */
+export const leadedReadings: readonly Reading[] = [
+  ...grandReadings,
+  ...leadsOf(40, 'found', [[178, 12.7], [100, 11]]), ...leadsOf(40, 'planned', [[178, 12.7], [140, 12.7]]), ...leadsOf(41, 'found', [[150, 11]]), ...leadsOf(41, 'planned', [[150, 11]]),
+  ...leadsOf(42, 'found', [[160, 12.7]]), { ...reading('lead1PositionMm', 42, 0), state: 'planned', typed: null, value: null, outcome: 'missing' },
+  reading('keyWidthMm', 0, 13, 'colour'), reading('keyWidthMm', 1, 11.5, 'colour'),
 ];
 
 const spec = { blowMm: 45, letOffMm: 1.5, dropMm: 1.75, aftertouchMm: 1, checkMm: 14 };

@@ -4,7 +4,7 @@ import type { LeadedKey } from '#workshop';
 import type { LeadAnswer } from './leads-jobs.ts';
 
 /** What a set of leads does to the inertia of one key, beside its hammer. */
-export interface InertiaChange {
+interface InertiaChange {
   readonly beforeG: number;
   readonly afterG: number;
   /** The hammer as it works at the key front, and what at the hammer does the same; absent where hammer or ratio is not known. */

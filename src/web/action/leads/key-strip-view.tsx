@@ -8,7 +8,7 @@ import { useWidth } from '../../leaves/use-width.ts';
 import type { LeadAnswer } from './leads-jobs.ts';
 
 /** A hole of a key with what becomes of it, and what a lead in it adds. */
-export interface KeyHole extends Lead {
+interface KeyHole extends Lead {
   readonly use: HoleUse;
   readonly netMassG?: number;
 }

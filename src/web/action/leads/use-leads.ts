@@ -2,7 +2,7 @@ import type { Issue } from '#result';
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { LeadAnswer, LeadJob, LeadsNews, LeadsOrder } from './leads-jobs.ts';
 
-export interface LeadsState {
+interface LeadsState {
   readonly isRunning: boolean;
   readonly of: number;
   readonly answers: readonly LeadAnswer[];

@@ -24,7 +24,7 @@ export function StrokeFacts({ stroke, measures, dropMm }: StrokeFactsProps) {
       <h3>{say('movement.facts')}</h3>
       <ul className="assumed">
         <li>{say('movement.fact.letOff', { travel: mm(letOff.edgeTravelMm, 2), below: mm(letOff.hammerToStringMm) })}</li>
-        <li>{aftertouchMm >= 0 ? say('movement.fact.aftertouch', { after: mm(aftertouchMm, 2) }) : say('movement.fact.lands', { short: mm(-aftertouchMm, 2) })} <Figure value={aftertouchMm} decimals={2} unit="mm" story={story(say('quantity.aftertouchMm.name'), 'aftertouchMm')} /></li>
+        <li>{aftertouchMm >= 0 ? say('movement.fact.aftertouch') : say('movement.fact.lands', { short: mm(0 - aftertouchMm, 2) })} <Figure value={aftertouchMm} decimals={2} unit="mm" story={story(say('quantity.aftertouchMm.name'), 'aftertouchMm')} /></li>
         {dropMm !== undefined && <li>{say('movement.fact.drop', { drop: mm(dropMm), below: mm(measures.letOffMm + dropMm) })}</li>}
         {measured.rates !== undefined && measured.departurePct !== undefined && <li>{say('movement.fact.levers', { ratio: figure(levers.actionRatio, 3), here: figure(measured.rates.actionRatio, 3), departure: percent(measured.departurePct) })}</li>}
         <li>{say('movement.fact.mean', { mean: figure(meanRatio, 3), departure: percent(meanDeparturePct) })}</li>

@@ -44,10 +44,11 @@ function solve(problem: LeastWorkProblem): LeastWork {
   };
 }
 
-/** All that may be done at a key; nothing else where it is inside as found, since no work takes less than none. */
+/** All that may be done at a key and changes anything; nothing else where it is inside as found, since no work takes less than none. */
 function triedAt(task: KeyTask): readonly Choice[] {
   const untouched = choiceOf(task, []);
-  return isInside(untouched) ? [untouched] : choicesOf(task);
+  if (isInside(untouched)) return [untouched];
+  return choicesOf({ ...task, offers: task.offers.filter(({ from, to }) => from !== 0 || to !== 0) });
 }
 
 interface OpenSetups {

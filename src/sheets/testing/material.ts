@@ -31,7 +31,7 @@ export const leadedReadings: readonly Reading[] = [
   ...grandReadings,
   ...leadsOf(40, 'found', [[178, 12.7], [100, 11]]), ...leadsOf(40, 'planned', [[178, 12.7], [140, 12.7]]), ...leadsOf(41, 'found', [[150, 11]]), ...leadsOf(41, 'planned', [[150, 11]]),
   ...leadsOf(42, 'found', [[160, 12.7]]), { ...reading('lead1PositionMm', 42, 0), state: 'planned', typed: null, value: null, outcome: 'missing' },
-  reading('keyWidthMm', 0, 13, 'colour'), reading('keyWidthMm', 1, 11.5, 'colour'),
+  reading('frontWeightG', 40, 24), reading('frontWeightG', 42, 24), reading('keyWidthMm', 0, 13, 'colour'), reading('keyWidthMm', 1, 11.5, 'colour'),
 ];
 
 const spec = { blowMm: 45, letOffMm: 1.5, dropMm: 1.75, aftertouchMm: 1, checkMm: 14 };

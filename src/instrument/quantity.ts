@@ -113,7 +113,7 @@ export const quantities = {
   spreadMm: ofRegulation('spreadMm', [110, 116], [50, 200], { scope: 'instrument' }),
   damperG: ofRegulation('damperG', [0, 60], [0, 300], { unit: 'g' }),
   springTorqueGMm: ofRegulation('springTorqueGMm', [20, 500], [0, 5000], { unit: 'gmm', decimals: 0 }),
-  strikeDistanceMm: ofHammers('strikeDistanceMm', [2, 270], [0, 600]),
+  strikeDistanceMm: ofHammers('strikeDistanceMm', [2, 270], [0.1, 600]),
   boreMm: ofHammers('boreMm', [40, 66], [10, 120]),
   rakeDeg: ofHammers('rakeDeg', [-4, 8], [-45, 45], { unit: 'deg' }),
   feltOverWoodMm: ofHammers('feltOverWoodMm', [1.5, 25], [0, 60]),

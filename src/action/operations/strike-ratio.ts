@@ -7,12 +7,12 @@ import { strikeRatioOf } from '../hammers/strike-line.ts';
 export const strikeRatioOperation = defineOperation({
   name: 'strike-ratio',
   input: z.strictObject({
-    strikeDistanceMm: field.millimetres({ min: 0, max: 10_000, describe: 'Front end of the speaking length to the middle of the hammer' }),
+    strikeDistanceMm: field.millimetres({ min: 0.01, max: 10_000, describe: 'Front end of the speaking length to the middle of the hammer' }),
     speakingLengthMm: field.millimetres({ min: 1, max: 10_000, describe: 'Speaking length of the same note' }),
   }),
   output: z.strictObject({
     strikeRatio: field.ratio({ describe: 'd/L' }),
-    partsOfLength: field.number({ describe: 'L/d, as the trade says it: one part in so many; 0 where the hammer strikes the very end' }),
+    partsOfLength: field.number({ describe: 'L/d, as the trade says it: one part in so many' }),
   }),
   formula: ['d/L'],
   sources: ['OWN', 'CONKLIN-1990', 'STULOV-1995'],
@@ -20,6 +20,6 @@ export const strikeRatioOperation = defineOperation({
   run: (given) => {
     const { strikeDistanceMm: d, speakingLengthMm: length } = given;
     if (d >= length) return refuse({ code: 'order', path: 'strikeDistanceMm', given: d, allowed: `less than the speaking length, ${String(length)}`, params: { reason: 'strikeBeyond', below: length } });
-    return ok({ strikeRatio: strikeRatioOf(given), partsOfLength: d === 0 ? 0 : length / d });
+    return ok({ strikeRatio: strikeRatioOf(given), partsOfLength: length / d });
   },
 });

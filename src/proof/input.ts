@@ -1,4 +1,4 @@
-import type { LeastWork, RegulationAnalysis, TouchAnalysis } from '#action';
+import type { LeastWork, RegulationAnalysis, RegulationInput, TouchAnalysis } from '#action';
 import type { BellyAnalysis, BellyInput } from '#belly';
 import type { Instrument, Reading, State, TouchIntent, WeighingSession } from '#instrument';
 import type { ScaleAnalysis } from '#strings';
@@ -39,6 +39,7 @@ export interface ProvedRegulation {
   readonly state: ProvedState;
   readonly analysis: RegulationAnalysis;
   readonly assumed: readonly RegulationAssumption[];
+  readonly tolerances: RegulationInput['tolerances'];
 }
 
 /** Everything a proof is made of. Clock and language come in from outside; nothing is looked up. */

@@ -77,6 +77,6 @@ function regulationsOf(material: ProofMaterial, kind: 'grand' | 'upright'): read
   const { instrument: { firstMidi, lastMidi }, readings, cycle, action = null } = material;
   return (['found', 'finished'] as const).filter((state) => isNoted(material, state, 'regulation')).map((state) => {
     const { input, assumed } = regulationInputOf({ instrument: { kind, firstMidi, lastMidi }, readings, cycle, state, terms: action });
-    return { state, analysis: analyseRegulation(input), assumed };
+    return { state, analysis: analyseRegulation(input), assumed, tolerances: input.tolerances };
   });
 }

@@ -1,8 +1,15 @@
 import { type RegulationName, type RegulationOfRegister, type RegulationRow, regulationNames } from '#action';
-import { type Block, type Cell, asStated, bare, cell } from '#report';
+import { compassOf } from '#instrument';
+import { regulationPlot } from '#plot';
+import { type Block, type Cell, type FigureBlock, asStated, bare, cell } from '#report';
+import { DRAWING_WIDTH_PX } from './cover.ts';
 import type { ProofInput, ProvedRegulation } from './input.ts';
 
-/** The regulation as found and as finished: keys inside of those read, by figure, beside what was asked. Nothing where none was read. */
+/** Of what was read, the figures a player feels are drawn. */
+const DRAWN = new Set<RegulationName>(['blowMm', 'letOffMm', 'dipMm', 'aftertouchMm']);
+const MOST_DRAWN = 3;
+
+/** The regulation as found and as finished, on a page of its own: keys inside of those read, by figure, beside what was asked, and plots. Nothing where none was read. */
 export function regulationOf(input: ProofInput): readonly Block[] {
   const { say, regulations = [] } = input;
   const [first] = regulations;
@@ -10,6 +17,7 @@ export function regulationOf(input: ProofInput): readonly Block[] {
   const shown = regulationNames.filter((name) => regulations.some(({ analysis }) => analysis.rows.some((row) => row.name === name)));
   const column = (label: string, width: number) => ({ label, align: 'start', width } as const);
   return [
+    { type: 'pageBreak' },
     { type: 'heading', level: 1, text: say('proof.regulation') },
     { type: 'paragraph', size: 'body', text: say('proof.regulation.how') },
     {
@@ -19,7 +27,16 @@ export function regulationOf(input: ProofInput): readonly Block[] {
     },
     { type: 'paragraph', size: 'small', text: say('proof.regulation.registers') },
     { type: 'list', items: [...new Set(regulations.flatMap(({ assumed }) => assumed))].map((what) => say(`regulation.assumed.${what}`)) },
+    ...shown.filter((name) => DRAWN.has(name)).slice(0, MOST_DRAWN).map((name) => plotOf(name, regulations, input)),
   ];
+}
+
+function plotOf(name: RegulationName, regulations: readonly ProvedRegulation[], { say, instrument, locale }: ProofInput): FigureBlock {
+  const title = say(`quantity.${name}.name`);
+  const states = regulations.map(({ state, analysis }) => ({ state, label: say(`proof.state.${state}`), regulation: analysis }));
+  const alt = say('regulation.plots.described', { what: title, states: states.map(({ label }) => label).join(', ') });
+  const scene = regulationPlot({ name, states, toleranceMm: regulations[0]?.tolerances[name] ?? 0, compass: compassOf(instrument), locale, widthPx: DRAWING_WIDTH_PX, heightPx: 190, title, description: alt, yLabel: title });
+  return { type: 'figure', scene, alt, caption: '' };
 }
 
 /** What was asked in bass, middle and treble; of the figure that follows, the sharps in brackets. */

@@ -120,6 +120,13 @@ describe.each(operations.map((operation) => [operation.name, operation] as const
     for (const extreme of [Number.MAX_VALUE, -Number.MAX_VALUE]) expect(pathsRefused(operation, replaced(example, path, extreme))).toContain(text);
   });
 
+  it.each(numbers.map(({ path }) => [textOf(path), path] as const))('answers or refuses the smallest numbers there are at %s, and nought', (_, path) => {
+    for (const tiny of [5e-324, -5e-324, 1e-300, 0]) {
+      const result = run(operation, replaced(example, path, tiny));
+      if (result.ok) expect(operation.output.safeParse(result.value).error, String(tiny)).toBeUndefined();
+    }
+  });
+
   it('refuses empty lists where it takes lists', () => {
     for (const path of listsOf(example).filter((list) => !MAY_BE_EMPTY.has(String(list.at(-1))))) expect(pathsRefused(operation, replaced(example, path, []))).toContain(textOf(path));
   });

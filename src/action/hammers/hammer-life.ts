@@ -16,7 +16,7 @@ export interface HammerLife {
   /** Until reshaping is due, were each done on time. */
   readonly toReshapeHours: number;
   readonly leftHours: number;
-  /** Absent where nobody plays: then hours do not turn into years. */
+  /** Absent where nobody plays, or next to never: then hours do not turn into years. */
   readonly leftYears?: number;
   readonly reshapesLeft: number;
 }
@@ -45,9 +45,10 @@ export function hammerLifeOf({ hoursPerWeek, ageYears, reshapeCount, reshapeHour
   const reshapesLeft = Math.max(0, mostReshapes - reshapeCount);
   const byReshapes = (mostReshapes - reshapeCount + 1) * reshapeHours;
   const leftHours = Math.max(0, Math.min(byHours, byReshapes));
+  const leftYears = leftHours / (hoursPerWeek * WEEKS_A_YEAR);
   return {
     hoursPlayed, leftHours, reshapesLeft,
     toReshapeHours: Math.max(0, (reshapeCount + 1) * reshapeHours - hoursPlayed),
-    ...(hoursPerWeek > 0 ? { leftYears: leftHours / (hoursPerWeek * WEEKS_A_YEAR) } : {}),
+    ...(hoursPerWeek > 0 && Number.isFinite(leftYears) ? { leftYears } : {}),
   };
 }

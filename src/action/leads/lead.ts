@@ -93,12 +93,13 @@ export function meetingLeadsOf(leads: readonly Lead[]): readonly (readonly [numb
 
 /**
  * Acceleration of the key at its measuring point below which a lead helps it down, and above which the lead holds it back.
- * g·a/x, m/s²; the place of a lead decides it, not its size. `undefined` for a lead at or behind the balance point,
- * which never helps.
+ * g·a/x, m/s²; the place of a lead decides it, not its size. `undefined` for a lead at the balance point, which neither helps
+ * nor hinders, or behind it, where it never helps.
  * @source BIRKETT-LIST after; a mass falls freely with g, and the key carries it with x/a of its own acceleration
  */
 export function leadBreakPointOf({ positionMm }: Pick<Lead, 'positionMm'>, keyFrontMm: Millimetres): MetresPerSecondSquared | undefined {
-  return positionMm > 0 ? metresPerSecondSquared((STANDARD_GRAVITY_M_PER_S2 * keyFrontMm) / positionMm) : undefined;
+  const acceleration = (STANDARD_GRAVITY_M_PER_S2 * keyFrontMm) / positionMm;
+  return acceleration > 0 && Number.isFinite(acceleration) ? metresPerSecondSquared(acceleration) : undefined;
 }
 
 /** What is to be drilled out of the middle of a lead. */

@@ -23,8 +23,8 @@ export function CommandHost() {
       { id: 'theme.light', label: 'command.theme.light', group: 'command.group.look', perform: () => { setPreferences({ theme: 'light' }); } },
       { id: 'theme.dark', label: 'command.theme.dark', group: 'command.group.look', perform: () => { setPreferences({ theme: 'dark' }); } },
       { id: 'theme.system', label: 'command.theme.system', group: 'command.group.look', perform: () => { setPreferences({ theme: 'system' }); } },
-      { id: 'language.en', label: 'command.language.en', group: 'command.group.look', perform: () => { chooseLanguage('en'); } },
-      { id: 'language.de', label: 'command.language.de', group: 'command.group.look', perform: () => { chooseLanguage('de'); } },
+      { id: 'language.en', label: 'command.language.en', group: 'command.group.look', perform: () => void chooseLanguage('en') },
+      { id: 'language.de', label: 'command.language.de', group: 'command.group.look', perform: () => void chooseLanguage('de') },
     ],
     [navigate],
   );

@@ -1,4 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
 import { healthQuery } from '../api/queries.ts';
 import { KeyList } from '../commands/key-list.tsx';
 import { useFigures, useSay } from '../language/use-say.ts';
@@ -14,6 +15,7 @@ export function SettingsPage() {
   const say = useSay();
   const figure = useFigures();
   const { language, theme, contrast } = usePreferences();
+  const [wanted, setWanted] = useState<Preferences['language']>();
   return (
     <section className="page settings">
       <h1>{say('shell.nav.settings')}</h1>
@@ -26,9 +28,12 @@ export function SettingsPage() {
         <p className="soft">{say('settings.look.device')}</p>
         <Choice<Preferences['language']>
           label={say('settings.language')}
-          value={language}
+          value={wanted ?? language}
           options={[{ value: 'en', label: <span lang="en">{say('settings.language.en')}</span> }, { value: 'de', label: <span lang="de">{say('settings.language.de')}</span> }]}
-          onChange={chooseLanguage}
+          onChange={(value) => {
+            setWanted(value);
+            void chooseLanguage(value).finally(() => { setWanted(undefined); });
+          }}
           hint={say('settings.language.hint', { figure: figure(49.5, 1, 'g') })}
         />
         <Choice<Preferences['theme']>

@@ -5,7 +5,7 @@ export const action: Readonly<Record<keyof typeof english, string>> = {
   'action.title': 'Mechanik',
   'action.view': 'Was gezeigt wird',
   'action.view.measured': 'Gemessen',
-  'action.view.taken': 'Bleie, Regulierung, Hämmer',
+  'action.view.taken': 'Aufnehmen',
   'action.taken.part': 'Was aufgenommen wird',
   'action.taken.leads': 'Bleie',
   'action.taken.regulation': 'Regulierung',

@@ -3,7 +3,7 @@ export const action = {
   'action.title': 'Action',
   'action.view': 'What to look at',
   'action.view.measured': 'Measured',
-  'action.view.taken': 'Leads, regulation, hammers',
+  'action.view.taken': 'Take readings',
   'action.taken.part': 'What to take down',
   'action.taken.leads': 'Leads',
   'action.taken.regulation': 'Regulation',

@@ -5,7 +5,7 @@ import { buildProof, proofInputOf } from '#proof';
 import type { ReportDocument } from '#report';
 import { type BenchStore, SHOP } from '#store';
 import { createSay } from '#text';
-import { tableOfReadings } from '#workshop';
+import { stayOf, tableOfReadings } from '#workshop';
 import type { Hono } from 'hono';
 import { accepted } from './failure.ts';
 import { fileAnswer, idOf } from './file-answer.ts';
@@ -45,9 +45,11 @@ interface ProofRequest {
 
 /** The proof of one cycle of a kept piano, read, worked out and laid out anew. */
 async function proofOf(store: BenchStore, id: string, { locale, printedAt, ...query }: ProofRequest): Promise<{ readonly document: ReportDocument; readonly name: string }> {
-  const { instrument, sessions, intents, scales, actions, work, head } = await store.getPiano(id);
+  const piano = await store.getPiano(id);
+  const { instrument, head } = piano;
   const cycle = query.cycle === undefined ? instrument.cycle : Number(query.cycle);
   const [readings, people] = await Promise.all([store.listReadings(id, cycle), store.listPeople(SHOP)]);
-  const material = { instrument, sessions: sessions.filter((session) => session.cycle === cycle), readings, cycle, intent: intents[String(cycle)] ?? null, terms: scales[String(cycle)] ?? null, action: actions[String(cycle)] ?? null, work, head, people, printedAt, locale, say: createSay(locale) };
+  const { scale: terms, ...stay } = stayOf(piano, cycle);
+  const material = { ...stay, terms, instrument, readings, head, people, printedAt, locale, say: createSay(locale) };
   return { document: buildProof(proofInputOf(material)), name: instrument.name };
 }

@@ -4,6 +4,7 @@ import { checkInput } from '#operation';
 import { type OrderDocumentInput, type OrderFieldName, type OrderTerms, chartTable, checkOrderTerms, hasStrings, orderDocument, orderFieldNames, stringOrderOf, stringingChart, wireTable, woundSheetTable } from '#order';
 import type { BenchStore } from '#store';
 import { createSay } from '#text';
+import { stayOf } from '#workshop';
 import type { Context, Hono } from 'hono';
 import { Refusal, accepted } from './failure.ts';
 import { fileAnswer, idOf } from './file-answer.ts';
@@ -43,9 +44,10 @@ const localed = ({ locale }: OrderQuery): { readonly locale?: string } => (local
 
 async function orderInputOf(store: BenchStore, id: string, query: OrderQuery, made: { readonly locale: string; readonly printedAt: string }): Promise<OrderDocumentInput> {
   const orderTerms = accepted(checkOrderTerms(termsOf(query)));
-  const { instrument, scales, head } = await store.getPiano(id);
+  const piano = await store.getPiano(id);
+  const { instrument, head } = piano;
   const cycle = query.cycle === undefined ? instrument.cycle : Number(query.cycle);
-  const order = stringOrderOf({ instrument, readings: await store.listReadings(id, cycle), cycle, state: query.state, terms: scales[String(cycle)] ?? null, orderTerms });
+  const order = stringOrderOf({ instrument, readings: await store.listReadings(id, cycle), cycle, state: query.state, terms: stayOf(piano, cycle).scale, orderTerms });
   const say = createSay(made.locale);
   if (!hasStrings(order)) throw new Refusal('refused', [], say('cli.order.nothing', { state: say(`proof.state.${query.state}`) }));
   return { instrument, order, cycle, head, say, ...made };

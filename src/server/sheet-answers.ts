@@ -4,6 +4,7 @@ import { type Sheet, type SheetMaterial, type SheetName, sheets } from '#sheets'
 import type { State } from '#instrument';
 import type { BenchStore } from '#store';
 import { createSay } from '#text';
+import { stayOf } from '#workshop';
 import type { Context, Hono } from 'hono';
 import { Refusal, accepted } from './failure.ts';
 import { fileAnswer, idOf } from './file-answer.ts';
@@ -35,9 +36,10 @@ export function mountSheets(app: Hono, { store, clock }: Bench): void {
 }
 
 async function sheetMaterialOf(store: BenchStore, id: string, { sheet, state, ...query }: SheetQuery, made: { readonly locale: string; readonly printedAt: string }): Promise<SheetMaterial> {
-  const { instrument, actions, scales, intents, sessions, head } = await store.getPiano(id);
+  const piano = await store.getPiano(id);
+  const { instrument, head } = piano;
   const cycle = query.cycle === undefined ? instrument.cycle : Number(query.cycle);
-  const material: SheetMaterial = { instrument, readings: await store.listReadings(id, cycle), cycle, state, action: actions[String(cycle)] ?? null, scale: scales[String(cycle)] ?? null, intent: intents[String(cycle)] ?? null, sessions, head, say: createSay(made.locale), ...made };
+  const material: SheetMaterial = { ...stayOf(piano, cycle), instrument, readings: await store.listReadings(id, cycle), state, head, say: createSay(made.locale), ...made };
   const nothing = sheets[sheet].nothing(material);
   if (nothing !== undefined) throw new Refusal('refused', [], nothing);
   return material;

@@ -9,6 +9,8 @@ export type { FigurePlace } from './place.ts';
 export { changeSchema, eventKinds, eventSchema, personDraftSchema, readingBatchAnswerSchema, readingBatchSchema, readingEntrySchema, sessionReadingsSchema, workItemDraftSchema, workItemSchema } from './records.ts';
 export type { Change, EventKind, LogEvent, Person, ReadingBatch, ReadingBatchAnswer, ReadingEntry, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from './records.ts';
 export { PERSON_HEADER, routes } from './routes.ts';
+export { stayOf } from './stay.ts';
+export type { Stay } from './stay.ts';
 export type { Answer, Body, ImportPreview, ImportRow, ImportSource, Query, Route, RouteName, Routes } from './routes.ts';
 export { tableOfReadings } from './export-table.ts';
 export type { ExportRequest } from './export-table.ts';

@@ -1,9 +1,10 @@
 import path from 'node:path';
 import { type Instrument, compassOf, states } from '#instrument';
-import { type OrderDocumentInput, type OrderField, type OrderFieldName, type OrderTerms, checkOrderTerms, orderFieldNames, orderFields } from '#order';
+import { type OrderDocumentInput, type OrderField, type OrderFieldName, type OrderTerms, chartTable, checkOrderTerms, hasStrings, orderDocument, orderFieldNames, orderFields, stringOrderOf, stringingChart, wireTable, woundSheetTable } from '#order';
 import type { Issue } from '#result';
 import { createSay } from '#text';
 import { parseMeasure } from '#units';
+import { stayOf } from '#workshop';
 import type { CommandModule, InferredOptionTypes } from 'yargs';
 import { localeAsked, paperFor, writeWhole } from '../document-file.ts';
 import { refused } from '../failure.ts';
@@ -71,26 +72,24 @@ function statedTerms(given: OrderArguments, locale: string): OrderTerms {
 }
 
 async function inputOf(given: OrderArguments, locale: string, orderTerms: OrderTerms): Promise<OrderDocumentInput> {
-  const { hasStrings, stringOrderOf } = await import('#order');
   const { state } = given;
   return withStore(given, async (store) => {
     const { id, cycle: current }: Instrument = await findInstrument(store, given.instrument);
     const cycle = cycleOf(given.cycle, current);
-    const { instrument, scales, head } = await store.getPiano(id);
-    const found = stringOrderOf({ instrument, readings: await store.listReadings(id, cycle), cycle, state, terms: scales[String(cycle)] ?? null, orderTerms });
+    const piano = await store.getPiano(id);
+    const { instrument, head } = piano;
+    const found = stringOrderOf({ instrument, readings: await store.listReadings(id, cycle), cycle, state, terms: stayOf(piano, cycle).scale, orderTerms });
     if (!hasStrings(found)) throw refused([], say('cli.order.nothing', { state: say(`proof.state.${state}`) }));
     return { instrument, order: found, cycle, head, printedAt: new Date().toISOString(), locale, say: createSay(locale) };
   });
 }
 
 async function pdfOf({ chart, paper: named }: OrderArguments, input: OrderDocumentInput): Promise<Uint8Array> {
-  const { orderDocument, stringingChart } = await import('#order');
   const { renderPdf } = await import('#files');
   return renderPdf(chart ? stringingChart(input) : orderDocument(input), { paper: paperFor(named, input.locale) });
 }
 
 async function csvOf({ chart, table, lang: named }: OrderArguments, { order: found, instrument, locale }: OrderDocumentInput): Promise<Uint8Array> {
-  const { chartTable, wireTable, woundSheetTable } = await import('#order');
   const { writeTable } = await import('#files');
   const printed = chart ? chartTable(found, compassOf(instrument)) : table === 'wire' ? wireTable(found) : woundSheetTable(found, compassOf(instrument));
   return writeTable(printed, 'csv', named === undefined ? {} : { locale });

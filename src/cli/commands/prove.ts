@@ -1,6 +1,7 @@
 import type { Paper } from '#files';
 import type { ProofInput, ProofMaterial } from '#proof';
 import { createSay } from '#text';
+import { stayOf } from '#workshop';
 import type { CommandModule, InferredOptionTypes } from 'yargs';
 import { compassOf, noteNameOf } from '#instrument';
 import { localeAsked, paperFor, writeWhole } from '../document-file.ts';
@@ -18,7 +19,7 @@ type ProveArguments = InferredOptionTypes<typeof documentOptions & typeof tableO
   readonly cycle?: string | undefined;
 };
 
-type Source = Pick<ProofMaterial, 'instrument' | 'sessions' | 'readings' | 'intent' | 'terms' | 'action' | 'cycle' | 'head' | 'people'>;
+type Source = Pick<ProofMaterial, 'instrument' | 'sessions' | 'readings' | 'intent' | 'terms' | 'action' | 'cycle' | 'head' | 'people' | 'work'>;
 
 /** `prove INSTRUMENT --out proof.pdf`, or without a store `prove --found a.csv --finished b.csv --out proof.pdf`. */
 export const prove: CommandModule<object, ProveArguments> = {
@@ -55,9 +56,10 @@ async function sourceOfStore(given: ProveArguments, named: string): Promise<Sour
     if (!Number.isInteger(cycle) || cycle < 1 || cycle > current) {
       throw refused([{ code: 'range', path: '--cycle', given: given.cycle, allowed: `a whole number from 1 to ${String(current)}`, params: { min: 1, max: current, given: given.cycle ?? '' } }]);
     }
-    const { instrument, sessions, intents, scales, actions, work, head } = await store.getPiano(id);
+    const piano = await store.getPiano(id);
+    const { scale: terms, ...stay } = stayOf(piano, cycle);
     const { SHOP } = await import('#store');
-    return { people: await store.listPeople(SHOP), instrument, sessions: sessions.filter((session) => session.cycle === cycle), readings: await store.listReadings(id, cycle), intent: intents[String(cycle)] ?? null, terms: scales[String(cycle)] ?? null, action: actions[String(cycle)] ?? null, work, cycle, head };
+    return { ...stay, terms, people: await store.listPeople(SHOP), instrument: piano.instrument, readings: await store.listReadings(id, cycle), head: piano.head };
   });
 }
 

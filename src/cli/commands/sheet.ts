@@ -1,7 +1,8 @@
 import path from 'node:path';
 import { type Instrument, states } from '#instrument';
-import { type SheetMaterial, type SheetName, sheetNames } from '#sheets';
+import { type SheetMaterial, type SheetName, sheetNames, sheets } from '#sheets';
 import { createSay } from '#text';
+import { stayOf } from '#workshop';
 import type { CommandModule, InferredOptionTypes } from 'yargs';
 import { localeAsked, paperFor, writeWhole } from '../document-file.ts';
 import { refused } from '../failure.ts';
@@ -38,13 +39,13 @@ export const sheet: CommandModule<object, SheetArguments> = {
 };
 
 async function materialOf(given: SheetArguments, locale: string): Promise<SheetMaterial> {
-  const { sheets } = await import('#sheets');
   const { state } = given;
   return withStore(given, async (store) => {
     const { id, cycle: current }: Instrument = await findInstrument(store, given.instrument);
     const cycle = cycleOf(given.cycle, current);
-    const { instrument, actions, scales, intents, sessions, head } = await store.getPiano(id);
-    const material: SheetMaterial = { instrument, readings: await store.listReadings(id, cycle), cycle, state, action: actions[String(cycle)] ?? null, scale: scales[String(cycle)] ?? null, intent: intents[String(cycle)] ?? null, sessions, head, printedAt: new Date().toISOString(), locale, say: createSay(locale) };
+    const piano = await store.getPiano(id);
+    const { instrument, head } = piano;
+    const material: SheetMaterial = { ...stayOf(piano, cycle), instrument, readings: await store.listReadings(id, cycle), state, head, printedAt: new Date().toISOString(), locale, say: createSay(locale) };
     const nothing = sheets[given.sheet].nothing(material);
     if (nothing !== undefined) throw refused([], nothing);
     return material;
@@ -52,13 +53,11 @@ async function materialOf(given: SheetArguments, locale: string): Promise<SheetM
 }
 
 async function pdfOf({ sheet: name, paper: named }: SheetArguments, material: SheetMaterial): Promise<Uint8Array> {
-  const { sheets } = await import('#sheets');
   const { renderPdf } = await import('#files');
   return renderPdf(sheets[name].document(material), { paper: paperFor(named, material.locale) });
 }
 
 async function csvOf({ sheet: name, lang }: SheetArguments, material: SheetMaterial): Promise<Uint8Array> {
-  const { sheets } = await import('#sheets');
   const { writeTable } = await import('#files');
   return writeTable(sheets[name].table(material), 'csv', lang === undefined ? {} : { locale: material.locale });
 }

@@ -1,28 +1,15 @@
-import { type ActionTerms, type Compass, type Instrument, type Observation, type ScaleTerms, type TouchIntent, type WeighingSession, compassOf } from '#instrument';
-import type { WorkItem } from '#workshop';
+import { type Compass, type Instrument, compassOf } from '#instrument';
+import { type Stay, stayOf } from '#workshop';
 import { type ReactNode, createContext, useContext, useMemo } from 'react';
 import type { PianoFile } from './queries.ts';
 
-/** The piano a page is about, as loaded, seen in one of its stays in the shop. */
-export interface Piano {
+/** The piano a page is about, as loaded, seen in one of its stays in the shop: the current one unless the reader chose an earlier. */
+export interface Piano extends Stay {
   readonly id: string;
   readonly instrument: Instrument;
   readonly compass: Compass;
-  /** The cycle looked at; the current one unless the reader chose an earlier. */
-  readonly cycle: number;
   /** False while an earlier stay is looked at: that one is read, not written. */
   readonly isCurrent: boolean;
-  /** Sessions of the cycle looked at, oldest first. */
-  readonly sessions: readonly WeighingSession[];
-  readonly intent: TouchIntent | null;
-  /** What is stated and asked of strings and bearing in the cycle looked at. */
-  readonly scale: ScaleTerms | null;
-  /** What is stated and asked of the action in the cycle looked at. */
-  readonly action: ActionTerms | null;
-  /** What was seen by eye in the cycle looked at. */
-  readonly observations: readonly Observation[];
-  /** Work of the cycle looked at. */
-  readonly work: readonly WorkItem[];
   readonly file: PianoFile;
 }
 
@@ -36,20 +23,7 @@ export function PianoProvider({ file, cycle: wanted, children }: { readonly file
 
 function pianoOf(file: PianoFile, cycle: number): Piano {
   const { instrument } = file;
-  return {
-    id: instrument.id,
-    instrument,
-    compass: compassOf(instrument),
-    cycle,
-    isCurrent: cycle === instrument.cycle,
-    sessions: file.sessions.filter((session) => session.cycle === cycle).sort((a, b) => a.startedAt.localeCompare(b.startedAt)),
-    intent: file.intents[String(cycle)] ?? null,
-    scale: file.scales[String(cycle)] ?? null,
-    action: file.actions[String(cycle)] ?? null,
-    observations: file.observations.filter((seen) => seen.cycle === cycle),
-    work: file.work.filter((item) => item.cycle === cycle),
-    file,
-  };
+  return { ...stayOf(file, cycle), id: instrument.id, instrument, compass: compassOf(instrument), isCurrent: cycle === instrument.cycle, file };
 }
 
 /** The piano of the page. @throws Error outside a piano's pages. */

@@ -1,0 +1,30 @@
+import type { ActionTerms, Observation, ScaleTerms, TouchIntent, WeighingSession } from '#instrument';
+import type { WorkItem } from './records.ts';
+import type { Answer } from './routes.ts';
+
+/** What is kept of one stay of a piano in the shop. */
+export interface Stay {
+  readonly cycle: number;
+  /** Oldest first. */
+  readonly sessions: readonly WeighingSession[];
+  readonly intent: TouchIntent | null;
+  /** What is stated and asked of strings and bearing. */
+  readonly scale: ScaleTerms | null;
+  /** What is stated and asked of the action. */
+  readonly action: ActionTerms | null;
+  /** What was seen by eye. */
+  readonly observations: readonly Observation[];
+  readonly work: readonly WorkItem[];
+}
+
+/** The part of a piano's file that belongs to one of its stays; `null` where nothing was stated. Readings are asked for by themselves. */
+export function stayOf({ sessions, intents, scales, actions, observations, work }: Answer<'getPiano'>, cycle: number): Stay {
+  const of = <T extends { readonly cycle: number }>(all: readonly T[]): readonly T[] => all.filter((one) => one.cycle === cycle);
+  const place = String(cycle);
+  return {
+    cycle,
+    sessions: of(sessions).toSorted((a, b) => a.startedAt.localeCompare(b.startedAt)),
+    intent: intents[place] ?? null, scale: scales[place] ?? null, action: actions[place] ?? null,
+    observations: of(observations), work: of(work),
+  };
+}

@@ -1,6 +1,5 @@
 import type { KeyTouch } from '#action';
-import { type State, keyCountOf, noteNameOf } from '#instrument';
-import { usePiano } from '../api/piano.tsx';
+import type { State } from '#instrument';
 import { useReadings } from '../api/use-readings.ts';
 import { useFigures, useSay } from '../language/use-say.ts';
 import { FindingItem } from './finding-item.tsx';
@@ -8,6 +7,7 @@ import { KeyFiguresTable } from './key-figures-table.tsx';
 import { KeySplit } from './key-split.tsx';
 import { NextList } from './next-list.tsx';
 import type { StateAnalysis } from './state-analysis.ts';
+import { KeyPanelFrame } from '../keys/key-panel-frame.tsx';
 
 interface KeyPanelProps {
   readonly keyNumber: number;
@@ -19,19 +19,10 @@ interface KeyPanelProps {
 /** One key: verdict, causes and remedies, where its weight comes from, figures of every state, what to measure next. */
 export function KeyPanel({ keyNumber, analyses, state, onKey }: KeyPanelProps) {
   const say = useSay();
-  const { compass } = usePiano();
   const touch = analyses.find((one) => one.state === state)?.analysis.keys.find(({ key }) => key === keyNumber);
   const readings = useReadings(state);
-  const last = keyCountOf(compass);
   return (
-    <section className="panel key-panel" aria-label={say('action.key', { note: noteNameOf(compass, keyNumber), key: keyNumber })}>
-      <header className="row row-between">
-        <h2>{say('action.key', { note: noteNameOf(compass, keyNumber), key: keyNumber })}</h2>
-        <div className="row">
-          <button type="button" className="button" disabled={keyNumber === 1} onClick={() => { onKey(keyNumber - 1); }}>{say('action.key.below')}</button>
-          <button type="button" className="button" disabled={keyNumber === last} onClick={() => { onKey(keyNumber + 1); }}>{say('action.key.above')}</button>
-        </div>
-      </header>
+    <KeyPanelFrame keyNumber={keyNumber} onKey={onKey} className="key-panel">
       {touch !== undefined && <Verdict touch={touch} />}
       {touch !== undefined && touch.findings.length > 0 && (
         <>
@@ -45,7 +36,7 @@ export function KeyPanel({ keyNumber, analyses, state, onKey }: KeyPanelProps) {
       <KeyFiguresTable keyNumber={keyNumber} analyses={analyses} />
       {touch !== undefined && <KeySplit behind={{ touch, readings: [...readings.values()] }} />}
       {touch !== undefined && touch.next.length > 0 && <NextList next={touch.next} />}
-    </section>
+    </KeyPanelFrame>
   );
 }
 

@@ -1,10 +1,11 @@
 import { type AnalysedBearing, type BearingFinding, bearingAsRead } from '#belly';
-import { type KeyNumber, type State, keyCountOf, noteNameOf } from '#instrument';
+import type { KeyNumber, State } from '#instrument';
 import { usePiano } from '../api/piano.tsx';
 import { useFigures, useSay } from '../language/use-say.ts';
 import { Note } from '../ui/note.tsx';
 import { BearingTable } from './bearing-table.tsx';
 import type { StateBelly } from './state-belly.ts';
+import { KeyPanelFrame } from '../keys/key-panel-frame.tsx';
 
 interface BearingPanelProps {
   readonly keyNumber: KeyNumber;
@@ -15,23 +16,13 @@ interface BearingPanelProps {
 
 /** One note: what is found of its bearing, and its figures in every state. */
 export function BearingPanel({ keyNumber, bellies, state, onKey }: BearingPanelProps) {
-  const say = useSay();
-  const { compass } = usePiano();
   const note = bellies.find((one) => one.state === state)?.analysis.notes.find(({ key }) => key === keyNumber);
-  const title = say('action.key', { note: noteNameOf(compass, keyNumber), key: keyNumber });
   return (
-    <section className="panel note-panel" aria-label={title}>
-      <header className="row row-between">
-        <h2>{title}</h2>
-        <div className="row">
-          <button type="button" className="button" disabled={keyNumber === 1} onClick={() => { onKey(keyNumber - 1); }}>{say('action.key.below')}</button>
-          <button type="button" className="button" disabled={keyNumber === keyCountOf(compass)} onClick={() => { onKey(keyNumber + 1); }}>{say('action.key.above')}</button>
-        </div>
-      </header>
+    <KeyPanelFrame keyNumber={keyNumber} onKey={onKey} className="note-panel">
       {note !== undefined && <Standing note={note} />}
       <BearingTable keyNumber={keyNumber} bellies={bellies} />
       {note !== undefined && note.also.length > 0 && <Also note={note} />}
-    </section>
+    </KeyPanelFrame>
   );
 }
 

@@ -1,4 +1,4 @@
-import { type KeyNumber, type State, keyCountOf, noteNameOf } from '#instrument';
+import type { KeyNumber, State } from '#instrument';
 import type { AnalysedNote } from '#strings';
 import { endsNear } from '#workshop';
 import { Suspense, lazy, useState } from 'react';
@@ -11,6 +11,7 @@ import { NoteFiguresTable } from './note-figures-table.tsx';
 import type { StateScale } from './state-scale.ts';
 import type { TrialDesk } from './use-trial.ts';
 import { WhatIf } from './what-if.tsx';
+import { KeyPanelFrame } from '../keys/key-panel-frame.tsx';
 
 interface NotePanelProps {
   readonly keyNumber: KeyNumber;
@@ -25,30 +26,21 @@ const WindingDesign = lazy(async () => ({ default: (await import('./rescale/wind
 
 /** One note: how it stands to what is asked, its figures in every state, what another size would do, and sizes to try. */
 export function NotePanel({ keyNumber, scales, state, trial, onKey }: NotePanelProps) {
-  const say = useSay();
-  const { compass, isCurrent } = usePiano();
+  const { isCurrent } = usePiano();
   const noteIn = (scale: StateScale | undefined): AnalysedNote | undefined => scale?.analysis.notes.find(({ key }) => key === keyNumber);
   const plan = scales.find((one) => one.state === 'planned');
   const note = noteIn(scales.find((one) => one.state === state));
   const [planned, found] = [noteIn(plan), noteIn(scales.find((one) => one.state === 'found'))];
   const isOutside = note?.verdict !== undefined && note.verdict.side !== 'within';
-  const title = say('action.key', { note: noteNameOf(compass, keyNumber), key: keyNumber });
   return (
-    <section className="panel note-panel" aria-label={title}>
-      <header className="row row-between">
-        <h2>{title}</h2>
-        <div className="row">
-          <button type="button" className="button" disabled={keyNumber === 1} onClick={() => { onKey(keyNumber - 1); }}>{say('action.key.below')}</button>
-          <button type="button" className="button" disabled={keyNumber === keyCountOf(compass)} onClick={() => { onKey(keyNumber + 1); }}>{say('action.key.above')}</button>
-        </div>
-      </header>
+    <KeyPanelFrame keyNumber={keyNumber} onKey={onKey} className="note-panel">
       {note !== undefined && <Standing note={note} />}
       {isOutside && <GaugeEffect note={note} isOutside />}
       {isCurrent && <WhatIf keyNumber={keyNumber} note={planned ?? found} plate={plan?.analysis.plate} trial={trial} />}
       {isCurrent && note !== undefined && <DesignOne key={keyNumber} note={planned ?? found ?? note} notes={(plan ?? scales[0])?.analysis.notes ?? []} trial={trial} />}
       <NoteFiguresTable keyNumber={keyNumber} scales={scales} />
       {note !== undefined && !isOutside && <GaugeEffect note={note} isOutside={false} />}
-    </section>
+    </KeyPanelFrame>
   );
 }
 

@@ -1,13 +1,13 @@
 import type { ScaleTermsDraft } from '#instrument';
 import { unitSign } from '#units';
 import { usePiano } from '../api/piano.tsx';
-import { TakenUp } from '../kept/taken-up.tsx';
 import { useSay } from '../language/use-say.ts';
 import { Field } from '../ui/field.tsx';
 import { SelectField } from '../ui/select-field.tsx';
 import { formOf, termFigures, termsOf } from './terms-draft.ts';
-import { useTermsForm } from './use-terms-form.ts';
+import { useTermsForm } from '../terms/use-terms-form.ts';
 import { WireFields } from './wire-fields.tsx';
+import { TermsFrame } from '../terms/terms-frame.tsx';
 
 interface TermsFormProps {
   readonly isBusy: boolean;
@@ -25,7 +25,8 @@ const choices = {
 export function TermsForm({ isBusy, onState, onClose }: TermsFormProps) {
   const say = useSay();
   const { scale } = usePiano();
-  const { draft, errorOf, wrong, submit } = useTermsForm({ name: 'scale.strings', standing: scale, formOf, termsOf, onState });
+  const fields = useTermsForm({ name: 'scale.strings', standing: scale, formOf, termsOf, onState });
+  const { draft, errorOf } = fields;
   const { typed: form, change } = draft;
   const select = (name: keyof typeof choices, hint: string) => (
     <SelectField<string>
@@ -35,9 +36,7 @@ export function TermsForm({ isBusy, onState, onClose }: TermsFormProps) {
     />
   );
   return (
-    <form className="panel" onSubmit={submit} noValidate aria-labelledby="strings-terms">
-      <h2 id="strings-terms">{say('strings.terms')}</h2>
-      {draft.isTakenUp && <TakenUp />}
+    <TermsFrame id="strings-terms" title={say('strings.terms')} fields={fields} isBusy={isBusy} onClose={onClose}>
       <div className="fields">
         {termFigures.slice(0, 2).map(([name, unit]) => <Field key={name} label={`${say(`scale.field.${name}`)} (${unitSign[unit]})`} inputMode="decimal" value={form[name]} error={errorOf(name)} hint={say(`strings.terms.${name}`)} onChange={(value) => { change((now) => ({ ...now, [name]: value })); }} />)}
         {select('strengthModel', say('strings.terms.strengthModel'))}
@@ -47,11 +46,6 @@ export function TermsForm({ isBusy, onState, onClose }: TermsFormProps) {
       </div>
       <WireFields wires={form.wires} errorOf={errorOf} onChange={(wires) => { change((now) => ({ ...now, wires })); }} />
       <Field label={say('scale.field.remark')} value={form.remark} lines={2} maxLength={4000} onChange={(remark) => { change((now) => ({ ...now, remark })); }} />
-      {wrong > 0 && <p className="field-error" role="alert">{say('strings.terms.wrong', { count: wrong })}</p>}
-      <div className="row">
-        <button type="submit" className="button button-main" disabled={isBusy}>{say('strings.terms.state')}</button>
-        <button type="button" className="button" onClick={() => { draft.drop(); onClose(); }}>{say('action.intent.cancel')}</button>
-      </div>
-    </form>
+    </TermsFrame>
   );
 }

@@ -7,7 +7,7 @@ import { useFigures, useSay } from '../../language/use-say.ts';
 import { StateMark } from '../../leaves/state-mark.tsx';
 import { decimalsFor } from '../../story/say-event.ts';
 import { Note } from '../../ui/note.tsx';
-import { KeyPanelFrame } from '../terms/key-panel-frame.tsx';
+import { KeyPanelFrame } from '../../keys/key-panel-frame.tsx';
 import { strikeRatioStory, strikeStory } from './hammer-stories.ts';
 import type { StateHammers } from './state-hammers.ts';
 

@@ -1,12 +1,12 @@
 import { usualWear } from '#action';
 import type { ActionTermsDraft } from '#instrument';
 import { unitSign } from '#units';
-import { TakenUp } from '../../kept/taken-up.tsx';
 import { useFigures, useSay } from '../../language/use-say.ts';
 import { Field } from '../../ui/field.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
 import { useActionForm } from '../terms/use-action-form.ts';
 import { type HammerForm, type WearName, hammerFormOf, hammerTermsOf, wearFigures } from './hammer-terms.ts';
+import { TermsFrame } from '../../terms/terms-frame.tsx';
 
 interface HammerTermsFormProps {
   readonly isBusy: boolean;
@@ -18,7 +18,8 @@ interface HammerTermsFormProps {
 export function HammerTermsForm({ isBusy, onState, onClose }: HammerTermsFormProps) {
   const say = useSay();
   const figure = useFigures();
-  const { draft, errorOf, wrong, submit } = useActionForm({ name: 'hammers', formOf: hammerFormOf, termsOf: hammerTermsOf, onState });
+  const fields = useActionForm({ name: 'hammers', formOf: hammerFormOf, termsOf: hammerTermsOf, onState });
+  const { draft, errorOf } = fields;
   const { typed: form, change } = draft;
   const usual = ([low, high]: readonly [number, number]): string => say('hammers.terms.usual', { low: figure(low, 0), high: figure(high, 0) });
   const hints: Partial<Record<WearName, string>> = {
@@ -26,9 +27,7 @@ export function HammerTermsForm({ isBusy, onState, onClose }: HammerTermsFormPro
     leastFeltBassMm: say('hammers.terms.feltHint', { felt: figure(3, 0, 'mm') }), leastFeltTrebleMm: say('hammers.terms.feltHint', { felt: figure(1.5, 1, 'mm') }),
   };
   return (
-    <form className="panel" onSubmit={submit} noValidate aria-labelledby="hammer-terms">
-      <h2 id="hammer-terms">{say('hammers.terms')}</h2>
-      {draft.isTakenUp && <TakenUp />}
+    <TermsFrame id="hammer-terms" title={say('hammers.terms')} fields={fields} isBusy={isBusy} onClose={onClose}>
       <p className="soft small">{say('hammers.terms.about')}</p>
       <div className="fields">
         <SelectField<HammerForm['hammerUse']>
@@ -40,11 +39,6 @@ export function HammerTermsForm({ isBusy, onState, onClose }: HammerTermsFormPro
           <Field key={name} label={`${say(`actionTerms.field.${name}`)}${unitSign[unit] === '' ? '' : ` (${unitSign[unit]})`}`} inputMode="decimal" value={form[name]} hint={hints[name]} error={errorOf(name)} onChange={(value) => { change((now) => ({ ...now, [name]: value })); }} />
         ))}
       </div>
-      {wrong > 0 && <p className="field-error" role="alert">{say('strings.terms.wrong', { count: wrong })}</p>}
-      <div className="row">
-        <button type="submit" className="button button-main" disabled={isBusy}>{say('strings.terms.state')}</button>
-        <button type="button" className="button" onClick={() => { draft.drop(); onClose(); }}>{say('action.intent.cancel')}</button>
-      </div>
-    </form>
+    </TermsFrame>
   );
 }

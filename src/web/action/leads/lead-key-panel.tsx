@@ -4,7 +4,7 @@ import type { LeadedKey } from '#workshop';
 import { usePiano } from '../../api/piano.tsx';
 import { Figure } from '../../figure/figure.tsx';
 import { useFigures, useSay } from '../../language/use-say.ts';
-import { KeyPanelFrame } from '../terms/key-panel-frame.tsx';
+import { KeyPanelFrame } from '../../keys/key-panel-frame.tsx';
 import { inertiaChangeOf } from './inertia.ts';
 import { KeyStripView, holesOf } from './key-strip-view.tsx';
 import { leadsStory } from './lead-stories.ts';

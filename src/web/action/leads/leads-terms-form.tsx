@@ -1,10 +1,10 @@
 import type { ActionTermsDraft } from '#instrument';
 import { unitSign } from '#units';
-import { TakenUp } from '../../kept/taken-up.tsx';
 import { useSay } from '../../language/use-say.ts';
 import { Field } from '../../ui/field.tsx';
 import { useActionForm } from '../terms/use-action-form.ts';
 import { type LeadFigureName, NO_STRETCH, leadFigures, leadsFormOf, leadsTermsOf } from './leads-terms.ts';
+import { TermsFrame } from '../../terms/terms-frame.tsx';
 
 interface LeadsTermsFormProps {
   readonly isBusy: boolean;
@@ -15,16 +15,15 @@ interface LeadsTermsFormProps {
 /** Drills, spacing, keep-outs, metal: what the leads of this piano are worked out by. Everything may stay open: then it is as usual, and told. */
 export function LeadsTermsForm({ isBusy, onState, onClose }: LeadsTermsFormProps) {
   const say = useSay();
-  const { draft, errorOf, wrong, submit } = useActionForm({ name: 'leads', formOf: leadsFormOf, termsOf: leadsTermsOf, onState });
+  const fields = useActionForm({ name: 'leads', formOf: leadsFormOf, termsOf: leadsTermsOf, onState });
+  const { draft, errorOf } = fields;
   const { typed: form, change } = draft;
   const hints: Partial<Record<LeadFigureName, string>> = { mostLeads: say('leads.terms.most.hint'), leadGPerMm3: say('leads.terms.density.hint') };
   const setStretch = (index: number, part: Partial<typeof NO_STRETCH>): void => {
     change((now) => ({ ...now, keepOuts: now.keepOuts.map((one, at) => (at === index ? { ...one, ...part } : one)) }));
   };
   return (
-    <form className="panel" onSubmit={submit} noValidate aria-labelledby="leads-terms">
-      <h2 id="leads-terms">{say('leads.terms')}</h2>
-      {draft.isTakenUp && <TakenUp />}
+    <TermsFrame id="leads-terms" title={say('leads.terms')} fields={fields} isBusy={isBusy} onClose={onClose}>
       <p className="soft small">{say('leads.terms.about')}</p>
       <Field label={`${say('actionTerms.field.drillsMm')} (mm)`} value={form.drills} hint={say('leads.terms.list.hint')} error={errorOf('drillsMm')} onChange={(drills) => { change((now) => ({ ...now, drills })); }} />
       <div className="fields">
@@ -51,11 +50,6 @@ export function LeadsTermsForm({ isBusy, onState, onClose }: LeadsTermsFormProps
         </ol>
         {form.keepOuts.length < 12 && <button type="button" className="button" onClick={() => { change((now) => ({ ...now, keepOuts: [...now.keepOuts, NO_STRETCH] })); }}>{say('leads.terms.keepOut.more')}</button>}
       </fieldset>
-      {wrong > 0 && <p className="field-error" role="alert">{say('strings.terms.wrong', { count: wrong })}</p>}
-      <div className="row">
-        <button type="submit" className="button button-main" disabled={isBusy}>{say('strings.terms.state')}</button>
-        <button type="button" className="button" onClick={() => { draft.drop(); onClose(); }}>{say('action.intent.cancel')}</button>
-      </div>
-    </form>
+    </TermsFrame>
   );
 }

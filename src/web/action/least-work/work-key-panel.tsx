@@ -5,7 +5,7 @@ import { usePiano } from '../../api/piano.tsx';
 import { Figure } from '../../figure/figure.tsx';
 import { useFigures, useSay } from '../../language/use-say.ts';
 import { StateMark } from '../../leaves/state-mark.tsx';
-import { KeyPanelFrame } from '../terms/key-panel-frame.tsx';
+import { KeyPanelFrame } from '../../keys/key-panel-frame.tsx';
 import { sayChange } from './say-work.ts';
 import { useSayTime } from './use-say-time.ts';
 import { type BehindPlan, canOpenKey, keyStory } from './work-stories.ts';

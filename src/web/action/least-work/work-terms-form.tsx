@@ -3,7 +3,6 @@ import type { Say } from '#text';
 import { benchJobs, jobsOf, needsOf } from '#workshop';
 import { useEffect } from 'react';
 import { usePiano } from '../../api/piano.tsx';
-import { TakenUp } from '../../kept/taken-up.tsx';
 import { useLocale, useSay } from '../../language/use-say.ts';
 import { Choice } from '../../ui/choice.tsx';
 import { Field } from '../../ui/field.tsx';
@@ -11,6 +10,7 @@ import { SelectField } from '../../ui/select-field.tsx';
 import { useActionForm } from '../terms/use-action-form.ts';
 import { stageKinds } from './say-work.ts';
 import { type WorkForm, withUsualMinutes, workFormOf, workTermsOf } from './work-terms.ts';
+import { TermsFrame } from '../../terms/terms-frame.tsx';
 
 interface WorkTermsFormProps {
   readonly isBusy: boolean;
@@ -25,7 +25,8 @@ export function WorkTermsForm({ isBusy, onState, onTyped, onClose }: WorkTermsFo
   const say = useSay();
   const locale = useLocale();
   const { instrument: { kind }, action } = usePiano();
-  const { draft, errorOf, wrong, submit } = useActionForm({ name: 'work', formOf: workFormOf, termsOf: workTermsOf, onState });
+  const fields = useActionForm({ name: 'work', formOf: workFormOf, termsOf: workTermsOf, onState });
+  const { draft, errorOf } = fields;
   const { typed: form, change } = draft;
   useEffect(() => {
     const result = workTermsOf(form, action, locale);
@@ -34,9 +35,7 @@ export function WorkTermsForm({ isBusy, onState, onTyped, onClose }: WorkTermsFo
   const jobs = jobsOf(kind);
   const setUps = benchSetUps.filter((setUp) => jobs.some((operation) => needsOf(operation, kind).includes(setUp)));
   return (
-    <form className="panel work-terms" onSubmit={submit} noValidate aria-labelledby="work-terms">
-      <h2 id="work-terms">{say('leastWork.terms')}</h2>
-      {draft.isTakenUp && <TakenUp />}
+    <TermsFrame id="work-terms" title={say('leastWork.terms')} fields={fields} isBusy={isBusy} onClose={onClose} className="panel work-terms">
       <p className="soft small">{say('leastWork.terms.about')}</p>
       <MinuteFields form={form} jobs={jobs} setUps={setUps} errorOf={errorOf} onChange={change} />
       <div className="row">
@@ -44,12 +43,7 @@ export function WorkTermsForm({ isBusy, onState, onTyped, onClose }: WorkTermsFo
         <span className="soft small">{say('leastWork.terms.usualSource')}</span>
       </div>
       <Limits form={form} isGrand={kind === 'grand'} onChange={change} />
-      {wrong > 0 && <p className="field-error" role="alert">{say('strings.terms.wrong', { count: wrong })}</p>}
-      <div className="row">
-        <button type="submit" className="button button-main" disabled={isBusy}>{say('strings.terms.state')}</button>
-        <button type="button" className="button" onClick={() => { draft.drop(); onClose(); }}>{say('action.intent.cancel')}</button>
-      </div>
-    </form>
+    </TermsFrame>
   );
 }
 

@@ -9,7 +9,7 @@ import { useKept } from '../../kept/kept.ts';
 import { useLocale, useSay } from '../../language/use-say.ts';
 import { Note } from '../../ui/note.tsx';
 import { useTakePart } from '../taken/take-part.ts';
-import { KeyPanelFrame } from '../terms/key-panel-frame.tsx';
+import { KeyPanelFrame } from '../../keys/key-panel-frame.tsx';
 import { StrokeFacts } from './stroke-facts.tsx';
 import { StrokePlayer } from './stroke-player.tsx';
 import './movement.css';

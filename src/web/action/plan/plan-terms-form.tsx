@@ -2,12 +2,12 @@ import type { ActionTermsDraft } from '#instrument';
 import { unitSign } from '#units';
 import { useMemo } from 'react';
 import { usePiano } from '../../api/piano.tsx';
-import { TakenUp } from '../../kept/taken-up.tsx';
 import { useSay } from '../../language/use-say.ts';
 import { Field } from '../../ui/field.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
 import { useActionForm } from '../terms/use-action-form.ts';
 import { planFigures, planFormOf, planTermsOf } from './plan-terms.ts';
+import { TermsFrame } from '../../terms/terms-frame.tsx';
 
 interface PlanTermsFormProps {
   readonly isBusy: boolean;
@@ -20,13 +20,12 @@ export function PlanTermsForm({ isBusy, onState, onClose }: PlanTermsFormProps) 
   const say = useSay();
   const { compass } = usePiano();
   const ways = useMemo(() => ({ formOf: planFormOf(compass), termsOf: planTermsOf(compass) }), [compass]);
-  const { draft, errorOf, wrong, submit } = useActionForm({ name: 'plan', ...ways, onState });
+  const fields = useActionForm({ name: 'plan', ...ways, onState });
+  const { draft, errorOf } = fields;
   const { typed: form, change } = draft;
   return (
-    <form className="panel" onSubmit={submit} noValidate aria-labelledby="plan-terms">
-      <h2 id="plan-terms">{say('plan.terms')}</h2>
+    <TermsFrame id="plan-terms" title={say('plan.terms')} fields={fields} isBusy={isBusy} onClose={onClose}>
       <p className="soft small">{say('plan.terms.about')}</p>
-      {draft.isTakenUp && <TakenUp />}
       <div className="fields">
         <SelectField
           label={say('actionTerms.field.hammerCurve')} value={form.hammerCurve}
@@ -62,12 +61,7 @@ export function PlanTermsForm({ isBusy, onState, onClose }: PlanTermsFormProps) 
           />
         ))}
       </div>
-      {wrong > 0 && <p className="field-error" role="alert">{say('strings.terms.wrong', { count: wrong })}</p>}
-      <div className="row">
-        <button type="submit" className="button button-main" disabled={isBusy}>{say('strings.terms.state')}</button>
-        <button type="button" className="button" onClick={() => { draft.drop(); onClose(); }}>{say('action.intent.cancel')}</button>
-      </div>
-    </form>
+    </TermsFrame>
   );
 }
 

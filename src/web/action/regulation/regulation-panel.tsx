@@ -5,7 +5,7 @@ import { Figure } from '../../figure/figure.tsx';
 import { useFigures, useSay } from '../../language/use-say.ts';
 import { StateMark } from '../../leaves/state-mark.tsx';
 import { decimalsFor } from '../../story/say-event.ts';
-import { KeyPanelFrame } from '../terms/key-panel-frame.tsx';
+import { KeyPanelFrame } from '../../keys/key-panel-frame.tsx';
 import { RegulationFindings } from './finding-list.tsx';
 import { givenAftertouchStory } from './regulation-stories.ts';
 import type { StateRegulation } from './state-regulation.ts';

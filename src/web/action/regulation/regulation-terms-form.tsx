@@ -1,12 +1,12 @@
 import type { ActionTermsDraft } from '#instrument';
 import { unitSign } from '#units';
 import { usePiano } from '../../api/piano.tsx';
-import { TakenUp } from '../../kept/taken-up.tsx';
 import { useLocale, useSay } from '../../language/use-say.ts';
 import { Field } from '../../ui/field.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
 import { useActionForm } from '../terms/use-action-form.ts';
 import { type RegulationForm, type SpecName, type SpecRegister, type WholeName, followingOf, regulationFormOf, regulationTermsOf, specNames, specRegisters, wholeFigures, withUsual } from './regulation-terms.ts';
+import { TermsFrame } from '../../terms/terms-frame.tsx';
 
 interface RegulationTermsFormProps {
   readonly isBusy: boolean;
@@ -19,16 +19,15 @@ export function RegulationTermsForm({ isBusy, onState, onClose }: RegulationTerm
   const say = useSay();
   const locale = useLocale();
   const { instrument } = usePiano();
-  const { draft, errorOf, wrong, submit } = useActionForm({ name: 'regulation', formOf: regulationFormOf, termsOf: regulationTermsOf, onState });
+  const fields = useActionForm({ name: 'regulation', formOf: regulationFormOf, termsOf: regulationTermsOf, onState });
+  const { draft, errorOf } = fields;
   const { typed: form, change } = draft;
   const hints: Partial<Record<WholeName, string>> = {
     regulationToleranceMm: say('regulation.terms.toleranceHint'), distanceRatioNatural: say('regulation.terms.ratioHint'), distanceRatioSharp: say('regulation.terms.ratioHint'), lossMm: say('regulation.terms.lossHint'),
   };
   const shown = instrument.kind === 'upright' ? specNames.filter((name) => name !== 'dropMm') : specNames;
   return (
-    <form className="panel" onSubmit={submit} noValidate aria-labelledby="regulation-terms">
-      <h2 id="regulation-terms">{say('regulation.terms')}</h2>
-      {draft.isTakenUp && <TakenUp />}
+    <TermsFrame id="regulation-terms" title={say('regulation.terms')} fields={fields} isBusy={isBusy} onClose={onClose}>
       <p className="soft small">{say('regulation.terms.about')}</p>
       <SelectField<RegulationForm['floats']>
         label={say('actionTerms.field.regulationFloats')} value={form.floats}
@@ -45,12 +44,7 @@ export function RegulationTermsForm({ isBusy, onState, onClose }: RegulationTerm
           <Field key={name} label={`${say(`actionTerms.field.${name}`)}${unitSign[unit] === '' ? '' : ` (${unitSign[unit]})`}`} inputMode="decimal" value={form[name]} hint={hints[name]} error={errorOf(name)} onChange={(value) => { change((now) => ({ ...now, [name]: value })); }} />
         ))}
       </div>
-      {wrong > 0 && <p className="field-error" role="alert">{say('strings.terms.wrong', { count: wrong })}</p>}
-      <div className="row">
-        <button type="submit" className="button button-main" disabled={isBusy}>{say('strings.terms.state')}</button>
-        <button type="button" className="button" onClick={() => { draft.drop(); onClose(); }}>{say('action.intent.cancel')}</button>
-      </div>
-    </form>
+    </TermsFrame>
   );
 }
 

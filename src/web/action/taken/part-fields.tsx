@@ -1,9 +1,8 @@
-import { type Part, type QuantityName, quantitiesOf, quantityOf } from '#instrument';
-import { unitSign } from '#units';
+import { type Part, quantitiesOf } from '#instrument';
 import { useSay } from '../../language/use-say.ts';
-import { FieldHelp } from '../../leaves/field-help.tsx';
 import { ArmField } from '../../readings/arms/arm-field.tsx';
 import '../../readings/arms/arms.css';
+import { ArmHead } from '../../readings/arms/arm-head.tsx';
 
 const colours = ['natural', 'sharp'] as const;
 
@@ -27,7 +26,7 @@ export function PartFields({ part }: { readonly part: Part }) {
         <tbody>
           {byColour.map((name) => (
             <tr key={name}>
-              <Head name={name} />
+              <ArmHead name={name} />
               {colours.map((colour, index) => (
                 <td key={colour}><ArmField quantity={name} scope="colour" index={index} label={say('readings.arms.cell', { quantity: say(`quantity.${name}.name`), colour: say(`colour.${colour}`) })} /></td>
               ))}
@@ -35,21 +34,12 @@ export function PartFields({ part }: { readonly part: Part }) {
           ))}
           {whole.map((name) => (
             <tr key={name}>
-              <Head name={name} />
+              <ArmHead name={name} />
               <td colSpan={2}><ArmField quantity={name} scope="instrument" index={0} label={say(`quantity.${name}.name`)} /></td>
             </tr>
           ))}
         </tbody>
       </table>
     </div>
-  );
-}
-
-function Head({ name }: { readonly name: QuantityName }) {
-  const say = useSay();
-  return (
-    <th scope="row">
-      <span className="arms-name">{say(`quantity.${name}.name`)}, {unitSign[quantityOf(name).unit]} <FieldHelp quantity={name} /></span>
-    </th>
   );
 }

@@ -1,7 +1,7 @@
 import type { ActionTerms, ActionTermsDraft } from '#instrument';
 import type { Result } from '#result';
 import { usePiano } from '../../api/piano.tsx';
-import { useTermsForm } from '../../strings/use-terms-form.ts';
+import { useTermsForm } from '../../terms/use-terms-form.ts';
 
 /** Fields of one part of the terms of the action, and the way from what stands to the fields and back. */
 interface ActionPart<Form> {

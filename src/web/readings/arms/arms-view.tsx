@@ -1,15 +1,15 @@
 import { leverRatiosOf } from '#action';
-import { type QuantityName, quantitiesOf, quantityOf } from '#instrument';
+import { type QuantityName, quantitiesOf } from '#instrument';
 import { millimetres } from '#units';
 import { useMemo } from 'react';
 import { openFigure } from '../../figure/figure-store.ts';
 import { useFigures, useSay } from '../../language/use-say.ts';
-import { FieldHelp } from '../../leaves/field-help.tsx';
 import { useDesk } from '../desk.tsx';
 import { cellIdOf } from '../sheet/sheet-row.ts';
 import { useCell } from '../sheet/use-sheet.ts';
 import { ArmField } from './arm-field.tsx';
 import './arms.css';
+import { ArmHead } from './arm-head.tsx';
 
 const colours = ['natural', 'sharp'] as const;
 const arms = quantitiesOf('touch', 'colour');
@@ -49,15 +49,6 @@ export function ArmsView() {
         </tbody>
       </table>
     </section>
-  );
-}
-
-function ArmHead({ name }: { readonly name: QuantityName }) {
-  const say = useSay();
-  return (
-    <th scope="row">
-      <span className="arms-name">{say(`quantity.${name}.name`)}, {quantityOf(name).unit} <FieldHelp quantity={name} /></span>
-    </th>
   );
 }
 

@@ -15,7 +15,7 @@ interface TermsPart<Form, Terms, Draft> {
   readonly onState: (terms: Draft, onKept: () => void) => void;
 }
 
-interface TermsFields<Form> {
+export interface TermsFields<Form> {
   readonly draft: Draft<Form>;
   /** What is wrong with a field, once it was asked for. */
   readonly errorOf: (path: string) => string | undefined;

@@ -1,21 +1,23 @@
 import { type KeyNumber, keyCountOf, noteNameOf } from '#instrument';
 import type { ReactNode } from 'react';
-import { usePiano } from '../../api/piano.tsx';
-import { useSay } from '../../language/use-say.ts';
+import { usePiano } from '../api/piano.tsx';
+import { useSay } from '../language/use-say.ts';
 
 interface KeyPanelFrameProps {
   readonly keyNumber: KeyNumber;
   readonly onKey: (key: KeyNumber) => void;
+  /** What the panel is dressed as. */
+  readonly className?: string;
   readonly children: ReactNode;
 }
 
 /** The panel of one key: its name, and the way to the keys beside it. */
-export function KeyPanelFrame({ keyNumber, onKey, children }: KeyPanelFrameProps) {
+export function KeyPanelFrame({ keyNumber, onKey, className = 'key-panel key-findings', children }: KeyPanelFrameProps) {
   const say = useSay();
   const { compass } = usePiano();
   const title = say('action.key', { note: noteNameOf(compass, keyNumber), key: keyNumber });
   return (
-    <section className="panel key-panel key-findings" aria-label={title}>
+    <section className={`panel ${className}`} aria-label={title}>
       <header className="row row-between">
         <h2>{title}</h2>
         <div className="row">

@@ -30,7 +30,8 @@ export function proofInputOf(material: ProofMaterial): ProofInput {
   const touchOf = (state: ProvedState): TouchAnalysis | null =>
     readings.some((reading) => reading.cycle === cycle && reading.state === state && quantityOf(reading.quantity).part === 'touch') ? analyseTouch(touchInputOf({ instrument, sessions, readings, cycle, state, intent })) : null;
   const found = touchOf('found');
-  return { ...material, found, finished: touchOf('finished'), leastWork: leastWorkOf(material, instrument, found), scales: scalesOf(material), bellies: belliesOf(material), regulations: regulationsOf(material, instrument.kind) };
+  const scaleAt = scalesOnce(material);
+  return { ...material, found, finished: touchOf('finished'), leastWork: leastWorkOf(material, instrument, found), scales: scalesOf(material, scaleAt), bellies: belliesOf(material, scaleAt), regulations: regulationsOf(material, instrument.kind) };
 }
 
 /** The plan of least work by what is stated now, where a job of this stay was taken from such a plan. */
@@ -53,21 +54,33 @@ function isNoted({ readings, cycle }: ProofMaterial, state: State, part: 'string
   return readings.some((reading) => reading.cycle === cycle && reading.state === state && quantityOf(reading.quantity).part === part && (part === 'strings' || reading.scope === 'key'));
 }
 
+type ScaleAt = (state: State) => ProvedScale;
+
+/** The strings of each state, worked out when first asked for and then no more. */
+function scalesOnce(material: ProofMaterial): ScaleAt {
+  const known = new Map<State, ProvedScale>();
+  return (state) => {
+    const scale = known.get(state) ?? scaleOf(material, state);
+    known.set(state, scale);
+    return scale;
+  };
+}
+
 function scaleOf({ instrument: { firstMidi, lastMidi, a4Hz = 440, sections = [] }, readings, cycle, terms = null }: ProofMaterial, state: State): ProvedScale {
   const { input, assumed } = scaleInputOf({ instrument: { firstMidi, lastMidi, a4Hz, sections }, readings, cycle, state, terms });
   return { state, analysis: analyseScale(input), assumed };
 }
 
-function scalesOf(material: ProofMaterial): readonly ProvedScale[] {
-  return states.filter((state) => isNoted(material, state, 'strings')).map((state) => scaleOf(material, state));
+function scalesOf(material: ProofMaterial, scaleAt: ScaleAt): readonly ProvedScale[] {
+  return states.filter((state) => isNoted(material, state, 'strings')).map(scaleAt);
 }
 
 /** Bearing as found and as finished; strings that were not taken down again stand as planned, and the assumptions say so. */
-function belliesOf(material: ProofMaterial): readonly ProvedBelly[] {
+function belliesOf(material: ProofMaterial, scaleAt: ScaleAt): readonly ProvedBelly[] {
   const { instrument: { firstMidi, lastMidi, sections = [] }, readings, cycle, terms = null } = material;
   return (['found', 'finished'] as const).filter((state) => isNoted(material, state, 'belly')).map((state) => {
-    const strings = scaleOf(material, state).analysis.notes;
-    const plannedStrings = state === 'finished' ? scaleOf(material, 'planned').analysis.notes : [];
+    const strings = scaleAt(state).analysis.notes;
+    const plannedStrings = state === 'finished' ? scaleAt('planned').analysis.notes : [];
     const { input, assumed } = bearingInputOf({ instrument: { firstMidi, lastMidi, sections }, readings, cycle, state, terms, strings, plannedStrings });
     return { state, analysis: analyseBelly(input), asked: input.asked, assumed };
   });

@@ -29,7 +29,7 @@ export interface GatheredHammers {
 }
 
 /** Felt over the wood below which hammers are usually replaced; bass and middle, treble; mm. @source PRACTICE */
-const USUAL_LEAST_FELT_MM = { bass: 3, treble: 1.5 } as const;
+export const USUAL_LEAST_FELT_MM = { bass: 3, treble: 1.5 } as const;
 
 /**
  * Gathers readings, terms and speaking lengths into what the analysis of the hammers takes. The height of the strings at a key

@@ -44,7 +44,7 @@ export type { DemoPiano, DemoStep } from './demo-step.ts';
 export { standingOf } from './demo-work.ts';
 export { regulationInputOf } from './regulation-input.ts';
 export type { GatheredRegulation, RegulationAssumption, RegulationMaterial } from './regulation-input.ts';
-export { hammerInputOf, hammerLifeOfTerms } from './hammer-input.ts';
+export { USUAL_LEAST_FELT_MM, hammerInputOf, hammerLifeOfTerms } from './hammer-input.ts';
 export type { GatheredHammers, HammerAssumption, HammerMaterial, ReckonedLife } from './hammer-input.ts';
 export { benchJobs, jobsOf, needsOf, usualMinutes, usualSetUpMinutes } from './bench-jobs.ts';
 export { leastWorkInputOf } from './least-work-input.ts';

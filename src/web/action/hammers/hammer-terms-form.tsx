@@ -1,6 +1,7 @@
 import { usualWear } from '#action';
 import type { ActionTermsDraft } from '#instrument';
 import { unitSign } from '#units';
+import { USUAL_LEAST_FELT_MM } from '#workshop';
 import { useFigures, useSay } from '../../language/use-say.ts';
 import { Field } from '../../ui/field.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
@@ -24,7 +25,7 @@ export function HammerTermsForm({ isBusy, onState, onClose }: HammerTermsFormPro
   const usual = ([low, high]: readonly [number, number]): string => say('hammers.terms.usual', { low: figure(low, 0), high: figure(high, 0) });
   const hints: Partial<Record<WearName, string>> = {
     reshapeHours: usual(usualWear.reshapeHours), mostReshapes: usual(usualWear.mostReshapes),
-    leastFeltBassMm: say('hammers.terms.feltHint', { felt: figure(3, 0, 'mm') }), leastFeltTrebleMm: say('hammers.terms.feltHint', { felt: figure(1.5, 1, 'mm') }),
+    leastFeltBassMm: say('hammers.terms.feltHint', { felt: figure(USUAL_LEAST_FELT_MM.bass, 0, 'mm') }), leastFeltTrebleMm: say('hammers.terms.feltHint', { felt: figure(USUAL_LEAST_FELT_MM.treble, 1, 'mm') }),
   };
   return (
     <TermsFrame id="hammer-terms" title={say('hammers.terms')} fields={fields} isBusy={isBusy} onClose={onClose}>

@@ -2,7 +2,7 @@
 const floor0 = ['result', 'units', 'numerics', 'money', 'text', 'operation'];
 const floor1 = ['instrument', 'materials', 'law', 'sources'];
 const floor2 = ['strings', 'belly', 'action', 'tone', 'sound', 'tuning', 'room', 'climate'];
-const floor3a = ['workshop', 'plot', 'report'];
+const floor3a = ['workshop', 'plot', 'report', 'recording'];
 const floor3b = ['estimate', 'proof', 'order', 'sheets', 'catalogue'];
 const floor4 = ['store', 'files', 'jobs'];
 const below2 = [...floor0, ...floor1];

@@ -18,8 +18,18 @@ export interface Tooth {
 /** Most partials a comb follows, and how many it may miss in a row. */
 const MOST_TEETH = 64;
 const MOST_MISSED = 4;
-/** A line may lie this share of the pitch beside its tooth. */
+/** How much of what a tooth lies beside its place is carried to the next, and how much of it is taken for a trend. */
+const CARRY = 0.6;
+const DRIFT = 0.15;
+/** A first partial that ought to radiate and is missing counts double. */
+const FIRST_MISSING = 2;
+/** What a line that is no tooth counts against a comb. */
+const STRANGER = 0.5;
+const STRANGER_BELOW = 0.25;
+/** A line may lie this share of its own frequency beside its tooth, and at most that share of the pitch. */
+const TOLERANCE_OWN = 2 ** (25 / 1200) - 1;
 const TOLERANCE = 0.12;
+const toleranceHz = (frequencyHz: number, f0Hz: number): number => Math.min(TOLERANCE_OWN * frequencyHz, TOLERANCE * f0Hz);
 /** A line counts by its decibels over the threshold, up to this many. */
 const HEAVIEST_DB = 45;
 const LIGHTEST_DB = 8;
@@ -66,20 +76,25 @@ function toothNear(peaks: readonly Peak[], frequencyHz: number, toleranceHz: num
 
 /**
  * Lays a comb over the lines, from the first tooth upwards; how far the last teeth lay beside their place is carried on to the next.
- * Score = Σ weights of teeth found − Σ weights expected of teeth missing between them − ½·Σ weights of lines in their range that are no teeth.
+ * Score = Σ weights of teeth found − Σ weights expected of teeth missing between them − Σ of a half of
+ * the weights of lines that are no teeth, a quarter below the first tooth, where the thump of the action stands.
  */
 export function combAt(peaks: readonly Peak[], f0Hz: number, inharmonicityB: number): Comb {
   const teeth: Tooth[] = [];
   const missed: { readonly at: number; readonly n: number }[] = [];
   let carry = 0;
+  let drift = 0;
   let gap = 0;
   for (let n = 1; n <= MOST_TEETH; n++) {
+    carry += drift;
     const placeHz = n * f0Hz * Math.sqrt(1 + inharmonicityB * n * n) * (1 + carry);
     if (placeHz > (peaks[peaks.length - 1]?.frequencyHz ?? 0) + TOLERANCE * f0Hz) break;
-    const peak = toothNear(peaks, placeHz, TOLERANCE * f0Hz);
+    const peak = toothNear(peaks, placeHz, toleranceHz(placeHz, f0Hz));
     if (peak !== undefined) {
       teeth.push({ n, peak });
-      carry += 0.5 * (peak.frequencyHz / placeHz - 1);
+      const beside = peak.frequencyHz / placeHz - 1;
+      carry += CARRY * beside;
+      drift += DRIFT * beside;
       gap = 0;
     } else if (placeHz > RADIATES_FROM_HZ) {
       missed.push({ at: teeth.length, n });
@@ -93,10 +108,24 @@ export function combAt(peaks: readonly Peak[], f0Hz: number, inharmonicityB: num
 function scoreOf(peaks: readonly Peak[], teeth: readonly Tooth[], missed: readonly { readonly at: number; readonly n: number }[], f0Hz: number): number {
   const weightAt = (at: number): number => { const tooth = teeth[at]; return tooth === undefined ? 0 : weightOf(tooth.peak); };
   const found = teeth.reduce((sum, { peak }) => sum + weightOf(peak), 0);
-  const expected = missed.reduce((sum, { at }) => sum + (at >= teeth.length ? 0 : at === 0 ? weightAt(0) : (weightAt(at - 1) + weightAt(at)) / 2), 0);
-  const taken = new Set(teeth.map(({ peak }) => peak));
-  const others = peaks.reduce((sum, peak) => sum + (taken.has(peak) || belongs(peak, teeth, f0Hz) ? 0 : weightOf(peak)), 0);
-  return found - expected - 0.5 * others;
+  const expected = missed.reduce((sum, { at, n }) => sum + (n === 1 ? FIRST_MISSING : 1) * (at >= teeth.length ? 0 : at === 0 ? weightAt(0) : (weightAt(at - 1) + weightAt(at)) / 2), 0);
+  const lowest = teeth[0]?.peak.frequencyHz ?? 0;
+  const strangers = groupsOf(peaks.filter((peak) => !belongs(peak, teeth, f0Hz)), f0Hz);
+  const others = strangers.reduce((sum, peak) => sum + weightOf(peak) * (peak.frequencyHz < lowest ? STRANGER_BELOW : STRANGER), 0);
+  return found - expected - others;
+}
+
+/** Of lines that stand close together only the strongest: they are strings, beats or side lobes of one thing. */
+function groupsOf(peaks: readonly Peak[], f0Hz: number): readonly Peak[] {
+  const groups: Peak[] = [];
+  let last = 0;
+  for (const peak of peaks) {
+    const current = groups[groups.length - 1];
+    if (current === undefined || peak.frequencyHz - last > toleranceHz(peak.frequencyHz, f0Hz)) groups.push(peak);
+    else if (peak.aboveDb > current.aboveDb) groups[groups.length - 1] = peak;
+    last = peak.frequencyHz;
+  }
+  return groups;
 }
 
 /** A line so close to a tooth that it is another string of the same note, a beat or a phantom of it. */
@@ -112,7 +141,7 @@ export function leftBy({ teeth, f0Hz }: Comb, peaks: readonly Peak[]): readonly 
 const LOWEST_HZ = 24;
 const HIGHEST_HZ = 4900;
 const STRONGEST = 20;
-const HIGHEST_NUMBER = 24;
+const HIGHEST_NUMBER = 12;
 /** B tried, as multiples of what is expected. */
 const STIFFNESSES = [0.25, 0.5, 0.75, 1, 1.4, 2, 3];
 const KEPT = 12;

@@ -5,8 +5,10 @@ const BLOCK_S = 0.002;
 /** The attack is the first block whose energy comes within this of the loudest. */
 const BELOW_LOUDEST_DB = 20;
 /** A string let go by its key falls faster than this; a struck one never does. */
-const DAMPED_DB_PER_S = 250;
+const DAMPED_DB_PER_S = 400;
 const SMOOTH_BLOCKS = 10;
+/** A beat comes back within this time; a damped string does not. */
+const STAYS_BLOCKS = 100;
 
 /** Where a note begins, and where it ends: by its damper or by the end of the recording. */
 export interface Sounding {
@@ -40,14 +42,17 @@ export function soundingOf(samples: Samples): Sounding | undefined {
   return { onsetS: first * BLOCK_S, endS: last * BLOCK_S };
 }
 
-/** The block at which the damper falls, if it does: two stretches of 20 ms, 40 ms apart, differ by more than a damper's rate. */
+/** The block at which the damper falls, if it does: two stretches of 20 ms, 40 ms apart, differ by more than a damper's rate, and it stays so for 200 ms. */
 function dampedAt(energies: Float64Array, first: number): number | undefined {
   const gap = 2 * SMOOTH_BLOCKS;
   const ratio = 10 ** ((-DAMPED_DB_PER_S * gap * BLOCK_S) / 10);
   const sums = runningSumsOf(energies);
   const stretch = (at: number): number => (sums[at + SMOOTH_BLOCKS] ?? 0) - (sums[at] ?? 0);
   for (let at = first + 5 * SMOOTH_BLOCKS; at + gap + SMOOTH_BLOCKS <= energies.length; at++) {
-    if (stretch(at + gap) < ratio * stretch(at)) return at + SMOOTH_BLOCKS;
+    if (stretch(at + gap) >= ratio * stretch(at)) continue;
+    let loudest = 0;
+    for (let later = at + gap; later < at + gap + STAYS_BLOCKS; later++) loudest = Math.max(loudest, stretch(later));
+    if (loudest < ratio * stretch(at)) return at + SMOOTH_BLOCKS;
   }
   return undefined;
 }

@@ -28,6 +28,10 @@ const FLOOR_BAND_RATIO = 2 ** (1 / 6);
 /** Noise alone passes it once in 10⁷ bins: e^(−10^1.2). */
 const PEAK_ABOVE_DB = 12;
 const MOST_PEAKS = 250;
+/** Lines this far below the strongest say nothing of which note it is. */
+const FAINTEST_DB = -60;
+/** Below the lowest string there is only rumble. */
+const LOWEST_HZ = 22;
 const HIGHEST_HZ = 16_000;
 
 /** Rises as a half cosine in 60 ms and falls as one over the rest: early enough for a treble note, free of edges. */
@@ -78,17 +82,20 @@ function interpolated(places: readonly number[], values: readonly number[], coun
   return out;
 }
 
-/** Every line that stands 12 dB over the noise, from low to high; the frequency by a parabola through the logarithms of three bins. */
+/** Every line that stands 12 dB over the noise and less than 60 dB below the strongest, from low to high; the frequency by a parabola through the logarithms of three bins. */
 export function peaksOf({ binHz, power, floor }: Spectrum): readonly Peak[] {
   const ratio = 10 ** (PEAK_ABOVE_DB / 10);
+  const lowest = Math.ceil(LOWEST_HZ / binHz);
+  const faintest = power.subarray(lowest).reduce((most, value) => Math.max(most, value), 0) * 10 ** (FAINTEST_DB / 10);
   const peaks: Peak[] = [];
   const last = Math.min(power.length - 2, Math.floor(HIGHEST_HZ / binHz));
-  for (let k = 2; k < last; k++) {
+  for (let k = lowest; k < last; k++) {
     const [before, here, after] = [power[k - 1] ?? 0, power[k] ?? 0, power[k + 1] ?? 0];
-    if (here <= ratio * (floor[k] ?? 0) || here <= before || here < after) continue;
+    const under = Math.max(floor[k] ?? 0, faintest / ratio);
+    if (here <= ratio * under || here <= before || here < after) continue;
     const [a, b, c] = [Math.log(before), Math.log(here), Math.log(after)];
     const shift = (a - c) / (2 * (a - 2 * b + c));
-    peaks.push({ frequencyHz: (k + (Number.isFinite(shift) ? shift : 0)) * binHz, power: here, aboveDb: 10 * Math.log10(here / Math.max(floor[k] ?? 0, 1e-30)) });
+    peaks.push({ frequencyHz: (k + (Number.isFinite(shift) ? shift : 0)) * binHz, power: here, aboveDb: 10 * Math.log10(here / under) });
   }
   return strongest(peaks, MOST_PEAKS);
 }

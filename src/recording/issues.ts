@@ -15,11 +15,11 @@ export function refuseFile(reason: Fault, given: string | number, allowed: strin
   return refuse({ code: 'format', path, given, allowed, params: { ...params, reason } });
 }
 
-/** Refuses a file that ends before its own header says it should: seconds there are of seconds announced. */
-export function refuseCut(hasS: number, saysS: number): Result<never> {
+/** Refuses a file that ends before its own end: seconds that can be read, of those its header announces where it does. */
+export function refuseCut(hasS: number, saysS?: number): Result<never> {
   const has = rounded(hasS);
-  const says = rounded(saysS);
-  return refuseFile('recordingCut', `${String(has)} s of ${String(says)} s`, 'a whole file', 'durationS', { has, says });
+  const says = saysS === undefined ? 'none' : String(rounded(saysS));
+  return refuseFile('recordingCut', saysS === undefined ? `${String(has)} s` : `${String(has)} s of ${says} s`, 'a whole file', 'durationS', { has, says });
 }
 
 /** Refuses a file whose content is damaged, naming the second at which it can no longer be read. */

@@ -1,14 +1,19 @@
 import { type Result, map, refuse } from '#result';
-import { refuseFile } from './issues.ts';
 import { kindOf } from './kind.ts';
 import { levelOf } from './levels.ts';
 import { MAX_RECORDING_BYTES, recordingTooLarge } from './limits.ts';
+import { readFlac } from './read-flac.ts';
+import { readMp3 } from './read-mp3.ts';
+import { readOgg } from './read-ogg.ts';
 import { readWav } from './read-wav.ts';
 import type { Decoded, Recording, RecordingKind } from './recording.ts';
 
 /** The reader of each kind of file. A decoder is fetched when the first file of its kind is read. */
-const readers: Readonly<Partial<Record<RecordingKind, (bytes: Uint8Array) => Promise<Result<Decoded>>>>> = {
+const readers: Readonly<Record<RecordingKind, (bytes: Uint8Array) => Promise<Result<Decoded>>>> = {
   wav: (bytes) => Promise.resolve(readWav(bytes)),
+  flac: readFlac,
+  ogg: readOgg,
+  mp3: readMp3,
 };
 
 /**
@@ -19,9 +24,7 @@ export async function readRecording(bytes: Uint8Array): Promise<Result<Recording
   if (bytes.length > MAX_RECORDING_BYTES) return refuse(recordingTooLarge(bytes.length));
   const kind = kindOf(bytes);
   if (!kind.ok) return kind;
-  const read = readers[kind.value];
-  if (read === undefined) return refuseFile('recordingKind', kind.value, 'WAV');
-  return map(await read(bytes), (decoded) => recordingOf(kind.value, decoded));
+  return map(await readers[kind.value](bytes), (decoded) => recordingOf(kind.value, decoded));
 }
 
 function recordingOf(kind: RecordingKind, { samples, coding, bits }: Decoded): Recording {

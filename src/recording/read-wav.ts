@@ -1,6 +1,7 @@
 import { type Result, andThen, ok } from '#result';
-import { refuseCut, refuseFile } from './issues.ts';
-import { MAX_LEVEL, type Shape, checkShape } from './limits.ts';
+import { holdToNumbers } from './hold-to-numbers.ts';
+import { refuseCut } from './issues.ts';
+import { type Shape, checkShape } from './limits.ts';
 import type { Decoded } from './recording.ts';
 import { type WavChunks, wavChunksOf } from './wav-chunks.ts';
 import { type WavFormat, wavFormatOf } from './wav-format.ts';
@@ -53,14 +54,4 @@ function readerOf(view: DataView, { coding, bytesPerSample }: WavFormat): (at: n
     default:
       return (at) => view.getInt32(at, true) / 2 ** 31;
   }
-}
-
-/** Refuses what is no number, or far beyond any level, naming channel and place of the first. */
-export function holdToNumbers(decoded: Decoded): Result<Decoded> {
-  const { sampleRateHz, channels } = decoded.samples;
-  for (const [channel, list] of channels.entries()) {
-    const frame = list.findIndex((value) => !(Math.abs(value) <= MAX_LEVEL));
-    if (frame >= 0) return refuseFile('recordingValue', String(list[frame]), `a number of at most ${String(MAX_LEVEL)} times full scale`, `channels[${String(channel)}][${String(frame)}]`, { channel: channel + 1, at: frame / sampleRateHz });
-  }
-  return ok(decoded);
 }

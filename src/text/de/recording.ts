@@ -10,7 +10,7 @@ export const recording: Readonly<Record<keyof typeof english, string>> = {
   'issue.format.recordingKind': '{given} ist nicht lesbar. Eine Aufnahme darf WAV, FLAC, OGG Vorbis oder MP3 sein.',
   'issue.format.recordingCodec': 'Der Ton in dieser Datei ist als {given} gespeichert und wird nicht gelesen. Erlaubt: {allowed}.',
   'issue.format.recordingHeader': 'Der Kopf dieser Aufnahme kann nicht stimmen: {field} ist {given}, erlaubt ist {allowed}.',
-  'issue.format.recordingCut': 'Diese Aufnahme ist abgeschnitten: Sie enthält {has} s, ihr Kopf kündigt {says} s an. Bitte neu vom Aufnahmegerät kopieren.',
+  'issue.format.recordingCut': 'Diese Aufnahme ist abgeschnitten oder beschädigt: {has} s davon sind lesbar{says, select, none {} other {, ihr Kopf kündigt {says} s an}}. Bitte neu vom Aufnahmegerät kopieren.',
   'issue.format.recordingDamaged': 'Diese Aufnahme ist beschädigt und nach {at} s nicht mehr lesbar ({given}). Bitte neu vom Aufnahmegerät kopieren.',
   'issue.format.recordingValue': 'Kanal {channel} enthält {given} bei {at} s; ein Abtastwert muss {allowed} sein.',
   'issue.format.recordingChanges': 'Innerhalb dieser Aufnahme {given}. Das muss von Anfang bis Ende gleich bleiben.',

@@ -8,7 +8,7 @@ export const recording = {
   'issue.format.recordingKind': '{given} cannot be read. A recording may be WAV, FLAC, OGG Vorbis or MP3.',
   'issue.format.recordingCodec': 'The sound in this file is coded as {given}, which is not read. Allowed: {allowed}.',
   'issue.format.recordingHeader': 'The header of this recording cannot be right: {field} is {given}, allowed is {allowed}.',
-  'issue.format.recordingCut': 'This recording was cut short: it holds {has} s, and its header announces {says} s. Copy it anew from where it was recorded.',
+  'issue.format.recordingCut': 'This recording is cut short or damaged: {has} s of it can be read{says, select, none {} other {, and its header announces {says} s}}. Copy it anew from where it was recorded.',
   'issue.format.recordingDamaged': 'This recording is damaged and cannot be read beyond {at} s ({given}). Copy it anew from where it was recorded.',
   'issue.format.recordingValue': 'Channel {channel} holds {given} at {at} s, where a sample must be {allowed}.',
   'issue.format.recordingChanges': 'Within this recording {given}. It must stay the same from beginning to end.',

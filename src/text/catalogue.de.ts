@@ -30,6 +30,7 @@ import { story } from './de/story.ts';
 import { strings } from './de/strings.ts';
 import { strokeOperation } from './de/stroke-operation.ts';
 import { stringOperations } from './de/string-operations.ts';
+import { tone } from './de/tone.ts';
 import { touch } from './de/touch.ts';
 import { work } from './de/work.ts';
 
@@ -60,6 +61,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...regulation,
   ...leastWork,
   ...sheets,
+  ...tone,
   ...touch,
   ...work,
   ...proof,

@@ -31,6 +31,7 @@ import { strings } from './de/strings.ts';
 import { strokeOperation } from './de/stroke-operation.ts';
 import { stringOperations } from './de/string-operations.ts';
 import { touch } from './de/touch.ts';
+import { tuningQuantities } from './de/tuning-quantities.ts';
 import { work } from './de/work.ts';
 
 /** Every German message, one file per area of the program. */
@@ -41,6 +42,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...readings,
   ...quantities,
   ...scale,
+  ...tuningQuantities,
   ...operations,
   ...actionOperations,
   ...strokeOperation,

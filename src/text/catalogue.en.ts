@@ -30,6 +30,7 @@ import { strings } from './en/strings.ts';
 import { strokeOperation } from './en/stroke-operation.ts';
 import { stringOperations } from './en/string-operations.ts';
 import { touch } from './en/touch.ts';
+import { tuningQuantities } from './en/tuning-quantities.ts';
 import { work } from './en/work.ts';
 
 /** Every English message, one file per area of the program. */
@@ -40,6 +41,7 @@ export const en = {
   ...readings,
   ...quantities,
   ...scale,
+  ...tuningQuantities,
   ...operations,
   ...actionOperations,
   ...strokeOperation,

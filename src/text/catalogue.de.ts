@@ -31,6 +31,7 @@ import { strings } from './de/strings.ts';
 import { strokeOperation } from './de/stroke-operation.ts';
 import { stringOperations } from './de/string-operations.ts';
 import { touch } from './de/touch.ts';
+import { tuningOperations } from './de/tuning-operations.ts';
 import { tuningQuantities } from './de/tuning-quantities.ts';
 import { work } from './de/work.ts';
 
@@ -47,6 +48,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...actionOperations,
   ...strokeOperation,
   ...planningOperations,
+  ...tuningOperations,
   ...stringOperations,
   ...strings,
   ...rescale,

@@ -30,6 +30,7 @@ import { strings } from './en/strings.ts';
 import { strokeOperation } from './en/stroke-operation.ts';
 import { stringOperations } from './en/string-operations.ts';
 import { touch } from './en/touch.ts';
+import { tuningOperations } from './en/tuning-operations.ts';
 import { tuningQuantities } from './en/tuning-quantities.ts';
 import { work } from './en/work.ts';
 
@@ -46,6 +47,7 @@ export const en = {
   ...actionOperations,
   ...strokeOperation,
   ...planningOperations,
+  ...tuningOperations,
   ...stringOperations,
   ...strings,
   ...rescale,

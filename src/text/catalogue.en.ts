@@ -29,6 +29,7 @@ import { story } from './en/story.ts';
 import { strings } from './en/strings.ts';
 import { strokeOperation } from './en/stroke-operation.ts';
 import { stringOperations } from './en/string-operations.ts';
+import { tone } from './en/tone.ts';
 import { touch } from './en/touch.ts';
 import { tuningOperations } from './en/tuning-operations.ts';
 import { tuningQuantities } from './en/tuning-quantities.ts';
@@ -63,6 +64,7 @@ export const en = {
   ...regulation,
   ...leastWork,
   ...sheets,
+  ...tone,
   ...touch,
   ...work,
   ...proof,

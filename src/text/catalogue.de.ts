@@ -21,6 +21,7 @@ import { proofParts } from './de/proof-parts.ts';
 import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
 import { regulation } from './de/regulation.ts';
+import { upright } from './de/upright.ts';
 import { rescale } from './de/rescale.ts';
 import { scale } from './de/scale.ts';
 import { settings } from './de/settings.ts';
@@ -58,6 +59,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...actionTerms,
   ...plan,
   ...regulation,
+  ...upright,
   ...leastWork,
   ...sheets,
   ...touch,

@@ -20,6 +20,7 @@ import { proofParts } from './en/proof-parts.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
 import { regulation } from './en/regulation.ts';
+import { upright } from './en/upright.ts';
 import { rescale } from './en/rescale.ts';
 import { scale } from './en/scale.ts';
 import { settings } from './en/settings.ts';
@@ -57,6 +58,7 @@ export const en = {
   ...actionTerms,
   ...plan,
   ...regulation,
+  ...upright,
   ...leastWork,
   ...sheets,
   ...touch,

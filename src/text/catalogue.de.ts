@@ -22,6 +22,7 @@ import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
 import { recording } from './de/recording.ts';
 import { regulation } from './de/regulation.ts';
+import { upright } from './de/upright.ts';
 import { rescale } from './de/rescale.ts';
 import { scale } from './de/scale.ts';
 import { settings } from './de/settings.ts';
@@ -65,6 +66,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...actionTerms,
   ...plan,
   ...regulation,
+  ...upright,
   ...leastWork,
   ...sheets,
   ...tone,

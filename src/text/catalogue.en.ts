@@ -21,6 +21,7 @@ import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
 import { recording } from './en/recording.ts';
 import { regulation } from './en/regulation.ts';
+import { upright } from './en/upright.ts';
 import { rescale } from './en/rescale.ts';
 import { scale } from './en/scale.ts';
 import { settings } from './en/settings.ts';
@@ -64,6 +65,7 @@ export const en = {
   ...actionTerms,
   ...plan,
   ...regulation,
+  ...upright,
   ...leastWork,
   ...sheets,
   ...tone,

@@ -23,5 +23,5 @@ export function diceOf(seed: number): Dice {
 
 /** A seed nobody chose: name it in the message of whatever fails. */
 export function drawnSeed(): number {
-  return Math.floor(Math.random() * 2 ** 31);
+  return crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;
 }

@@ -1,10 +1,8 @@
 import type { Samples } from '#numerics';
+import type { PartialFrequency } from './stiff-law.ts';
 
-/** A partial as listening found it. */
-export interface HeardPartial {
-  readonly n: number;
-  readonly frequencyHz: number;
-}
+/** A partial by its number, and where it stands. */
+export type PartialPlace = Pick<PartialFrequency, 'n' | 'frequencyHz'>;
 
 /** A note found in a sound: where it begins, its pitch and its partials. What is measured of tone starts from here. */
 export interface HeardNote {
@@ -14,7 +12,7 @@ export interface HeardNote {
   readonly endS?: number;
   readonly f0Hz: number;
   /** In rising order. */
-  readonly partials: readonly HeardPartial[];
+  readonly partials: readonly PartialPlace[];
 }
 
 /** A figure that is not given, and why. `found` and `needed` are of one unit, that of the reason. */

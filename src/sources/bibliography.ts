@@ -71,6 +71,8 @@ export const bibliography = {
   'ISO-532-1': { title: 'ISO 532-1:2017, Methods for calculating loudness, Zwicker method, tables and test signals as public implementations reproduce them', access: 'second-hand' },
   'DIN-45692': { title: 'DIN 45692:2009, Measurement technique for the simulation of the auditory sensation of sharpness, as public implementations reproduce it', access: 'second-hand' },
   'IEC-61260-1': { title: 'IEC 61260-1:2014, Octave-band and fractional-octave-band filters: mid-frequencies of base ten, Butterworth skirts', access: 'memory' },
+  'TUKEY-BIWEIGHT': { title: 'J. W. Tukey, bisquare weights of robust regression, tuning constant 4.685, as textbooks have them', access: 'memory' },
+  'IGLEWICZ-HOAGLIN': { title: 'B. Iglewicz, D. C. Hoaglin, How to Detect and Handle Outliers (1993): 3.5 robust standard deviations', access: 'memory' },
   'KENDALL-1938': { title: 'M. G. Kendall, A new measure of rank correlation, Biometrika 30 (1938)', access: 'memory' },
 } as const satisfies Readonly<Record<string, Source>>;
 

@@ -1,0 +1,10 @@
+import type { tone as english } from '../en/tone.ts';
+
+/** German: the Tone page. ICU MessageFormat. */
+export const tone: Readonly<Record<keyof typeof english, string>> = {
+  'tone.title': 'Klang',
+  'tone.view': 'Was zu sehen ist',
+  'tone.view.recordings': 'Aufnahmen',
+  'tone.view.compass': 'Umfang',
+  'tone.none': 'Von diesem Aufenthalt ist noch nichts aufgenommen. Die Töne aufnehmen, bevor die erste Saite oder der erste Hammer angefasst wird: was dann klang, lässt sich nicht wieder hören. Gleiches Mikrofon, gleicher Platz, gleicher Raum vorher und nachher.',
+};

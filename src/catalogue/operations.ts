@@ -40,6 +40,7 @@ import {
   pushTestOperation,
 } from '#belly';
 import type { AnyOperation } from '#operation';
+import { recordingLevelOperation } from '#recording';
 import {
   pinTurnOperation,
   plainStringOperation,
@@ -98,6 +99,7 @@ export const operations: readonly AnyOperation[] = [
   bearingLoadOperation,
   pushTestOperation,
   pushInfluenceOperation,
+  recordingLevelOperation,
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

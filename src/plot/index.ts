@@ -33,3 +33,5 @@ export { strokeCurve } from './stroke-curve.ts';
 export type { StrokeCurveOptions } from './stroke-curve.ts';
 export { frameOf, strokeScene } from './stroke-scene.ts';
 export type { StrokeSceneOptions } from './stroke-scene.ts';
+export { pitchPlot, tuningSignsOf, unisonPlot } from './tuning-plot.ts';
+export type { PlottedCents, TuningPlotOptions } from './tuning-plot.ts';

@@ -28,9 +28,10 @@ const SHORTEST_S = 0.6;
 /** After the thump of the attack. */
 const ATTACK_S = 0.05;
 /** Half width of the band a partial is looked at in: below the next partial, wide enough for strings that disagree. */
-const halfWidthOf = (f0Hz: number): number => Math.min(0.45 * f0Hz, Math.max(30, 0.015 * f0Hz));
-/** How far, as a share of the pitch, a partial may lie from where the law through its neighbours has it. */
+const halfWidthOf = (f0Hz: number): number => Math.min(0.45 * f0Hz, Math.max(20, 0.015 * f0Hz));
+/** How far a partial may lie from where the law through its neighbours has it: a share of the pitch, and at most a share of its own frequency. */
 const EXPECTED_WITHIN = 0.06;
+const EXPECTED_WITHIN_OWN = 2 ** (15 / 1200) - 1;
 /** Partials above the highest of the comb are asked for until this many in a row are missing. */
 const MOST_MISSED = 3;
 const MOST_PARTIALS = 80;
@@ -109,7 +110,7 @@ function pointedTo(fit: StiffFit, teeth: readonly NumberedPartial[], spectrum: S
   for (let n = 1, missed = 0; n <= MOST_PARTIALS && (n <= highest || missed < MOST_MISSED); n++) {
     if (taken.has(n)) continue;
     const placeHz = partialHzOf(fit, n);
-    const frequencyHz = placeHz > HIGHEST_HZ ? undefined : lineNear(spectrum, placeHz, EXPECTED_WITHIN * f0Hz);
+    const frequencyHz = placeHz > HIGHEST_HZ ? undefined : lineNear(spectrum, placeHz, Math.min(EXPECTED_WITHIN * f0Hz, EXPECTED_WITHIN_OWN * placeHz));
     if (frequencyHz === undefined) missed += n > highest ? 1 : 0;
     else {
       found.push({ n, frequencyHz });

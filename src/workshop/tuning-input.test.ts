@@ -85,6 +85,6 @@ describe('passes over the strings', () => {
 
   it('suggest a day of the calendar', () => {
     const drift = { spans: 6, fit: { tenfoldCents: -10 as never, tenfoldUncertaintyCents: 1 as never, scatterCents: 0 as never, coverage: 2 } };
-    expect(suggestedVisitOf(drift, '2026-03-02', 99, 10)).toEqual({ day: '2028-11-25', earliest: '2028-01-10', latest: '2031-01-12' });
+    expect(suggestedVisitOf(drift, '2026-03-02', 99, 10)).toEqual({ day: '2028-11-25', earliest: '2028-01-11', latest: '2031-01-12' });
   });
 });

@@ -2,7 +2,7 @@ import type { AnyOperation } from '#operation';
 import { problemOf } from '#result';
 import type { BenchStore } from '#store';
 import { createSay, languageOf } from '#text';
-import { Hono } from 'hono';
+import { Hono, type MiddlewareHandler } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { mountCalculations } from './calc-routes.ts';
 import { docsPage } from './docs-page.ts';
@@ -16,6 +16,8 @@ import { mountOrders } from './order-answers.ts';
 import { mountSheets } from './sheet-answers.ts';
 import { localeOf, sayKeyOf } from './locale.ts';
 import { mountRoutes } from './mount.ts';
+import { fileRoutes } from './file-routes.ts';
+import { mountRecordings } from './recording-answers.ts';
 import { mountPhotos } from './photo-answers.ts';
 import { openApiOf } from './openapi.ts';
 import { BODY_LIMIT_BYTES } from './read-body.ts';
@@ -42,13 +44,14 @@ export function createApp({ store, version, operations, webRoot, by = 'bench', c
   const app = new Hono();
   app.use(houseHeaders);
   app.use(guardLoopback);
-  app.use('/api/*', bodyLimit({ maxSize: BODY_LIMIT_BYTES, onError: () => answerProblem(problemOf('tooLarge', [], `A request may carry at most ${String(BODY_LIMIT_BYTES / 1024 / 1024)} MB`)) }));
+  app.use('/api/*', limitBody);
   const bench = { store: () => Promise.resolve(store), version, by, clock };
   mountRoutes(app, bench, { ...storeHandlers, ...importHandlers });
   mountFiles(app, bench);
   mountOrders(app, bench);
   mountSheets(app, bench);
   mountPhotos(app, bench);
+  mountRecordings(app, bench);
   mountCalculations(app, operations);
   mountDescriptions(app, operations, version);
   app.all('/api/*', (context) => answerProblem(problemOf('notFound', [], `There is no ${context.req.method} ${context.req.path}; see /api/docs`)));
@@ -61,6 +64,11 @@ export function createApp({ store, version, operations, webRoot, by = 'bench', c
   });
   return app;
 }
+
+const limited = bodyLimit({ maxSize: BODY_LIMIT_BYTES, onError: () => answerProblem(problemOf('tooLarge', [], `A request may carry at most ${String(BODY_LIMIT_BYTES / 1024 / 1024)} MB`)) });
+
+/** Holds requests to a size, recordings apart: these go to the disk as they come, and have a limit of their own. */
+const limitBody: MiddlewareHandler = (context, next) => (context.req.path === fileRoutes.keepRecording.path ? next() : limited(context, next));
 
 function mountDescriptions(app: Hono, operations: readonly AnyOperation[], version: string): void {
   app.get('/api/openapi.json', (context) => context.json(openApiOf({ operations, version, say: sayKeyOf(createSay(localeOf(context))) })));

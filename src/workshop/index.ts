@@ -1,5 +1,7 @@
 export { bearingInputOf } from './bearing-input.ts';
 export type { BearingAssumption, BearingMaterial, GatheredBearing } from './bearing-input.ts';
+export { analysisMethods, analysisSchema, analysisTaskOf, analysisVersions, jobSchema, jobStatuses, soundOf } from './analysis.ts';
+export type { Analysis, AnalysisInput, AnalysisMethod, AnalysisTask, Job, JobFailure } from './analysis.ts';
 export { canonicalJson } from './canonical.ts';
 export { parseClipboard } from './clipboard.ts';
 export { isPersonReference, whoWrote } from './people.ts';

@@ -32,6 +32,7 @@ import { strokeOperation } from './de/stroke-operation.ts';
 import { stringOperations } from './de/string-operations.ts';
 import { tone } from './de/tone.ts';
 import { touch } from './de/touch.ts';
+import { tuningQuantities } from './de/tuning-quantities.ts';
 import { work } from './de/work.ts';
 
 /** Every German message, one file per area of the program. */
@@ -42,6 +43,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...readings,
   ...quantities,
   ...scale,
+  ...tuningQuantities,
   ...operations,
   ...actionOperations,
   ...strokeOperation,

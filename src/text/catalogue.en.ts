@@ -31,6 +31,7 @@ import { strokeOperation } from './en/stroke-operation.ts';
 import { stringOperations } from './en/string-operations.ts';
 import { tone } from './en/tone.ts';
 import { touch } from './en/touch.ts';
+import { tuningQuantities } from './en/tuning-quantities.ts';
 import { work } from './en/work.ts';
 
 /** Every English message, one file per area of the program. */
@@ -41,6 +42,7 @@ export const en = {
   ...readings,
   ...quantities,
   ...scale,
+  ...tuningQuantities,
   ...operations,
   ...actionOperations,
   ...strokeOperation,

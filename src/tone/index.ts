@@ -1,0 +1,1 @@
+export { TONE_METHOD } from './method.ts';

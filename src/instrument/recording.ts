@@ -6,8 +6,6 @@ export const recordedContents = ['note', 'walk', 'ladder', 'other'] as const;
 /** Kinds of sound file that are kept. */
 export const recordingFormats = ['wav', 'flac', 'ogg', 'mp3', 'm4a'] as const;
 export type RecordingFormat = (typeof recordingFormats)[number];
-/** Most bytes of one recording: half an hour in two channels of 24 bits, 48 000 times a second. */
-export const RECORDING_LIMIT_BYTES = 512 * 1024 * 1024;
 
 const hashSchema = z.string().regex(/^[0-9a-f]{64}$/u, 'the SHA-256 of a kept recording');
 

@@ -2,8 +2,7 @@ import type { AnyOperation } from '#operation';
 import { problemOf } from '#result';
 import type { BenchStore } from '#store';
 import { createSay, languageOf } from '#text';
-import { Hono, type MiddlewareHandler } from 'hono';
-import { bodyLimit } from 'hono/body-limit';
+import { Hono } from 'hono';
 import { mountCalculations } from './calc-routes.ts';
 import { docsPage } from './docs-page.ts';
 import { docsStyle } from './docs-style.ts';
@@ -16,11 +15,10 @@ import { mountOrders } from './order-answers.ts';
 import { mountSheets } from './sheet-answers.ts';
 import { localeOf, sayKeyOf } from './locale.ts';
 import { mountRoutes } from './mount.ts';
-import { fileRoutes } from './file-routes.ts';
 import { mountRecordings } from './recording-answers.ts';
 import { mountPhotos } from './photo-answers.ts';
 import { openApiOf } from './openapi.ts';
-import { BODY_LIMIT_BYTES } from './read-body.ts';
+import { limitBody } from './read-body.ts';
 import { referenceOf } from './reference.ts';
 import { mountWebApp } from './static-app.ts';
 
@@ -64,11 +62,6 @@ export function createApp({ store, version, operations, webRoot, by = 'bench', c
   });
   return app;
 }
-
-const limited = bodyLimit({ maxSize: BODY_LIMIT_BYTES, onError: () => answerProblem(problemOf('tooLarge', [], `A request may carry at most ${String(BODY_LIMIT_BYTES / 1024 / 1024)} MB`)) });
-
-/** Holds requests to a size, recordings apart: these go to the disk as they come, and have a limit of their own. */
-const limitBody: MiddlewareHandler = (context, next) => (context.req.path === fileRoutes.keepRecording.path ? next() : limited(context, next));
 
 function mountDescriptions(app: Hono, operations: readonly AnyOperation[], version: string): void {
   app.get('/api/openapi.json', (context) => context.json(openApiOf({ operations, version, say: sayKeyOf(createSay(localeOf(context))) })));

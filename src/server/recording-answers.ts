@@ -1,5 +1,5 @@
 import { ReadableStream as NodeStream } from 'node:stream/web';
-import { RECORDING_LIMIT_BYTES } from '#instrument';
+import { MAX_RECORDING_BYTES } from '#recording';
 import type { ByteRange } from '#store';
 import type { Context, Hono } from 'hono';
 import { Refusal } from './failure.ts';
@@ -7,7 +7,7 @@ import { fileRoutes } from './file-routes.ts';
 import type { Bench } from './mount.ts';
 import { soundTypes } from './sound-types.ts';
 
-const MEGABYTE = 1024 * 1024;
+const MEGABYTE = 1_000_000;
 const HASH = /^[0-9a-f]{64}$/u;
 
 /** Mounts the routes sound files are kept and heard by. Neither way is a whole file ever in memory. */
@@ -36,7 +36,7 @@ function lengthOf(context: Context): number | undefined {
   if (!type.startsWith('application/octet-stream')) throw new Refusal('unsupported', [], `Sent as ${type === '' ? 'nothing in particular' : type}; send a sound file as application/octet-stream`);
   const length = context.req.header('content-length');
   if (length === undefined) return undefined;
-  if (Number(length) > RECORDING_LIMIT_BYTES) throw new Refusal('tooLarge', [], `A recording may have at most ${String(RECORDING_LIMIT_BYTES / MEGABYTE)} MB; this one has ${(Number(length) / MEGABYTE).toFixed(0)} MB. Cut a long take in parts, or send it as FLAC`);
+  if (Number(length) > MAX_RECORDING_BYTES) throw new Refusal('tooLarge', [], `A recording may have at most ${String(MAX_RECORDING_BYTES / MEGABYTE)} MB; this one has ${(Number(length) / MEGABYTE).toFixed(0)} MB. Cut a long take in parts, or send it as FLAC`);
   return Number(length);
 }
 

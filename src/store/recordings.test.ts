@@ -1,4 +1,5 @@
-import { RECORDING_LIMIT_BYTES, type RecordingDraft } from '#instrument';
+import type { RecordingDraft } from '#instrument';
+import { MAX_RECORDING_BYTES } from '#recording';
 import { soundOf } from '#workshop';
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
@@ -42,8 +43,8 @@ describe('the bytes of a recording', () => {
 
   it('that are none, empty, broken off or too many leave nothing behind', async () => {
     const before = filesIn();
-    expect(await failureOf(keepRecording(blobs, inPieces(Buffer.from('<html>this is no sound at all</html>'))))).toMatchObject({ reason: 'refused', issues: [{ code: 'format', path: 'recording' }] });
-    expect(await failureOf(keepRecording(blobs, inPieces(Buffer.alloc(0))))).toMatchObject({ issues: [{ code: 'format', given: 'no bytes' }] });
+    expect(await failureOf(keepRecording(blobs, inPieces(Buffer.from('<html>this is no sound at all</html>'))))).toMatchObject({ reason: 'refused', issues: [{ code: 'format' }] });
+    expect(await failureOf(keepRecording(blobs, inPieces(Buffer.alloc(0))))).toMatchObject({ issues: [{ code: 'format', given: 'an empty file' }] });
     const brokenOff = async function* () {
       yield* inPieces(wav('b'));
       throw new Error('the line went dead');
@@ -52,10 +53,10 @@ describe('the bytes of a recording', () => {
     const endless = async function* () {
       await Promise.resolve();
       const piece = wav('c', 64 * 1024 * 1024);
-      for (let count = 0; count <= RECORDING_LIMIT_BYTES; count += piece.byteLength) yield piece;
+      for (let count = 0; count <= MAX_RECORDING_BYTES; count += piece.byteLength) yield piece;
       throw new Error('was not stopped');
     };
-    expect(await failureOf(keepRecording(blobs, endless()))).toMatchObject({ issues: [{ code: 'length', allowed: 'at most 512 MB' }] });
+    expect(await failureOf(keepRecording(blobs, endless()))).toMatchObject({ issues: [{ code: 'length', allowed: 'at most 400 MB' }] });
     expect(filesIn()).toEqual(before);
   });
 });

@@ -1,9 +1,10 @@
-import { type KeptRecording, RECORDING_LIMIT_BYTES, type RecordingFormat } from '#instrument';
+import type { KeptRecording, RecordingFormat } from '#instrument';
+import { MAX_RECORDING_BYTES, isAac, kindOf, recordingTooLarge } from '#recording';
 import { StoreFailure } from './bench-store.ts';
 import type { Blobs, ByteRange } from './blobs.ts';
+import { accepted } from './check.ts';
 
 const HEAD_BYTES = 16;
-const MEGABYTE = 1024 * 1024;
 const REFUSED = 'The recording cannot be kept.';
 
 /** A recording as it is heard: its bytes as they come off the disk, and which of them. */
@@ -26,7 +27,7 @@ export async function keepRecording(recordings: Blobs, pieces: AsyncIterable<Uin
     }
     checkedFormat(head);
   };
-  const kept = await recordings.keepStream(heard(), refuseAbove(RECORDING_LIMIT_BYTES));
+  const kept = await recordings.keepStream(heard(), refuseAbove(MAX_RECORDING_BYTES));
   return { ...kept, format: checkedFormat(head) };
 }
 
@@ -40,9 +41,7 @@ export async function readRecording(recordings: Blobs, hash: string, range?: Byt
 
 function refuseAbove(limit: number): (byteCount: number) => void {
   return (byteCount) => {
-    if (byteCount <= limit) return;
-    const most = `at most ${String(limit / MEGABYTE)} MB`;
-    throw new StoreFailure('refused', `The recording is too large: ${most}. Cut a long take in parts, or send it as FLAC.`, [{ code: 'length', path: 'recording', given: `more than ${String(limit)} bytes`, allowed: most }]);
+    if (byteCount > limit) throw new StoreFailure('refused', 'The recording is too large. Cut a long take in parts, or send it as FLAC.', [recordingTooLarge(byteCount, limit)]);
   };
 }
 
@@ -53,15 +52,8 @@ function joined(first: Uint8Array, second: Uint8Array): Uint8Array<ArrayBuffer> 
   return both;
 }
 
-const latin = (bytes: Uint8Array, start: number, end: number): string => Buffer.from(bytes.subarray(start, end)).toString('latin1');
-
 /** What kind of sound file begins so; whether all of it can be read is found out by reading it. */
 function checkedFormat(head: Uint8Array): RecordingFormat {
-  const first = latin(head, 0, 4);
-  if ((first === 'RIFF' || first === 'RF64') && latin(head, 8, 12) === 'WAVE') return 'wav';
-  if (first === 'fLaC') return 'flac';
-  if (first === 'OggS') return 'ogg';
-  if (first.startsWith('ID3') || (head[0] === 0xff && ((head[1] ?? 0) & 0xe6) === 0xe2)) return 'mp3';
-  if (latin(head, 4, 8) === 'ftyp') return 'm4a';
-  throw new StoreFailure('refused', REFUSED, [{ code: 'format', path: 'recording', given: head.byteLength === 0 ? 'no bytes' : 'bytes of another kind', allowed: 'a WAV, FLAC, OGG, MP3 or M4A file' }]);
+  if (isAac(head)) return 'm4a';
+  return accepted(kindOf(head), REFUSED);
 }

@@ -20,6 +20,7 @@ import { proof } from './de/proof.ts';
 import { proofParts } from './de/proof-parts.ts';
 import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
+import { recording } from './de/recording.ts';
 import { regulation } from './de/regulation.ts';
 import { rescale } from './de/rescale.ts';
 import { scale } from './de/scale.ts';
@@ -57,6 +58,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...belly,
   ...bellyPage,
   ...issues,
+  ...recording,
   ...action,
   ...actionTerms,
   ...plan,

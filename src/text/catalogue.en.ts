@@ -19,6 +19,7 @@ import { proof } from './en/proof.ts';
 import { proofParts } from './en/proof-parts.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
+import { recording } from './en/recording.ts';
 import { regulation } from './en/regulation.ts';
 import { rescale } from './en/rescale.ts';
 import { scale } from './en/scale.ts';
@@ -56,6 +57,7 @@ export const en = {
   ...belly,
   ...bellyPage,
   ...issues,
+  ...recording,
   ...action,
   ...actionTerms,
   ...plan,

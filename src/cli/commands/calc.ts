@@ -5,6 +5,7 @@ import { PROGRAM, locale, say } from '../language.ts';
 import { aligned, print, printJson } from '../output.ts';
 import { readInput } from '../read-input.ts';
 import { readableAnswer } from '../readable-answer.ts';
+import { readSoundAt } from '../sound-file.ts';
 
 interface CalcArguments {
   readonly name: string | undefined;
@@ -37,7 +38,7 @@ export const calc: CommandModule<object, CalcArguments> = {
 async function run(operation: AnyOperation, json: boolean): Promise<void> {
   const read = readJson(await readInput(say('cli.calc.typeInput', { example: JSON.stringify(operation.example) })));
   if (!read.ok) throw refused(read.issues, undefined, 'malformed');
-  const { answer, issues } = calculate(operation, read.value);
+  const { answer, issues } = await calculate(operation, read.value, readSoundAt);
   const isMany = Array.isArray(answer);
   if (isMany || issues.length === 0) await (json ? printJson(answer) : print(readableAnswer(answer, say, locale)));
   if (issues.length === 0) return;

@@ -3,6 +3,8 @@ export type { BearingAssumption, BearingMaterial, GatheredBearing } from './bear
 export { analysisMethods, analysisSchema, analysisTaskOf, analysisVersions, jobSchema, jobStatuses, soundOf } from './analysis.ts';
 export type { Analysis, AnalysisInput, AnalysisMethod, AnalysisTask, Job, JobFailure } from './analysis.ts';
 export { canonicalJson } from './canonical.ts';
+export { heardIn } from './heard-notes.ts';
+export type { Heard, HeardNote } from './heard-notes.ts';
 export { parseClipboard } from './clipboard.ts';
 export { isPersonReference, whoWrote } from './people.ts';
 export type { Who } from './people.ts';

@@ -4,6 +4,8 @@ export type { SymmetricBands } from './banded.ts';
 export { powerOfTwoFrom, realSpectrumOf, signalOf, spectrumOf } from './fourier.ts';
 export type { ComplexList } from './fourier.ts';
 export { noneDrawnProbability } from './hypergeometric.ts';
+export { inverseOfPositive, solvePositive } from './positive.ts';
 export type { Samples } from './samples.ts';
+export { student95 } from './student.ts';
 export { meanOf, medianOf, scaledMadOf, standardDeviationOf, sumOf } from './statistics.ts';
 export { whittakerSmooth } from './whittaker.ts';

@@ -59,6 +59,19 @@ export const bibliography = {
   'MAXWELL-1864': { title: 'J. C. Maxwell, On the calculation of the equilibrium and stiffness of frames, Philosophical Magazine 27 (1864): reciprocity of deflections', access: 'memory' },
   'BOYD-VANDENBERGHE': { title: 'S. Boyd, L. Vandenberghe, Convex Optimization (2004), chapter on unconstrained minimisation', access: 'memory' },
   'NIST-STRD': { title: 'NIST Statistical Reference Datasets, linear regression without intercept (NoInt1, NoInt2): certified values', access: 'memory' },
+  'SCHROEDER-1965': { title: 'M. R. Schroeder, New method of measuring reverberation time, J. Acoust. Soc. Am. 37 (1965): backward integration', access: 'memory' },
+  'ISO-3382': { title: 'ISO 3382-1:2009 and 3382-2:2008, Measurement of room acoustic parameters: early decay time, T20 and the range they need', access: 'memory' },
+  'WEINREICH-1977': { title: 'G. Weinreich, Coupled piano strings, J. Acoust. Soc. Am. 62 (1977): two stages of decay', access: 'memory' },
+  'NELDER-MEAD-1965': { title: 'J. A. Nelder, R. Mead, A simplex method for function minimization, The Computer Journal 7 (1965)', access: 'memory' },
+  'SCHWARZ-1978': { title: 'G. Schwarz, Estimating the dimension of a model, Annals of Statistics 6 (1978): BIC', access: 'memory' },
+  'KASS-RAFTERY-1995': { title: 'R. E. Kass, A. E. Raftery, Bayes factors, JASA 90 (1995): a difference of BIC above 6 is strong', access: 'memory' },
+  'PEETERS-2011': { title: 'G. Peeters and others, The Timbre Toolbox: extracting audio descriptors from musical signals, J. Acoust. Soc. Am. 130 (2011)', access: 'second-hand' },
+  'POLLARD-JANSSON-1982': { title: 'H. F. Pollard, E. V. Jansson, A tristimulus method for the specification of musical timbre, Acustica 51 (1982), with amplitudes for loudnesses as general libraries have it', access: 'memory' },
+  'KTH-LECTURES': { title: 'Five Lectures on the Acoustics of the Piano (KTH 1990): string spectra against lines of so many dB an octave', access: 'second-hand' },
+  'ISO-532-1': { title: 'ISO 532-1:2017, Methods for calculating loudness, Zwicker method, tables and test signals as public implementations reproduce them', access: 'second-hand' },
+  'DIN-45692': { title: 'DIN 45692:2009, Measurement technique for the simulation of the auditory sensation of sharpness, as public implementations reproduce it', access: 'second-hand' },
+  'IEC-61260-1': { title: 'IEC 61260-1:2014, Octave-band and fractional-octave-band filters: mid-frequencies of base ten, Butterworth skirts', access: 'memory' },
+  'KENDALL-1938': { title: 'M. G. Kendall, A new measure of rank correlation, Biometrika 30 (1938)', access: 'memory' },
 } as const satisfies Readonly<Record<string, Source>>;
 
 export type SourceKey = keyof typeof bibliography;

@@ -50,6 +50,14 @@ import {
   wireStrengthOperation,
   woundStringOperation,
 } from '#strings';
+import {
+  beatRatesOperation,
+  octaveStretchOperation,
+  pitchRaiseOperation,
+  temperamentOperation,
+  tuningCurveOperation,
+  tuningDriftOperation,
+} from '#tuning';
 
 /** Every calculation of the bench book, in the order lists show them. Adding one is a line here. */
 export const operations: readonly AnyOperation[] = [
@@ -98,6 +106,12 @@ export const operations: readonly AnyOperation[] = [
   bearingLoadOperation,
   pushTestOperation,
   pushInfluenceOperation,
+  octaveStretchOperation,
+  beatRatesOperation,
+  tuningCurveOperation,
+  temperamentOperation,
+  pitchRaiseOperation,
+  tuningDriftOperation,
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

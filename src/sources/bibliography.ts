@@ -72,6 +72,15 @@ export const bibliography = {
   'DIN-45692': { title: 'DIN 45692:2009, Measurement technique for the simulation of the auditory sensation of sharpness, as public implementations reproduce it', access: 'second-hand' },
   'IEC-61260-1': { title: 'IEC 61260-1:2014, Octave-band and fractional-octave-band filters: mid-frequencies of base ten, Butterworth skirts', access: 'memory' },
   'KENDALL-1938': { title: 'M. G. Kendall, A new measure of rank correlation, Biometrika 30 (1938)', access: 'memory' },
+  'ABRAMOWITZ-STEGUN': { title: 'M. Abramowitz, I. A. Stegun, Handbook of Mathematical Functions (1964), chapter 26', access: 'memory' },
+  'FPL-190': { title: 'USDA Forest Products Laboratory, Wood Handbook FPL-GTR-190 (2010), eq. 4-5 and table 4-2: moisture of wood in steady air', access: 'second-hand' },
+  'BOETHIUS': { title: 'Boethius, De institutione musica: twelve fifths 3:2 and the comma they leave', access: 'memory' },
+  'AARON-1523': { title: 'P. Aaron, Toscanello in musica (1523): fifths tempered until the major third is pure, a quarter of the syntonic comma each', access: 'memory' },
+  'WERCKMEISTER-1691': { title: 'A. Werckmeister, Musicalische Temperatur (1691): C–G, G–D, D–A and B–F♯ narrow by a quarter of the comma; called Werckmeister III', access: 'second-hand' },
+  'KIRNBERGER-1779': { title: 'J. P. Kirnberger, letter to J. N. Forkel (1779): C–G–D–A–E narrow by a quarter of the syntonic comma each, F♯–C♯ by the schisma; called Kirnberger III', access: 'memory' },
+  'VALLOTTI-1779': { title: 'F. A. Vallotti, Della scienza teorica e pratica della moderna musica (1779): F–C–G–D–A–E–B narrow by a sixth of the Pythagorean comma each', access: 'second-hand' },
+  'YOUNG-1800': { title: 'T. Young, Outlines of Experiments and Inquiries respecting Sound and Light, Phil. Trans. 90 (1800): C–G–D–A–E–B–F♯ narrow by a sixth of the Pythagorean comma each', access: 'memory' },
+  'ORGAN-LIST-2001': { title: 'Mailing-list article of 23 February 2001 on mechanical organs: frequencies of the temperament of 1691 for A4 = 440 Hz', access: 'read' },
 } as const satisfies Readonly<Record<string, Source>>;
 
 export type SourceKey = keyof typeof bibliography;

@@ -1,51 +1,44 @@
-import type { Recording, State } from '#instrument';
-import { z } from 'zod';
-import type { Analysis } from './analysis.ts';
-
-const figure = z.number().nullish().transform((value) => value ?? undefined);
-
-/** What is read of the answer of `tone-note`; fields this program does not know stay where they are. */
-const noteSchema = z.looseObject({
-  key: figure,
-  f0Hz: figure,
-  f0UncertaintyHz: figure,
-  offsetCents: figure,
-  inharmonicityB: figure,
-  inharmonicityUncertainty: figure,
-  onsetS: figure,
-  startS: figure,
-  endS: figure,
-  loudnessDb: figure,
-  partials: z.array(z.looseObject({ n: z.number(), frequencyHz: z.number(), levelDb: figure })).catch([]),
-  quality: z.looseObject({ snrDb: figure, clipped: z.boolean().catch(false), warnings: z.array(z.string()).catch([]) }).optional().catch(undefined),
-});
-const runSchema = z.looseObject({ notes: z.array(noteSchema), missingKeys: z.array(z.number()).catch([]), duplicateKeys: z.array(z.number()).catch([]) });
+import type { KeyNumber, Recording, State } from '#instrument';
+import type { NothingHeard, ToneNote } from '#tone';
+import { type Analysis, analysisVersions } from './analysis.ts';
+import type { NoteFigures } from './note-figures.ts';
 
 /** A note heard in a recording. `key` is the one told of it, or else the one heard; `heardKey` the one heard alone. */
-export interface HeardNote extends Omit<z.output<typeof noteSchema>, 'key'> {
+export interface HeardNote extends Omit<NoteFigures, 'note'> {
   readonly recordingId: string;
   readonly state: State;
-  readonly key: number | undefined;
-  readonly heardKey: number | undefined;
+  readonly key: KeyNumber | undefined;
+  readonly heardKey: KeyNumber | undefined;
+  /** Nothing where no note was recognised; then `nothing` says why. */
+  readonly note: ToneNote | undefined;
+  readonly nothing: NothingHeard | undefined;
 }
 
 /** What was heard in a recording, and which keys of a walk are missing or came twice. */
 export interface Heard {
   readonly notes: readonly HeardNote[];
-  readonly missingKeys: readonly number[];
-  readonly duplicateKeys: readonly number[];
+  readonly missingKeys: readonly KeyNumber[];
+  readonly duplicateKeys: readonly KeyNumber[];
 }
 
-/** The notes in what was worked out of a recording; nothing for an answer that is none. */
-export function heardIn(recording: Pick<Recording, 'id' | 'state' | 'key' | 'contents'>, { answer, method }: Pick<Analysis, 'answer' | 'method'>): Heard | undefined {
-  const run = method === 'tone-run' ? runSchema.safeParse(answer) : undefined;
-  const single = method === 'tone-note' ? noteSchema.safeParse(answer) : undefined;
-  const notes = run?.success === true ? run.data.notes : single?.success === true ? [single.data] : undefined;
-  if (notes === undefined) return undefined;
+/** What `tone-run` answers: the figures of each note it found. */
+export interface RunFigures {
+  readonly notes: readonly NoteFigures[];
+  readonly missingKeys: readonly KeyNumber[];
+  readonly duplicateKeys: readonly KeyNumber[];
+}
+
+/** The notes in what was worked out of a recording; nothing for what another version of the method worked out, whose figures may mean something else. */
+export function heardIn(recording: Pick<Recording, 'id' | 'state' | 'key' | 'contents'>, { answer, method, version }: Pick<Analysis, 'answer' | 'method' | 'version'>): Heard | undefined {
+  if (version !== analysisVersions[method]) return undefined;
+  const run = method === 'tone-run' ? (answer as RunFigures) : { notes: [answer as NoteFigures], missingKeys: [], duplicateKeys: [] };
   const told = recording.contents === 'walk' ? null : recording.key;
   return {
-    notes: notes.map((note): HeardNote => ({ ...note, recordingId: recording.id, state: recording.state, heardKey: note.key, key: told ?? note.key })),
-    missingKeys: run?.success === true ? run.data.missingKeys : [],
-    duplicateKeys: run?.success === true ? run.data.duplicateKeys : [],
+    notes: run.notes.map(({ note, ...figures }): HeardNote => {
+      const heard = note.heard ? note : undefined;
+      return { ...figures, recordingId: recording.id, state: recording.state, heardKey: heard?.key, key: told ?? heard?.key, note: heard, nothing: note.heard ? undefined : note };
+    }),
+    missingKeys: run.missingKeys,
+    duplicateKeys: run.duplicateKeys,
   };
 }

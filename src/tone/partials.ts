@@ -1,7 +1,7 @@
 import type { Samples } from '#numerics';
 import type { Comb } from './comb.ts';
 import type { Sounding } from './onset.ts';
-import { type HeardPartial, partialIn } from './partial.ts';
+import { type HeardPartial, type Line, partialIn } from './partial.ts';
 import type { Spectrum, Span } from './spectrum.ts';
 import { type StiffFit, partialHzOf, stiffFitOf } from './stiff-law.ts';
 import { type Zoomable, basebandOf, ringingS, zoomableOf } from './zoom.ts';
@@ -11,6 +11,8 @@ export interface NumberedPartial extends HeardPartial {
   readonly n: number;
   readonly frequencyHz: number;
   readonly frequencyUncertaintyHz: number;
+  /** Lines far enough apart to be strings of their own; two decays of one string are one. */
+  readonly strings: readonly Line[];
 }
 
 /** Partials of a note, the window they were taken from, and the law through them. */
@@ -18,6 +20,7 @@ export interface HeardString {
   readonly window: Span;
   readonly partials: readonly NumberedPartial[];
   readonly fit: StiffFit | undefined;
+  readonly zoomable: Zoomable;
 }
 
 const LONGEST_S = 4;
@@ -36,7 +39,6 @@ const HIGHEST_HZ = 16_000;
 const ABOVE_DB = 9;
 /** Strings of one note lie within this of each other. */
 const UNISON_CENTS = 20;
-const LINES_UP_TO = 10;
 
 /** Window of a note: T = 6·(27.5/f0)^0.4 s, between 0.6 and 4 s, from behind the attack and the ringing of the band. @source OWN */
 export function windowOf(f0Hz: number, { onsetS, endS }: Sounding): Span {
@@ -53,9 +55,9 @@ export function stringOf(samples: Samples, sounding: Sounding, spectrum: Spectru
   const look = (n: number, frequencyHz: number): NumberedPartial | undefined => lookAt(zoomable, { n, frequencyHz, halfWidthHz, window });
   const teeth = comb.teeth.flatMap(({ n, peak }) => look(n, peak.frequencyHz) ?? []);
   const first = stiffFitOf(teeth);
-  if (first === undefined || teeth.length < 3) return { window, partials: teeth, fit: first };
+  if (first === undefined || teeth.length < 3) return { window, partials: teeth, fit: first, zoomable };
   const partials = [...teeth, ...pointedTo(first, teeth, spectrum, comb.f0Hz).flatMap(({ n, frequencyHz }) => look(n, frequencyHz) ?? [])].sort((a, b) => a.n - b.n);
-  return { window, partials, fit: stiffFitOf(partials) };
+  return { window, partials, fit: stiffFitOf(partials), zoomable };
 }
 
 interface Look {
@@ -66,20 +68,37 @@ interface Look {
 }
 
 function lookAt(zoomable: Zoomable, { n, frequencyHz, halfWidthHz, window }: Look): NumberedPartial | undefined {
-  const heard = partialIn(basebandOf(zoomable, frequencyHz, halfWidthHz, window), n <= LINES_UP_TO ? undefined : 1);
+  const heard = partialIn(basebandOf(zoomable, frequencyHz, halfWidthHz, window));
   if (heard === undefined) return undefined;
-  return { n, ...heard, ...centreOf(heard) };
+  const near = nearMain(heard.lines);
+  return { n, ...heard, ...centreOf(near), strings: stringsOf(near, window.toS - window.fromS) };
 }
 
 /** Where a partial of several lines stands: their mean, weighted by energy a²/2α; of the lines within 20 cents of the strongest. */
-function centreOf({ single, lines }: HeardPartial): { readonly frequencyHz: number; readonly frequencyUncertaintyHz: number } {
-  if (lines.length < 2) return { frequencyHz: single.frequencyHz, frequencyUncertaintyHz: single.frequencyUncertaintyHz };
-  const main = lines.reduce((best, line) => (line.amplitude > best.amplitude ? line : best));
-  const near = lines.filter(({ frequencyHz }) => Math.abs(1200 * Math.log2(frequencyHz / main.frequencyHz)) < UNISON_CENTS);
-  const energies = near.map(({ amplitude, dampingPerS }) => amplitude ** 2 / Math.max(dampingPerS, 0.1));
+function centreOf(near: readonly Line[]): { readonly frequencyHz: number; readonly frequencyUncertaintyHz: number } {
+  const energies = near.map(energyOf);
   const total = energies.reduce((sum, energy) => sum + energy, 0);
   const frequencyHz = near.reduce((sum, line, at) => sum + line.frequencyHz * (energies[at] ?? 0), 0) / total;
   return { frequencyHz, frequencyUncertaintyHz: Math.sqrt(near.reduce((sum, line, at) => sum + (line.frequencyUncertaintyHz * (energies[at] ?? 0)) ** 2, 0)) / total };
+}
+
+const SLOWEST_PER_S = 0.1;
+const energyOf = ({ amplitude, dampingPerS }: Line): number => amplitude ** 2 / (2 * Math.max(dampingPerS, SLOWEST_PER_S));
+
+function nearMain(lines: readonly Line[]): readonly Line[] {
+  const main = lines.reduce((best, line) => (energyOf(line) > energyOf(best) ? line : best));
+  return lines.filter(({ frequencyHz }) => Math.abs(1200 * Math.log2(frequencyHz / main.frequencyHz)) < UNISON_CENTS);
+}
+
+/** Lines that beat less than a quarter turn within the window are one string with two decays. */
+function stringsOf(lines: readonly Line[], seconds: number): readonly Line[] {
+  return lines.reduce<readonly Line[]>((strings, line) => {
+    const before = strings[strings.length - 1];
+    if (before === undefined) return [line];
+    const apart = line.frequencyHz - before.frequencyHz;
+    if (apart > 0.25 / seconds) return [...strings, line];
+    return energyOf(line) > energyOf(before) ? [...strings.slice(0, -1), line] : strings;
+  }, []);
 }
 
 /** Partials the comb has left out or not reached: the strongest bin close to where the law has them, if it stands over the noise. */

@@ -31,6 +31,8 @@ export type { UprightPlotName } from './upright-plot.ts';
 export type { HammerFigure, PlottedHammers, PlottedRegulation } from './regulation-plot.ts';
 export { strokeCurve } from './stroke-curve.ts';
 export type { StrokeCurveOptions } from './stroke-curve.ts';
+export { soundCurve } from './sound-curve.ts';
+export type { SoundCurveOptions, SoundSeries } from './sound-curve.ts';
 export { toneFigures, tonePlot, toneSignsOf, toneUnits } from './tone-plot.ts';
 export type { PlottedNote, PlottedTone, ToneFigure, TonePlotOptions, ToneValue } from './tone-plot.ts';
 export { frameOf, strokeScene } from './stroke-scene.ts';

@@ -1,7 +1,7 @@
 import { noteNameOf } from '#instrument';
 import { type HeardNote, heardIn } from '#workshop';
 import { usePiano } from '../../api/piano.tsx';
-import { sayMaybe, useFigures, useSay } from '../../language/use-say.ts';
+import { useFigures, useSay } from '../../language/use-say.ts';
 import { Note } from '../../ui/note.tsx';
 import type { WorkedRecording } from '../use-recordings.ts';
 
@@ -19,41 +19,40 @@ export function HeardWords({ worked: { recording, analysis } }: { readonly worke
       <p>{say('tone.heard.run', { count: heard.notes.length, keys: names(heard.notes.flatMap(({ key }) => key ?? [])) })}</p>
       {heard.missingKeys.length > 0 && <Note tone="warn"><p><span aria-hidden="true">▲ </span>{say('tone.heard.missing', { keys: names(heard.missingKeys) })}</p></Note>}
       {heard.duplicateKeys.length > 0 && <Note tone="warn"><p><span aria-hidden="true">▲ </span>{say('tone.heard.twice', { keys: names(heard.duplicateKeys) })}</p></Note>}
-      {heard.notes.map((note) => <Doubts key={String(note.startS)} note={note} />)}
+      {heard.notes.map((note) => <Doubts key={String(note.note?.onsetS)} note={note} />)}
     </div>
   );
 }
 
-function OneNote({ note }: { readonly note: HeardNote }) {
+function OneNote({ note: heard }: { readonly note: HeardNote }) {
   const say = useSay();
   const figure = useFigures();
   const { compass } = usePiano();
-  const { heardKey, f0Hz, offsetCents, inharmonicityB } = note;
+  const { heardKey, note, nothing } = heard;
   return (
     <div className="heard">
       <p>
         {heardKey === undefined ? say('tone.heard.none') : say('tone.heard.key', { key: noteNameOf(compass, heardKey) })}
-        {f0Hz !== undefined && <> · {figure(f0Hz, 2, 'Hz')}</>}
-        {offsetCents !== undefined && <> ({figure(offsetCents, 1, 'ct', true)})</>}
-        {inharmonicityB !== undefined && <> · B {inharmonicityB.toExponential(2)}</>}
+        {nothing !== undefined && <>: {say(`tone.nothing.${nothing.reason}`)}</>}
+        {note !== undefined && <> · {figure(note.f0Hz, 2, 'Hz')} ({figure(note.offsetCents, 1, 'ct', true)})</>}
+        {note?.inharmonicityB !== undefined && <> · B {note.inharmonicityB.toExponential(2)}</>}
       </p>
-      <Doubts note={note} />
+      <Doubts note={heard} />
     </div>
   );
 }
 
 /** What stands against a note: another key than told, overdriven, drowned. */
-function Doubts({ note: { key, heardKey, quality } }: { readonly note: HeardNote }) {
+function Doubts({ note: { key, heardKey, note, nothing } }: { readonly note: HeardNote }) {
   const say = useSay();
   const { compass } = usePiano();
   const isOther = key !== undefined && heardKey !== undefined && key !== heardKey;
-  const warnings = quality?.warnings ?? [];
-  if (!isOther && warnings.length === 0 && quality?.clipped !== true) return null;
+  const warnings = (note ?? nothing)?.quality.warnings.filter((warning) => warning !== 'wrong-key') ?? [];
+  if (!isOther && warnings.length === 0) return null;
   return (
     <Note tone="warn">
       {isOther && <p><span aria-hidden="true">▲ </span>{say('tone.heard.other', { told: noteNameOf(compass, key), heard: noteNameOf(compass, heardKey) })}</p>}
-      {quality?.clipped === true && <p><span aria-hidden="true">▲ </span>{say('tone.heard.clipped')}</p>}
-      {warnings.map((warning) => <p key={warning}><span aria-hidden="true">▲ </span>{sayMaybe(say, `tone.warning.${warning}`)}</p>)}
+      {warnings.map((warning) => <p key={warning}><span aria-hidden="true">▲ </span>{say(warning === 'clipped' ? 'tone.heard.clipped' : `tone.warning.${warning}`)}</p>)}
     </Note>
   );
 }

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
-import { type Desk, setUpDesk } from './support/desk.ts';
+import { type Desk, fileDesk } from './support/desk.ts';
 
 interface Kept {
   readonly index: number;
@@ -11,13 +11,14 @@ interface Kept {
   readonly state: string;
 }
 
-let desk: Desk;
-let demo = '';
+const desk = fileDesk({ demo: true }, async () => {
+  await noteLeads();
+});
 const RECKONED = { timeout: 120_000 };
 /** Keys of the middle that get leads noted here. */
 const KEYS = [40, 41, 42, 43, 44, 45];
 
-const readings = async (state: string): Promise<readonly Kept[]> => (await desk.call<{ readings: Kept[] }>('GET', `/api/pianos/${demo}/readings?cycle=1`)).readings.filter((one) => one.state === state);
+const readings = async (state: string): Promise<readonly Kept[]> => (await desk.call<{ readings: Kept[] }>('GET', `/api/pianos/${desk.demo}/readings?cycle=1`)).readings.filter((one) => one.state === state);
 
 /** Notes of six keys the sizes and one invented lead each: as far forward as 170 mm, less where the key is light. */
 async function noteLeads(): Promise<void> {
@@ -28,21 +29,15 @@ async function noteLeads(): Promise<void> {
     ...[0, 1].flatMap((colour) => [entry('keyWidthMm', colour, 13, 'colour'), entry('keyFrontLengthMm', colour, valueOf('keyFrontMm', colour, 'colour') + 13, 'colour')]),
     ...KEYS.flatMap((key) => [entry('lead1PositionMm', key, Math.min(150, Math.max(60, 10 * Math.round(valueOf('frontWeightG', key, 'key'))))), entry('lead1DiameterMm', key, 12.7)]),
   ];
-  await desk.call('POST', `/api/pianos/${demo}/readings`, { cycle: 1, state: 'found', sessionId: null, entries });
+  await desk.call('POST', `/api/pianos/${desk.demo}/readings`, { cycle: 1, state: 'found', sessionId: null, entries });
 }
 
-beforeAll(async () => {
-  desk = await setUpDesk({ demo: true });
-  demo = await desk.demoPiano();
-  await noteLeads();
-});
-afterAll(async () => {
+afterAll(() => {
   expect(desk.complaints).toEqual([]);
-  await desk.close();
 });
 
 async function onLeads(options: Parameters<Desk['open']>[1], look: (page: Page) => Promise<void>): Promise<void> {
-  const page = await desk.open(`/pianos/${demo}/action`, options);
+  const page = await desk.open(`/pianos/${desk.demo}/action`, options);
   await page.locator('.action-page').waitFor();
   await page.getByRole('radio', { name: 'Leads', exact: true }).focus();
   await page.keyboard.press('Space');
@@ -65,12 +60,12 @@ describe('leads of the keys', () => {
       await result.getByRole('button', { name: /Keep as planned/u }).focus();
       await page.keyboard.press('Enter');
       await expect.poll(async () => (await noted()).length).toBeGreaterThan(2);
-      const sheet = await fetch(`${desk.bench.url}/api/pianos/${demo}/sheet.pdf?sheet=drilling&locale=en`);
+      const sheet = await fetch(`${desk.bench.url}/api/pianos/${desk.demo}/sheet.pdf?sheet=drilling&locale=en`);
       expect([sheet.status, sheet.headers.get('content-type')]).toEqual([200, 'application/pdf']);
       await page.keyboard.press('Control+z');
       await expect.poll(noted).toEqual([]);
     });
-    const refused = await fetch(`${desk.bench.url}/api/pianos/${demo}/sheet.pdf?sheet=drilling&locale=en`);
+    const refused = await fetch(`${desk.bench.url}/api/pianos/${desk.demo}/sheet.pdf?sheet=drilling&locale=en`);
     expect([refused.status, await refused.text()]).toEqual([422, expect.stringContaining('No lead is noted as planned')]);
   }, 240_000);
 
@@ -98,8 +93,25 @@ describe('leads of the keys', () => {
 });
 
 describe('movement of a key', () => {
+  it('is drawn, stepped by keyboard, and agrees with the levers where it was measured', async () => {
+    const page = await desk.open(`/pianos/${desk.demo}/action`);
+    await page.getByRole('radio', { name: 'Movement' }).check();
+    await page.locator('.movement .stroke svg').first().waitFor();
+    const travel = page.getByLabel('Key travel');
+    expect(await page.locator('.stroke').innerText()).toMatch(/Here the key does not drive the hammer/u);
+    await travel.focus();
+    for (let step = 0; step < 12; step += 1) await page.keyboard.press('ArrowRight');
+    expect(await travel.getAttribute('aria-valuetext')).toMatch(/the jack drives the hammer/u);
+    expect(await page.locator('.movement').innerText()).toMatch(/Ratio of the levers ([\d.]+)\. At the measured position this model gives \1: 0\.0 % from it/u);
+    await page.getByRole('button', { name: 'To let-off' }).press('Enter');
+    expect(await travel.getAttribute('aria-valuetext')).toMatch(/let off, nothing carries the hammer/u);
+    await expectAccessible(page);
+    await page.context().close();
+  }, 120_000);
+
   it('says what is to be measured, and how, before anything is drawn', async () => {
-    const page = await desk.open(`/pianos/${demo}/action`);
+    const { id } = await desk.call<{ id: string }>('POST', '/api/pianos', { name: 'Unmeasured grand, invented', kind: 'grand', firstMidi: 21, lastMidi: 108 });
+    const page = await desk.open(`/pianos/${id}/action`);
     await page.getByRole('radio', { name: 'Movement' }).check();
     await page.locator('.movement').waitFor();
     expect(await page.locator('.key-panel').innerText()).toMatch(/To be measured first.*Height of the capstan above the key bed, at half stroke.*Key pressed half way/su);

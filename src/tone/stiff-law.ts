@@ -1,5 +1,8 @@
-import { inverseOfPositive, medianOf, solvePositive, student95 } from '#numerics';
+import { inverseOfPositive, medianOf, solvePositive, studentFactorOf } from '#numerics';
 import { type Cents, type Hertz, cents, hertz } from '#units';
+
+/** What a standard uncertainty is multiplied with for a 95 % interval of the normal distribution. */
+const NORMAL_FACTOR = 1.959964;
 
 /** `one-term`: fₙ = n·f0·√(1 + B·n²); `two-term`: fₙ = n·f0·√(1 + B·n² + C·n⁴), which wound strings need. */
 export type StiffLaw = 'one-term' | 'two-term';
@@ -181,7 +184,7 @@ function reported(rows: readonly Row[], { at, scatter, weights }: Weighed, law: 
   if (inverse === undefined) return undefined;
   const degreesOfFreedom = rows.length - terms;
   const factor = psiFactor(residuals.map((r, index) => r / Math.sqrt(variances[index] ?? 1)), weights, degreesOfFreedom);
-  const widen = Math.sqrt(scatter > 0 ? factor : Math.max(1, factor)) * (degreesOfFreedom > 0 ? student95(degreesOfFreedom) / student95(1e9) : 1);
+  const widen = Math.sqrt(scatter > 0 ? factor : Math.max(1, factor)) * (degreesOfFreedom > 0 ? studentFactorOf(degreesOfFreedom) / NORMAL_FACTOR : 1);
   const f0Hz = Math.exp(at[0]);
   const scales = scalesOf(rows);
   return {

@@ -51,6 +51,14 @@ import {
   woundStringOperation,
 } from '#strings';
 import {
+  softToLoudOperation,
+  sustainMapOperation,
+  toneCompareOperation,
+  toneEvennessOperation,
+  toneOutliersOperation,
+  voicingMapOperation,
+} from '#tone';
+import {
   beatRatesOperation,
   octaveStretchOperation,
   pitchRaiseOperation,
@@ -112,6 +120,12 @@ export const operations: readonly AnyOperation[] = [
   temperamentOperation,
   pitchRaiseOperation,
   tuningDriftOperation,
+  toneEvennessOperation,
+  voicingMapOperation,
+  softToLoudOperation,
+  sustainMapOperation,
+  toneOutliersOperation,
+  toneCompareOperation,
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

@@ -1,6 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { medianOf, scaledMadOf } from '#numerics';
-import { noteDecayOf } from '../decay/note-decay.ts';
 import { recordedLayers, recordedStrike } from '../testing/recordings.ts';
 import { kendallTauOf, knownStringOf, strikeOf } from '../testing/strikes.ts';
 import { toneDescriptorsOf } from './tone-descriptors.ts';
@@ -8,12 +6,12 @@ import { toneDescriptorsOf } from './tone-descriptors.ts';
 /** Every second of the sixteen strikes of some keys; bench/tone-sound.mjs takes all of them. */
 const layers = recordedLayers.filter((layer) => layer % 2 === 0);
 
-describe('the strikes of the open set, soft to loud: brightness rises with the strike, decay does not change', () => {
+describe('the strikes of the open set, soft to loud: brightness rises with the strike (bar: Kendall τ of 0.9)', () => {
   it.each(['A2', 'D#4', 'F#5', 'C6', 'A6'])('%s', async (note) => {
     const string = knownStringOf(await recordedStrike(note, 10));
     const found = await Promise.all(layers.map(async (layer) => {
       const heard = await strikeOf(note, layer, string);
-      return { tone: toneDescriptorsOf(heard), edtS: layer < 6 ? undefined : noteDecayOf(heard)?.sum.edt10?.seconds };
+      return { tone: toneDescriptorsOf(heard) };
     }));
     const balances = found.flatMap(({ tone }) => tone?.balanceDb?.value ?? []);
     const centroids = found.flatMap(({ tone }) => tone?.harmonicCentroid?.value ?? []);
@@ -21,8 +19,5 @@ describe('the strikes of the open set, soft to loud: brightness rises with the s
     expect(kendallTauOf(balances)).toBeGreaterThanOrEqual(0.9);
     expect(centroids).toHaveLength(note === 'A6' ? 0 : layers.length);
     if (centroids.length > 0) expect(kendallTauOf(centroids)).toBeGreaterThanOrEqual(0.9);
-    const decays = found.flatMap(({ edtS }) => edtS ?? []);
-    expect(decays).toHaveLength(6);
-    expect(scaledMadOf(decays) / medianOf(decays)).toBeLessThan(0.15);
   });
 });

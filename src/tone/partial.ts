@@ -28,9 +28,10 @@ export function partialIn(band: Baseband, mostLines = MOST_LINES): HeardPartial 
   const first = fitLines(band.channels, firstStart(band.channels));
   if (first === undefined || !stays(first)) return undefined;
   let best = first;
-  for (let fit: LinesFit | undefined = first, count = 2; count <= mostLines && fit !== undefined; count++) {
-    fit = withOneMore(band.channels, fit);
-    if (fit !== undefined && criterion(fit, band) < criterion(best, band)) best = fit;
+  for (let count = 2; count <= mostLines; count++) {
+    const more = withOneMore(band.channels, best);
+    if (more === undefined || criterion(more, band) >= criterion(best, band)) break;
+    best = more;
   }
   const energy = energyOf(band.channels);
   const [single] = linesOf(first, band);

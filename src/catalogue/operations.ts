@@ -52,6 +52,14 @@ import {
   woundStringOperation,
 } from '#strings';
 import {
+  softToLoudOperation,
+  sustainMapOperation,
+  toneCompareOperation,
+  toneEvennessOperation,
+  toneOutliersOperation,
+  voicingMapOperation,
+} from '#tone';
+import {
   beatRatesOperation,
   octaveStretchOperation,
   pitchRaiseOperation,
@@ -114,6 +122,12 @@ export const operations: readonly AnyOperation[] = [
   pitchRaiseOperation,
   tuningDriftOperation,
   recordingLevelOperation,
+  toneEvennessOperation,
+  voicingMapOperation,
+  softToLoudOperation,
+  sustainMapOperation,
+  toneOutliersOperation,
+  toneCompareOperation,
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

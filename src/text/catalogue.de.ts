@@ -35,6 +35,7 @@ import { stringOperations } from './de/string-operations.ts';
 import { tone } from './de/tone.ts';
 import { touch } from './de/touch.ts';
 import { tuning } from './de/tuning.ts';
+import { toneCompass } from './de/tone-compass.ts';
 import { tuningOperations } from './de/tuning-operations.ts';
 import { tuningQuantities } from './de/tuning-quantities.ts';
 import { work } from './de/work.ts';
@@ -53,6 +54,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...strokeOperation,
   ...planningOperations,
   ...tuning,
+  ...toneCompass,
   ...tuningOperations,
   ...stringOperations,
   ...strings,

@@ -34,6 +34,7 @@ import { stringOperations } from './en/string-operations.ts';
 import { tone } from './en/tone.ts';
 import { touch } from './en/touch.ts';
 import { tuning } from './en/tuning.ts';
+import { toneCompass } from './en/tone-compass.ts';
 import { tuningOperations } from './en/tuning-operations.ts';
 import { tuningQuantities } from './en/tuning-quantities.ts';
 import { work } from './en/work.ts';
@@ -52,6 +53,7 @@ export const en = {
   ...strokeOperation,
   ...planningOperations,
   ...tuning,
+  ...toneCompass,
   ...tuningOperations,
   ...stringOperations,
   ...strings,

@@ -40,6 +40,7 @@ import {
   pushTestOperation,
 } from '#belly';
 import type { AnyOperation } from '#operation';
+import { recordingLevelOperation } from '#recording';
 import {
   pinTurnOperation,
   plainStringOperation,
@@ -120,12 +121,16 @@ export const operations: readonly AnyOperation[] = [
   temperamentOperation,
   pitchRaiseOperation,
   tuningDriftOperation,
+<<<<<<< HEAD
   toneEvennessOperation,
   voicingMapOperation,
   softToLoudOperation,
   sustainMapOperation,
   toneOutliersOperation,
   toneCompareOperation,
+=======
+  recordingLevelOperation,
+>>>>>>> origin/main
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

@@ -1,4 +1,10 @@
 export { expectedInharmonicityOf } from './comb.ts';
+export { noteDecayOf } from './decay/note-decay.ts';
+export type { NoteDecay, PartialDecay } from './decay/note-decay.ts';
+export { toneDescriptorsOf } from './descriptors/tone-descriptors.ts';
+export type { ToneDescriptors } from './descriptors/tone-descriptors.ts';
+export { refusalReasons } from './heard-note.ts';
+export type { HeardNote, Refusal, RefusalReason } from './heard-note.ts';
 export { listenToNote, nothingReasons, toneWarnings } from './listen.ts';
 export type { FitMethod, ListenOptions, NothingHeard, NothingReason, ToneNote, TonePartial, ToneQuality, ToneWarning, UnisonLine } from './listen.ts';
 export { TONE_METHOD } from './method.ts';
@@ -27,6 +33,7 @@ export { voicingMapOperation } from './compass/operations/voicing-map.ts';
 export { publishedSoundFigures } from './descriptors/published.ts';
 export { refusalReasons } from './heard-note.ts';
 export type { HeardNote, PartialPlace, Refusal, RefusalReason } from './heard-note.ts';
+export { decayShape, descriptorsShape, refusalsShape } from './sound-schemas.ts';
 export { soundOfNote } from './sound-of-note.ts';
 export type { DecayFields, DescriptorFields, SoundOfNote } from './sound-of-note.ts';
 export { takeDoubts, takeOf } from './run/take.ts';

@@ -1,10 +1,10 @@
+import { type PitchClass, type TemperamentName, pitchClasses } from '#instrument';
 import { type PublishedCase, type PublishedFigure, exactly, figuresFrom, printedTo } from '#sources';
 import { hertz, ratio } from '#units';
 import { beatOf } from './beat-rates.ts';
 import { stretchOf } from './octave-stretch.ts';
 import { learntDropsOf } from './pitch-raise.ts';
-import { PYTHAGOREAN_COMMA_CENTS, type PitchClass, SYNTONIC_COMMA_CENTS, pitchClasses, temperedNotesOf } from './temperament.ts';
-import type { TemperamentName } from './temperaments.ts';
+import { PYTHAGOREAN_COMMA_CENTS, SYNTONIC_COMMA_CENTS, temperedNotesOf } from './temperament.ts';
 
 const binary = { tolerance: 1e-10, because: 'exact but for binary' };
 const string = (b: number) => ({ inharmonicityB: ratio(b) });
@@ -22,7 +22,7 @@ const listed = [131.7021, 138.7479, 147.1644, 156.0914, 165, 175.6028, 184.9972,
 const heard = (index: number) => (): number => 220 * 2 ** ((index - 9) / 12 + (temperedNotesOf('well1691')[index]?.offsetCents ?? Number.NaN) / 1200);
 
 /** Ten passes, each of which loses a quarter exactly. */
-const quarter = () => learntDropsOf(Array.from({ length: 10 }, (_, i) => ({ section: 'bass' as const, fromCents: -10 * i as never, setCents: 2 as never, settledCents: 2 - 0.25 * (2 + 10 * i) as never })))[0]?.drop;
+const quarter = () => learntDropsOf(Array.from({ length: 10 }, (_, i) => ({ section: 'bass' as const, fromCents: -10 * i as never, setCents: 2 as never, settledCents: 2 - 0.25 * (2 + 10 * i) as never }))).find(({ section }) => section === 'bass')?.drop;
 
 /** Figures of tuning that others worked out, beside this program's. */
 export const publishedTuningFigures: readonly PublishedFigure[] = [

@@ -121,16 +121,13 @@ export const operations: readonly AnyOperation[] = [
   temperamentOperation,
   pitchRaiseOperation,
   tuningDriftOperation,
-<<<<<<< HEAD
   toneEvennessOperation,
   voicingMapOperation,
   softToLoudOperation,
   sustainMapOperation,
   toneOutliersOperation,
   toneCompareOperation,
-=======
   recordingLevelOperation,
->>>>>>> origin/main
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

@@ -33,11 +33,8 @@ import { strokeOperation } from './en/stroke-operation.ts';
 import { stringOperations } from './en/string-operations.ts';
 import { tone } from './en/tone.ts';
 import { touch } from './en/touch.ts';
-<<<<<<< HEAD
 import { toneCompass } from './en/tone-compass.ts';
-=======
 import { tuning } from './en/tuning.ts';
->>>>>>> origin/main
 import { tuningOperations } from './en/tuning-operations.ts';
 import { tuningQuantities } from './en/tuning-quantities.ts';
 import { work } from './en/work.ts';
@@ -55,11 +52,8 @@ export const en = {
   ...actionOperations,
   ...strokeOperation,
   ...planningOperations,
-<<<<<<< HEAD
   ...toneCompass,
-=======
   ...tuning,
->>>>>>> origin/main
   ...tuningOperations,
   ...stringOperations,
   ...strings,

@@ -57,6 +57,7 @@ import {
   toneCompareOperation,
   toneEvennessOperation,
   toneOutliersOperation,
+  toneRunOperation,
   voicingMapOperation,
 } from '#tone';
 import {
@@ -121,6 +122,7 @@ export const operations: readonly AnyOperation[] = [
   temperamentOperation,
   pitchRaiseOperation,
   tuningDriftOperation,
+  toneRunOperation,
   toneEvennessOperation,
   voicingMapOperation,
   softToLoudOperation,

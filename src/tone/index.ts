@@ -38,3 +38,6 @@ export { soundOfNote } from './sound-of-note.ts';
 export type { DecayFields, DescriptorFields, SoundOfNote } from './sound-of-note.ts';
 export { takeDoubts, takeOf } from './run/take.ts';
 export type { DoubtfulPlace, Take, TakeDoubt, TakeNote } from './run/take.ts';
+export { noteAnswerOf, noteShape } from './note-answer.ts';
+export type { NoteAnswer } from './note-answer.ts';
+export { toneRunOperation } from './run/run-operation.ts';

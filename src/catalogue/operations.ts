@@ -57,6 +57,7 @@ import {
   toneCompareOperation,
   toneEvennessOperation,
   toneOutliersOperation,
+  toneRunOperation,
   voicingMapOperation,
 } from '#tone';
 import {
@@ -121,13 +122,14 @@ export const operations: readonly AnyOperation[] = [
   temperamentOperation,
   pitchRaiseOperation,
   tuningDriftOperation,
-  recordingLevelOperation,
+  toneRunOperation,
   toneEvennessOperation,
   voicingMapOperation,
   softToLoudOperation,
   sustainMapOperation,
   toneOutliersOperation,
   toneCompareOperation,
+  recordingLevelOperation,
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

@@ -14,7 +14,7 @@ export const recording: Readonly<Record<keyof typeof english, string>> = {
   'issue.format.recordingHeader': 'Der Kopf dieser Aufnahme kann nicht stimmen: {field} ist {given}, erlaubt ist {allowed}.',
   'issue.format.recordingCut': 'Diese Aufnahme ist abgeschnitten oder beschädigt: {has} s davon sind lesbar{says, select, none {} other {, ihr Kopf kündigt {says} s an}}. Bitte neu vom Aufnahmegerät kopieren.',
   'issue.format.recordingDamaged': 'Diese Aufnahme ist beschädigt und nach {at} s nicht mehr lesbar ({given}). Bitte neu vom Aufnahmegerät kopieren.',
-  'issue.format.recordingValue': 'Kanal {channel} enthält {given} bei {at} s; ein Abtastwert muss {allowed} sein.',
+  'issue.format.recordingValue': 'Kanal {channel} enthält {given} bei {at} s; ein Abtastwert muss eine Zahl sein, höchstens das {max}-Fache der Vollaussteuerung.',
   'issue.format.recordingChanges': 'Innerhalb dieser Aufnahme {given}. Das muss von Anfang bis Ende gleich bleiben.',
   'issue.format.recordingBase64': 'Das ist keine Aufnahme in Base64 (RFC 4648). Ihre Bytes in Base64 schicken, oder als Teil eines Formulars.',
 };

@@ -12,7 +12,7 @@ export const recording = {
   'issue.format.recordingHeader': 'The header of this recording cannot be right: {field} is {given}, allowed is {allowed}.',
   'issue.format.recordingCut': 'This recording is cut short or damaged: {has} s of it can be read{says, select, none {} other {, and its header announces {says} s}}. Copy it anew from where it was recorded.',
   'issue.format.recordingDamaged': 'This recording is damaged and cannot be read beyond {at} s ({given}). Copy it anew from where it was recorded.',
-  'issue.format.recordingValue': 'Channel {channel} holds {given} at {at} s, where a sample must be {allowed}.',
+  'issue.format.recordingValue': 'Channel {channel} holds {given} at {at} s, where a sample must be a number of at most {max} times full scale.',
   'issue.format.recordingChanges': 'Within this recording {given}. It must stay the same from beginning to end.',
   'issue.format.recordingBase64': 'This is no recording in base64 (RFC 4648). Send its bytes in base64, or as a part of a form.',
 } as const;

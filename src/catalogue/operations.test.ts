@@ -22,13 +22,15 @@ const DIMENSIONLESS = new Set([
   'inharmonicityB', 'exactInharmonicityB', 'coreOnlyInharmonicityB', 'firstOrderInharmonicityB', 'strain', 'packing', 'partials', 'fitPartials',
   'key', 'strings', 'lockedCandidate', 'candidateIndex', 'objective', 'lowerBound',
   'strikeRatio', 'partsOfLength', 'hoursPerWeek', 'reshapeCount', 'mostReshapes', 'reshapesLeft',
+  'lowerB', 'upperB', '2:1', '4:2', '6:3', 'beatsPerSecond', 'anchorKey', 'fromKey', 'toKey', 'lowerKey', 'upperKey', 'weight', 'smoothness', 'inharmonicityUncertainty',
+  'passCount', 'missingPassCount', 'dropShare', 'dropShareUncertainty', 'dayCount', 'spanCount', 'missingSpanCount', 'nextVisitDayCount', 'earliestDayCount', 'latestDayCount',
   'dcOffset', 'clippedRuns',
   'tensionSmoothness', 'inharmonicitySmoothness', 'impedanceSmoothness', 'sizeChange', 'tensionDeviation',
 ]);
 const ENDS_IN_UNIT = /(?:G|Mm|N|Deg|Hz|Ct|Cents|S|C|K|PerK|Pct|GMm|MPa|GPa|GPerM|KgM3|KgPerS|Nm2|GPerMm3|GMm2|Mm2|Ms|Db|MPerS2|Hours|hoursPlayed|Years)$/u;
 
 /** Lists that may well hold nothing: a key without leads, no new holes, no set-ups. */
-const MAY_BE_EMPTY = new Set(['leads', 'gridMm', 'diametersMm', 'existingHoles', 'keepOutsMm', 'amounts', 'setups']);
+const MAY_BE_EMPTY = new Set(['leads', 'gridMm', 'diametersMm', 'existingHoles', 'keepOutsMm', 'amounts', 'setups', 'passes', 'standing']);
 
 /** Every number of a schema, by the names on the way to it. */
 function numbersOf(schema: Schema, path: readonly string[] = []): readonly string[] {

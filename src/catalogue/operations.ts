@@ -51,6 +51,14 @@ import {
   wireStrengthOperation,
   woundStringOperation,
 } from '#strings';
+import {
+  beatRatesOperation,
+  octaveStretchOperation,
+  pitchRaiseOperation,
+  temperamentOperation,
+  tuningCurveOperation,
+  tuningDriftOperation,
+} from '#tuning';
 
 /** Every calculation of the bench book, in the order lists show them. Adding one is a line here. */
 export const operations: readonly AnyOperation[] = [
@@ -99,6 +107,12 @@ export const operations: readonly AnyOperation[] = [
   bearingLoadOperation,
   pushTestOperation,
   pushInfluenceOperation,
+  octaveStretchOperation,
+  beatRatesOperation,
+  tuningCurveOperation,
+  temperamentOperation,
+  pitchRaiseOperation,
+  tuningDriftOperation,
   recordingLevelOperation,
 ];
 

@@ -21,6 +21,8 @@ const SUFFIXES: readonly (readonly [RegExp, string])[] = [
   [/GMm$/u, 'g·mm'],
   [/MPerS2$/u, 'm/s²'],
   [/NPerMm$/u, 'N/mm'],
+  [/CentsPerPct$/u, 'ct/%'],
+  [/beatsPerSecond$/u, '1/s'],
   [/Nm2$/u, 'N·m²'],
   [/Mm2$/u, 'mm²'],
   [/GPerM$/u, 'g/m'],

@@ -26,8 +26,12 @@ export type { TradeOffOptions, TradeOffPoint, TradeOffScene } from './trade-off.
 export { judgedFigureOf, touchAimsOf, touchFigures, touchPlot, touchPointsOf } from './touch-plot.ts';
 export type { PlottedTouch, TouchAsked, TouchFigure, TouchPlotOptions } from './touch-plot.ts';
 export { hammerFigures, hammerPlot, hammerSignsOf, regulationPlot, regulationSignsOf } from './regulation-plot.ts';
+export { uprightFigureOf, uprightPlot, uprightPlots, uprightSignsOf } from './upright-plot.ts';
+export type { UprightPlotName } from './upright-plot.ts';
 export type { HammerFigure, PlottedHammers, PlottedRegulation } from './regulation-plot.ts';
 export { strokeCurve } from './stroke-curve.ts';
 export type { StrokeCurveOptions } from './stroke-curve.ts';
 export { frameOf, strokeScene } from './stroke-scene.ts';
 export type { StrokeSceneOptions } from './stroke-scene.ts';
+export { pitchPlot, tuningSignsOf, unisonPlot } from './tuning-plot.ts';
+export type { PlottedCents, TuningPlotOptions } from './tuning-plot.ts';

@@ -1,7 +1,8 @@
 import type { BenchStore } from './bench-store.ts';
 import { getPiano, listPianos } from './cards/files.ts';
-import { setAction, setIntent, setScale } from './cards/intents.ts';
+import { setAction, setIntent, setScale, setTuning } from './cards/intents.ts';
 import { addObservation, changeObservation, withdrawObservation } from './cards/observations.ts';
+import { addPass, changePass, listShopPasses, withdrawPass } from './cards/passes.ts';
 import { addPiano, changePiano, openCycle } from './cards/pianos.ts';
 import { addSession, changeSession } from './cards/sessions.ts';
 import { addWork, changeWork } from './cards/work.ts';
@@ -44,6 +45,11 @@ export function benchStore({ kind, sayAway, bench, close }: Parts): BenchStore {
     setIntent: on(setIntent),
     setScale: on(setScale),
     setAction: on(setAction),
+    setTuning: on(setTuning),
+    addPass: on(addPass),
+    changePass: on(changePass),
+    withdrawPass: on(withdrawPass),
+    listShopPasses: on(listShopPasses),
     addObservation: on(addObservation),
     changeObservation: on(changeObservation),
     withdrawObservation: on(withdrawObservation),

@@ -41,7 +41,7 @@ export const event = pgTable('event', {
 export const card = pgTable('card', {
   workshop: text().notNull(),
   instrument: text().notNull(),
-  entity: text().$type<'instrument' | 'session' | 'intent' | 'scale' | 'action' | 'observation' | 'work'>().notNull(),
+  entity: text().$type<'instrument' | 'session' | 'intent' | 'scale' | 'action' | 'tuning' | 'pass' | 'observation' | 'work'>().notNull(),
   place: text().notNull(),
   body: jsonb().$type<Record<string, unknown>>().notNull(),
   /** False once its making was undone. */

@@ -22,6 +22,7 @@ import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
 import { recording } from './de/recording.ts';
 import { regulation } from './de/regulation.ts';
+import { upright } from './de/upright.ts';
 import { rescale } from './de/rescale.ts';
 import { scale } from './de/scale.ts';
 import { settings } from './de/settings.ts';
@@ -33,6 +34,8 @@ import { strokeOperation } from './de/stroke-operation.ts';
 import { stringOperations } from './de/string-operations.ts';
 import { tone } from './de/tone.ts';
 import { touch } from './de/touch.ts';
+import { tuning } from './de/tuning.ts';
+import { tuningOperations } from './de/tuning-operations.ts';
 import { tuningQuantities } from './de/tuning-quantities.ts';
 import { work } from './de/work.ts';
 
@@ -49,6 +52,8 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...actionOperations,
   ...strokeOperation,
   ...planningOperations,
+  ...tuning,
+  ...tuningOperations,
   ...stringOperations,
   ...strings,
   ...rescale,
@@ -63,6 +68,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...actionTerms,
   ...plan,
   ...regulation,
+  ...upright,
   ...leastWork,
   ...sheets,
   ...tone,

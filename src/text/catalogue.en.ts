@@ -21,6 +21,7 @@ import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
 import { recording } from './en/recording.ts';
 import { regulation } from './en/regulation.ts';
+import { upright } from './en/upright.ts';
 import { rescale } from './en/rescale.ts';
 import { scale } from './en/scale.ts';
 import { settings } from './en/settings.ts';
@@ -32,6 +33,8 @@ import { strokeOperation } from './en/stroke-operation.ts';
 import { stringOperations } from './en/string-operations.ts';
 import { tone } from './en/tone.ts';
 import { touch } from './en/touch.ts';
+import { tuning } from './en/tuning.ts';
+import { tuningOperations } from './en/tuning-operations.ts';
 import { tuningQuantities } from './en/tuning-quantities.ts';
 import { work } from './en/work.ts';
 
@@ -48,6 +51,8 @@ export const en = {
   ...actionOperations,
   ...strokeOperation,
   ...planningOperations,
+  ...tuning,
+  ...tuningOperations,
   ...stringOperations,
   ...strings,
   ...rescale,
@@ -62,6 +67,7 @@ export const en = {
   ...actionTerms,
   ...plan,
   ...regulation,
+  ...upright,
   ...leastWork,
   ...sheets,
   ...tone,

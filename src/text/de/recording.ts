@@ -16,5 +16,10 @@ export const recording: Readonly<Record<keyof typeof english, string>> = {
   'issue.format.recordingDamaged': 'Diese Aufnahme ist beschädigt und nach {at} s nicht mehr lesbar ({given}). Bitte neu vom Aufnahmegerät kopieren.',
   'issue.format.recordingValue': 'Kanal {channel} enthält {given} bei {at} s; ein Abtastwert muss eine Zahl sein, höchstens das {max}-Fache der Vollaussteuerung.',
   'issue.format.recordingChanges': 'Innerhalb dieser Aufnahme {given}. Das muss von Anfang bis Ende gleich bleiben.',
+  'issue.length.recordingSlow': 'Die Arbeit an dieser Aufnahme dauerte länger als {max} s und wurde abgebrochen.',
+  'issue.format.recordingConverter': 'M4A liest auf der Kommandozeile ein installiertes ffmpeg, und es wurde keines gefunden. Bitte ffmpeg installieren oder die Aufnahme als WAV oder FLAC speichern.',
+  'issue.format.recordingConvert': 'ffmpeg kann diese Aufnahme nicht lesen ({given}). Bitte als WAV oder FLAC speichern.',
+  'issue.format.recordingConvertSlow': 'ffmpeg brauchte für diese Aufnahme länger als {given} und wurde beendet. Bitte als WAV oder FLAC speichern.',
+  'issue.format.recordingConvertLarge': 'Diese Aufnahme ist ausgepackt zu groß ({given}); erlaubt: {allowed}. Bitte in Teile schneiden.',
   'issue.format.recordingBase64': 'Das ist keine Aufnahme in Base64 (RFC 4648). Ihre Bytes in Base64 schicken, oder als Teil eines Formulars.',
 };

@@ -14,5 +14,10 @@ export const recording = {
   'issue.format.recordingDamaged': 'This recording is damaged and cannot be read beyond {at} s ({given}). Copy it anew from where it was recorded.',
   'issue.format.recordingValue': 'Channel {channel} holds {given} at {at} s, where a sample must be a number of at most {max} times full scale.',
   'issue.format.recordingChanges': 'Within this recording {given}. It must stay the same from beginning to end.',
+  'issue.length.recordingSlow': 'Working on this recording took more than {max} s and was given up.',
+  'issue.format.recordingConverter': 'M4A is read on the command line by an installed ffmpeg, and none was found. Install ffmpeg, or save the recording as WAV or FLAC.',
+  'issue.format.recordingConvert': 'ffmpeg cannot read this recording ({given}). Save it as WAV or FLAC.',
+  'issue.format.recordingConvertSlow': 'ffmpeg took more than {given} for this recording and was ended. Save it as WAV or FLAC.',
+  'issue.format.recordingConvertLarge': 'This recording has {given}; allowed is {allowed}. Cut it into parts.',
   'issue.format.recordingBase64': 'This is no recording in base64 (RFC 4648). Send its bytes in base64, or as a part of a form.',
 } as const;

@@ -7,6 +7,8 @@ export type { DrawnKey, DrawnKeyboard } from './keyboard.ts';
 export { daySchema, instrumentDraftSchema, instrumentSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from './model.ts';
 export type { Instrument, InstrumentDraft, SessionDraft, TouchIntent, WeighingSession } from './model.ts';
 export { MOST_PHOTOS, PHOTO_LIMIT_BYTES, observationDraftSchema, observationSchema, observedFaults, observedParts, photoSchema, photoTypes } from './observation.ts';
+export { keptRecordingSchema, recordedContents, recordingDraftSchema, recordingFormats, recordingSchema } from './recording.ts';
+export type { KeptRecording, Recording, RecordingDraft, RecordingFormat } from './recording.ts';
 export type { Observation, ObservationDraft, Photo } from './observation.ts';
 export { isQuantityName, leadNumbers, quantities, quantitiesOf, quantityNames, quantityOf } from './quantity.ts';
 export type { LeadNumber, Part, Quantity, QuantityName, Scope } from './quantity.ts';

@@ -1,4 +1,4 @@
-export { isAac } from './kind.ts';
+export { isAac, kindOf } from './kind.ts';
 export { recordingLevelOperation } from './level-operation.ts';
 export type { ChannelLevel } from './levels.ts';
 export { MAX_RECORDING_BYTES, recordingTooLarge } from './limits.ts';

@@ -15,6 +15,7 @@ import { mountOrders } from './order-answers.ts';
 import { mountSheets } from './sheet-answers.ts';
 import { localeOf, sayKeyOf } from './locale.ts';
 import { mountRoutes } from './mount.ts';
+import { mountRecordings } from './recording-answers.ts';
 import { mountPhotos } from './photo-answers.ts';
 import { openApiOf } from './openapi.ts';
 import { limitBody } from './read-body.ts';
@@ -48,6 +49,7 @@ export function createApp({ store, version, operations, webRoot, by = 'bench', c
   mountOrders(app, bench);
   mountSheets(app, bench);
   mountPhotos(app, bench);
+  mountRecordings(app, bench);
   mountCalculations(app, operations);
   mountDescriptions(app, operations, version);
   app.all('/api/*', (context) => answerProblem(problemOf('notFound', [], `There is no ${context.req.method} ${context.req.path}; see /api/docs`)));

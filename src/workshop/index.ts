@@ -1,6 +1,14 @@
 export { bearingInputOf } from './bearing-input.ts';
 export type { BearingAssumption, BearingMaterial, GatheredBearing } from './bearing-input.ts';
+export { analysisMethods, analysisSchema, analysisTaskOf, analysisVersions, jobSchema, jobStatuses, soundOf } from './analysis.ts';
+export type { Analysis, AnalysisInput, AnalysisMethod, AnalysisTask, Job, JobFailure } from './analysis.ts';
 export { canonicalJson } from './canonical.ts';
+export { heardIn } from './heard-notes.ts';
+export type { Heard, HeardNote, RunFigures } from './heard-notes.ts';
+export { noteFiguresOf } from './note-figures.ts';
+export type { NoteFigures } from './note-figures.ts';
+export { stiffnessFindings } from './sound-against-design.ts';
+export type { StiffnessFinding, StiffnessPair } from './sound-against-design.ts';
 export { parseClipboard } from './clipboard.ts';
 export { isPersonReference, whoWrote } from './people.ts';
 export type { Who } from './people.ts';

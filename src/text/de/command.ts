@@ -17,7 +17,7 @@ export const command: Readonly<Record<keyof typeof english, string>> = {
   'command.go.strings': 'Zu den Saiten',
   'command.go.belly': 'Zu Boden und Steg',
   'command.go.action': 'Zur Mechanik',
-  'command.go.tone': 'Zum Klang gehen',
+  'command.go.tone': 'Zum Klang',
   'command.go.work': 'Zur Arbeitsliste',
   'command.go.proof': 'Zum Nachweis',
   'command.undo': 'Letzten Schritt an diesem Instrument zurücknehmen',

@@ -2,6 +2,21 @@ import type { recording as english } from '../en/recording.ts';
 
 /** German: recordings. ICU MessageFormat. */
 export const recording: Readonly<Record<keyof typeof english, string>> = {
+  'cli.listen': 'Von Aufnahmen sagen, welchen Ton sie enthalten und wie er klingt',
+  'cli.listen.files': 'Aufnahmen: WAV, FLAC, OGG Vorbis, MP3; M4A, wo ffmpeg installiert ist',
+  'cli.listen.key': 'Die Taste, die es sein soll, mit ihrer Nummer; sie wird mit dem Gehörten verglichen',
+  'cli.listen.run': 'Jede Datei ist eine lange Aufnahme: ihre Töne einzeln finden',
+  'cli.listen.reference': 'Tonhöhe von A4 in Hertz; ohne Angabe: 440',
+  'cli.listen.refused': '{refused} von {total} Aufnahmen wurden zurückgewiesen',
+  'cli.listen.noNotes': 'Kein Ton gefunden.',
+  'cli.listen.head.file': 'Aufnahme',
+  'cli.listen.head.key': 'Taste',
+  'cli.listen.head.pitch': 'Tonhöhe Hz',
+  'cli.listen.head.offset': 'Cent',
+  'cli.listen.head.inharmonicity': 'B',
+  'cli.listen.head.decay': 'Abklingen s',
+  'cli.listen.head.brightness': 'Helligkeit',
+  'cli.listen.head.remarks': 'Hinweise',
   'operation.recording-level.title': 'Pegel einer Aufnahme',
   'operation.recording-level.help': 'Wie laut eine Aufnahme ist und ob sie übersteuert war, Kanal für Kanal: einen Blick wert, bevor darin gemessen wird. Vollaussteuerung ist der größte Wert, den die Datei fassen kann; wo drei Abtastwerte hintereinander dort stehen, wurde etwas Lauteres abgeschnitten.',
   'issue.range.recordingRate': 'Diese Aufnahme hat {given} Abtastwerte je Sekunde. Gelesen werden {min} bis {max}.',

@@ -6,6 +6,7 @@ export type { ComplexList } from './fourier.ts';
 export { noneDrawnProbability } from './hypergeometric.ts';
 export { linearFitOf } from './linear-fit.ts';
 export type { LinearFit } from './linear-fit.ts';
+export { inverseOfPositive, solvePositive } from './positive.ts';
 export type { Samples } from './samples.ts';
 export { meanOf, medianOf, scaledMadOf, standardDeviationOf, sumOf } from './statistics.ts';
 export { studentFactorOf } from './student.ts';

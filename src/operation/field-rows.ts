@@ -40,6 +40,9 @@ const SUFFIXES: readonly (readonly [RegExp, string])[] = [
   [/Cents$/u, 'ct'],
   [/Pct$/u, '%'],
   [/Ms$/u, 'ms'],
+  [/MPerS$/u, 'm/s'],
+  [/(?:[a-z]|^)Db$/u, 'dB'],
+  [/(?:[a-z]|^)S$/u, 's'],
 ];
 
 /** The unit a field name ends in, or an empty text for a pure number. */
@@ -95,6 +98,7 @@ function kindOf(field: JsonSchema): string {
   const kinds = branchesOf(field).map((branch) => {
     if (Array.isArray(branch['enum'])) return 'choice';
     if ('const' in branch) return 'choice';
+    if (typeof branch['contentMediaType'] === 'string') return 'recording';
     if (branch['type'] === 'array') return `list of ${kindOf((branch['items'] ?? {}) as JsonSchema)}`;
     return KINDS[String(branch['type'])] ?? (typeof branch['$ref'] === 'string' ? branch['$ref'].replace(/^.*\//u, '') : 'any');
   });

@@ -26,6 +26,8 @@ export type { TradeOffOptions, TradeOffPoint, TradeOffScene } from './trade-off.
 export { judgedFigureOf, touchAimsOf, touchFigures, touchPlot, touchPointsOf } from './touch-plot.ts';
 export type { PlottedTouch, TouchAsked, TouchFigure, TouchPlotOptions } from './touch-plot.ts';
 export { hammerFigures, hammerPlot, hammerSignsOf, regulationPlot, regulationSignsOf } from './regulation-plot.ts';
+export { uprightFigureOf, uprightPlot, uprightPlots, uprightSignsOf } from './upright-plot.ts';
+export type { UprightPlotName } from './upright-plot.ts';
 export type { HammerFigure, PlottedHammers, PlottedRegulation } from './regulation-plot.ts';
 export { strokeCurve } from './stroke-curve.ts';
 export type { StrokeCurveOptions } from './stroke-curve.ts';

@@ -3,7 +3,6 @@ import { problemOf } from '#result';
 import type { BenchStore } from '#store';
 import { createSay, languageOf } from '#text';
 import { Hono } from 'hono';
-import { bodyLimit } from 'hono/body-limit';
 import { mountCalculations } from './calc-routes.ts';
 import { docsPage } from './docs-page.ts';
 import { docsStyle } from './docs-style.ts';
@@ -18,7 +17,7 @@ import { localeOf, sayKeyOf } from './locale.ts';
 import { mountRoutes } from './mount.ts';
 import { mountPhotos } from './photo-answers.ts';
 import { openApiOf } from './openapi.ts';
-import { BODY_LIMIT_BYTES } from './read-body.ts';
+import { limitBody } from './read-body.ts';
 import { referenceOf } from './reference.ts';
 import { mountWebApp } from './static-app.ts';
 
@@ -42,7 +41,7 @@ export function createApp({ store, version, operations, webRoot, by = 'bench', c
   const app = new Hono();
   app.use(houseHeaders);
   app.use(guardLoopback);
-  app.use('/api/*', bodyLimit({ maxSize: BODY_LIMIT_BYTES, onError: () => answerProblem(problemOf('tooLarge', [], `A request may carry at most ${String(BODY_LIMIT_BYTES / 1024 / 1024)} MB`)) }));
+  app.use('/api/*', limitBody);
   const bench = { store: () => Promise.resolve(store), version, by, clock };
   mountRoutes(app, bench, { ...storeHandlers, ...importHandlers });
   mountFiles(app, bench);

@@ -20,7 +20,9 @@ import { proof } from './de/proof.ts';
 import { proofParts } from './de/proof-parts.ts';
 import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
+import { recording } from './de/recording.ts';
 import { regulation } from './de/regulation.ts';
+import { upright } from './de/upright.ts';
 import { rescale } from './de/rescale.ts';
 import { scale } from './de/scale.ts';
 import { settings } from './de/settings.ts';
@@ -61,10 +63,12 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...belly,
   ...bellyPage,
   ...issues,
+  ...recording,
   ...action,
   ...actionTerms,
   ...plan,
   ...regulation,
+  ...upright,
   ...leastWork,
   ...sheets,
   ...tone,

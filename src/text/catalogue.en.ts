@@ -19,7 +19,9 @@ import { proof } from './en/proof.ts';
 import { proofParts } from './en/proof-parts.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
+import { recording } from './en/recording.ts';
 import { regulation } from './en/regulation.ts';
+import { upright } from './en/upright.ts';
 import { rescale } from './en/rescale.ts';
 import { scale } from './en/scale.ts';
 import { settings } from './en/settings.ts';
@@ -60,10 +62,12 @@ export const en = {
   ...belly,
   ...bellyPage,
   ...issues,
+  ...recording,
   ...action,
   ...actionTerms,
   ...plan,
   ...regulation,
+  ...upright,
   ...leastWork,
   ...sheets,
   ...tone,

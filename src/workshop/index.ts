@@ -43,6 +43,8 @@ export { demoShop } from './demo.ts';
 export type { DemoPiano, DemoStep } from './demo-step.ts';
 export { standingOf } from './demo-work.ts';
 export { regulationInputOf } from './regulation-input.ts';
+export { uprightInputOf } from './upright-input.ts';
+export type { GatheredUpright, UprightMissing } from './upright-input.ts';
 export type { GatheredRegulation, RegulationAssumption, RegulationMaterial } from './regulation-input.ts';
 export { USUAL_LEAST_FELT_MM, hammerInputOf, hammerLifeOfTerms } from './hammer-input.ts';
 export type { GatheredHammers, HammerAssumption, HammerMaterial, ReckonedLife } from './hammer-input.ts';

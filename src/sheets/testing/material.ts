@@ -2,7 +2,8 @@ import { type ActionTermsDraft, type QuantityName, type Reading, actionTermsSche
 import { createSay } from '#text';
 import type { SheetMaterial } from '../sheet.ts';
 
-const reading = (quantity: QuantityName, index: number, value: number, scope: Reading['scope'] = 'key'): Reading => ({
+/** An invented reading as found. */
+export const reading = (quantity: QuantityName, index: number, value: number, scope: Reading['scope'] = 'key'): Reading => ({
   id: `${quantity} ${String(index)}`, cycle: 1, state: 'found', quantity, scope, index, repeat: 1, typed: String(value), value, outcome: null, uncertainty: null, basis: 'measured', remark: '', sessionId: null, at: '2026-11-25T10:00:00Z', by: '',
 });
 

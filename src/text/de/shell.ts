@@ -93,6 +93,8 @@ export const shell: Readonly<Record<keyof typeof english, string>> = {
   'shell.figure.session': 'Wiegesitzung vom {day}',
   'shell.figure.weighedOn': 'gewogen am {day}',
   'shell.figure.key': 'Taste {key}',
+  'shell.figure.origin.actionTerms': 'für die Mechanik dieses Instruments angegeben',
+  'shell.figure.origin.damperOff': 'null: mit abgehobenem Dämpfer gerechnet',
   'shell.figure.origin.mean': 'Mittel aus {count} Messwerten',
   'shell.figure.origin.intent': 'vorgegeben auf der Seite Spielart',
   'shell.figure.origin.step': 'Stufung der Gewichte, wie die Wiegesitzung sie angibt; ist keine angegeben, der kleinste Unterschied unter diesen Messwerten',

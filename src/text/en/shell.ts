@@ -91,6 +91,8 @@ export const shell = {
   'shell.figure.session': 'weighing session of {day}',
   'shell.figure.weighedOn': 'weighed on {day}',
   'shell.figure.key': 'Key {key}',
+  'shell.figure.origin.actionTerms': 'stated for the action of this piano',
+  'shell.figure.origin.damperOff': 'nought: worked out with the damper off',
   'shell.figure.origin.mean': 'mean of {count} readings',
   'shell.figure.origin.intent': 'asked for on the Action page',
   'shell.figure.origin.step': 'step of the weights, as the weighing session states it; where it is not stated, the smallest difference among these readings',

@@ -53,7 +53,7 @@ function demoPasses(): readonly TuningPassDraft[] {
   const sway = swaysFrom(1926);
   return [
     ...raisesOf('bass', '09:30', sway), ...raisesOf('tenor', '10:30', sway), ...raisesOf('treble', '11:30', sway), ...raisesOf('highTreble', '12:30', sway),
-    ...([['2026-03-10', -4.2, 20, 45], ['2026-03-19', -5.1, 20, 47], ['2026-04-17', -4.4, 20, 46], ['2026-06-22', 0.6, 23, 58], ['2026-08-31', -1.2, 22, 57], ['2026-11-09', -4.6, 20, 44]] as const)
+    ...([['2026-03-10', 1.9, 20, 45], ['2026-03-19', -1.9, 20, 47], ['2026-04-17', -2.9, 20, 46], ['2026-06-22', 0.5, 23, 58], ['2026-08-31', -1.4, 22, 57], ['2026-11-09', -4.4, 20, 44]] as const)
       .map(([day, foundCt, temperatureC, humidityPct]) => pass(day, null, 'whole', { foundCt, leftCt: 0 }, [temperatureC, humidityPct])),
   ];
 }

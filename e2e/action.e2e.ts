@@ -1,17 +1,9 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
-import { type Desk, setUpDesk } from './support/desk.ts';
+import { type Desk, fileDesk } from './support/desk.ts';
 
-let desk: Desk;
-let demo = '';
-beforeAll(async () => {
-  desk = await setUpDesk({ demo: true });
-  demo = await desk.demoPiano();
-});
-afterAll(async () => {
-  await desk.close();
-});
+const desk = fileDesk({ demo: true });
 
 /** Opens a page, looks at it once it stands, and closes it. */
 async function onPage(address: string, options: Parameters<Desk['open']>[1], look: (page: Page) => Promise<void>): Promise<void> {
@@ -25,7 +17,7 @@ const focused = (page: Page): Promise<string> => page.evaluate(() => document.ac
 
 describe('the action by keyboard alone', () => {
   it('chooses a key, reads what is wrong, opens a figure, and comes back to it with Esc', async () => {
-    await onPage(`/pianos/${demo}/action`, {}, async (page) => {
+    await onPage(`/pianos/${desk.demo}/action`, {}, async (page) => {
       const keys = page.getByRole('slider', { name: 'Keys, marked by finding' });
       for (let strokes = 0; strokes < 60 && !(await keys.evaluate((element) => element === document.activeElement)); strokes += 1) await page.keyboard.press('Tab');
       for (const stroke of ['End', 'PageDown', 'PageDown', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft']) await page.keyboard.press(stroke);
@@ -47,7 +39,7 @@ describe('the action by keyboard alone', () => {
   });
 
   it('walks the keys with a finding, chooses one by note, and shows another state, by commands', async () => {
-    await onPage(`/pianos/${demo}/action`, {}, async (page) => {
+    await onPage(`/pianos/${desk.demo}/action`, {}, async (page) => {
       await page.keyboard.press('n');
       const first = await page.locator('.key-panel h2').innerText();
       await page.keyboard.press('n');
@@ -74,7 +66,7 @@ describe('the action by keyboard alone', () => {
 
 describe('the figures of the key', () => {
   it('add up to the sum shown beneath them, and open to the same figures', async () => {
-    await onPage(`/pianos/${demo}/action`, {}, async (page) => {
+    await onPage(`/pianos/${desk.demo}/action`, {}, async (page) => {
       for (const note of ['F1', 'F♯5', 'A7', 'G♯4']) {
         await page.keyboard.press('k');
         await page.getByRole('dialog', { name: 'Choose a key' }).waitFor();
@@ -96,7 +88,7 @@ describe('the figures of the key', () => {
   });
 
   it('of the whole keyboard open to the counts shown, and the capability stands beside its count', async () => {
-    await onPage(`/pianos/${demo}/action`, {}, async (page) => {
+    await onPage(`/pianos/${desk.demo}/action`, {}, async (page) => {
       const row = page.locator('.even-figures > div', { hasText: 'Inside tolerance' });
       const count = await row.locator('.figure').innerText();
       await row.locator('.figure').click();
@@ -130,7 +122,7 @@ it('asks a fresh piano what is to be even, takes decimal commas, and can undo th
 });
 
 it('changes nothing when the wheel turns over a figure being typed', async () => {
-  await onPage(`/pianos/${demo}/action`, {}, async (page) => {
+  await onPage(`/pianos/${desk.demo}/action`, {}, async (page) => {
     await page.getByRole('button', { name: 'Change', exact: true }).click();
     const field = page.getByLabel('Tolerance');
     await field.focus();
@@ -152,7 +144,7 @@ const looks = [
 
 describe.each(looks)('with a key chosen, $colorScheme, $viewport.width wide', (look) => {
   it('is accessible, keeps within the page, and so does the figure panel', async () => {
-    await onPage(`/pianos/${demo}/action`, look, async (page) => {
+    await onPage(`/pianos/${desk.demo}/action`, look, async (page) => {
       await page.keyboard.press('n');
       await page.locator('.key-panel').waitFor();
       await expectAccessible(page);
@@ -166,7 +158,7 @@ describe.each(looks)('with a key chosen, $colorScheme, $viewport.width wide', (l
 });
 
 it('brings the key chosen into view where the keyboard is wider than the screen', async () => {
-  await onPage(`/pianos/${demo}/action`, { viewport: { width: 390, height: 844 } }, async (page) => {
+  await onPage(`/pianos/${desk.demo}/action`, { viewport: { width: 390, height: 844 } }, async (page) => {
     await page.keyboard.press('Shift+N');
     const strip = page.locator('.plots-column .scene-chosen').first();
     await expect.poll(async () => {

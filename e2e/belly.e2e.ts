@@ -1,21 +1,13 @@
 import { deflateSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
-import { type Desk, setUpDesk } from './support/desk.ts';
+import { type Desk, fileDesk } from './support/desk.ts';
 
-let desk: Desk;
-let demo = '';
-beforeAll(async () => {
-  desk = await setUpDesk({ demo: true });
-  demo = await desk.demoPiano();
-});
-afterAll(async () => {
-  await desk.close();
-});
+const desk = fileDesk({ demo: true });
 
 async function onBelly(options: Parameters<Desk['open']>[1], look: (page: Page) => Promise<void>): Promise<void> {
-  const page = await desk.open(`/pianos/${demo}/belly`, options);
+  const page = await desk.open(`/pianos/${desk.demo}/belly`, options);
   await page.locator('.belly-page').waitFor();
   await look(page);
   await page.context().close();
@@ -30,7 +22,7 @@ interface Piece {
   readonly state: string;
 }
 const planned = async (quantity: string): Promise<readonly Piece[]> => {
-  const { readings } = await desk.call<{ readings: Piece[] }>('GET', `/api/pianos/${demo}/readings?cycle=1`);
+  const { readings } = await desk.call<{ readings: Piece[] }>('GET', `/api/pianos/${desk.demo}/readings?cycle=1`);
   return readings.filter((one) => one.state === 'planned' && one.quantity === quantity);
 };
 
@@ -75,7 +67,7 @@ describe('the belly by keyboard alone', () => {
         await page.getByLabel(`Gone down ${String(index + 1)} (mm)`).fill(gone ?? '');
       }
       await page.getByRole('button', { name: 'Put into the terms' }).click();
-      await expect.poll(async () => (await desk.call<{ scales: Record<string, { boardStiffnessNPerMm: number }> }>('GET', `/api/pianos/${demo}`)).scales['1']?.boardStiffnessNPerMm).toBeCloseTo(140_000 / 139, 6);
+      await expect.poll(async () => (await desk.call<{ scales: Record<string, { boardStiffnessNPerMm: number }> }>('GET', `/api/pianos/${desk.demo}`)).scales['1']?.boardStiffnessNPerMm).toBeCloseTo(140_000 / 139, 6);
     });
   });
 });

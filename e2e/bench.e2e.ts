@@ -1,16 +1,10 @@
 import type { BrowserContextOptions, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
-import { type Desk, setUpDesk } from './support/desk.ts';
+import { fileDesk } from './support/desk.ts';
 
-let desk: Desk;
 let piano = '';
-beforeAll(async () => {
-  desk = await setUpDesk();
-});
-afterAll(async () => {
-  await desk.close();
-});
+const desk = fileDesk();
 beforeEach(async () => {
   piano = (await desk.call<{ id: string }>('POST', '/api/pianos', { name: 'Workshop grand', kind: 'grand' })).id;
 });

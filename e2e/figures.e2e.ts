@@ -1,20 +1,12 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { expectAccessible } from './support/accessible.ts';
-import { type Desk, setUpDesk } from './support/desk.ts';
+import { fileDesk } from './support/desk.ts';
 
-let desk: Desk;
-let piano = '';
-beforeAll(async () => {
-  desk = await setUpDesk({ demo: true });
-  piano = await desk.demoPiano();
-});
-afterAll(async () => {
-  await desk.close();
-});
+const desk = fileDesk({ demo: true });
 
 describe('a figure opened', () => {
   it('shows formula, readings and sources, and a command line that gives the same figure', async () => {
-    const page = await desk.open(`/pianos/${piano}/action`);
+    const page = await desk.open(`/pianos/${desk.demo}/action`);
     const keyboard = page.getByRole('slider').first();
     await keyboard.focus();
     await page.keyboard.press('Home');
@@ -38,7 +30,7 @@ describe('a figure opened', () => {
   });
 
   it('on the story of the piano leads back to the same figure', async () => {
-    const page = await desk.open(`/pianos/${piano}/story`);
+    const page = await desk.open(`/pianos/${desk.demo}/story`);
     const row = page.getByRole('row', { name: /^Median/u });
     const shown = (await row.locator('button.figure').first().textContent()) ?? '';
     await row.locator('button.figure').first().click();
@@ -51,7 +43,7 @@ describe('a figure opened', () => {
   });
 
   it.each(['light', 'dark'] as const)('has its field explained beside it, with a drawing, %s', async (colorScheme) => {
-    const page = await desk.open(`/pianos/${piano}/readings`, { colorScheme });
+    const page = await desk.open(`/pianos/${desk.demo}/readings`, { colorScheme });
     await page.getByText('Lever arms', { exact: true }).click();
     await page.getByRole('button', { name: /^Help: /u }).first().click();
     const help = page.getByRole('dialog');
@@ -64,7 +56,7 @@ describe('a figure opened', () => {
   });
 
   it('lights the key pointed at in every drawing of the page at once', async () => {
-    const page = await desk.open(`/pianos/${piano}/action`);
+    const page = await desk.open(`/pianos/${desk.demo}/action`);
     const scenes = page.locator('svg.scene');
     await expect.poll(() => scenes.count()).toBeGreaterThan(2);
     await page.waitForLoadState('networkidle');

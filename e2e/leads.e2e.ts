@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
-import { type Desk, setUpDesk } from './support/desk.ts';
+import { type Desk, fileDesk } from './support/desk.ts';
 
 interface Kept {
   readonly index: number;
@@ -11,13 +11,14 @@ interface Kept {
   readonly state: string;
 }
 
-let desk: Desk;
-let demo = '';
+const desk = fileDesk({ demo: true }, async () => {
+  await noteLeads();
+});
 const RECKONED = { timeout: 120_000 };
 /** Keys of the middle that get leads noted here. */
 const KEYS = [40, 41, 42, 43, 44, 45];
 
-const readings = async (state: string): Promise<readonly Kept[]> => (await desk.call<{ readings: Kept[] }>('GET', `/api/pianos/${demo}/readings?cycle=1`)).readings.filter((one) => one.state === state);
+const readings = async (state: string): Promise<readonly Kept[]> => (await desk.call<{ readings: Kept[] }>('GET', `/api/pianos/${desk.demo}/readings?cycle=1`)).readings.filter((one) => one.state === state);
 
 /** Notes of six keys the sizes and one invented lead each: as far forward as 170 mm, less where the key is light. */
 async function noteLeads(): Promise<void> {
@@ -28,21 +29,15 @@ async function noteLeads(): Promise<void> {
     ...[0, 1].flatMap((colour) => [entry('keyWidthMm', colour, 13, 'colour'), entry('keyFrontLengthMm', colour, valueOf('keyFrontMm', colour, 'colour') + 13, 'colour')]),
     ...KEYS.flatMap((key) => [entry('lead1PositionMm', key, Math.min(150, Math.max(60, 10 * Math.round(valueOf('frontWeightG', key, 'key'))))), entry('lead1DiameterMm', key, 12.7)]),
   ];
-  await desk.call('POST', `/api/pianos/${demo}/readings`, { cycle: 1, state: 'found', sessionId: null, entries });
+  await desk.call('POST', `/api/pianos/${desk.demo}/readings`, { cycle: 1, state: 'found', sessionId: null, entries });
 }
 
-beforeAll(async () => {
-  desk = await setUpDesk({ demo: true });
-  demo = await desk.demoPiano();
-  await noteLeads();
-});
-afterAll(async () => {
+afterAll(() => {
   expect(desk.complaints).toEqual([]);
-  await desk.close();
 });
 
 async function onLeads(options: Parameters<Desk['open']>[1], look: (page: Page) => Promise<void>): Promise<void> {
-  const page = await desk.open(`/pianos/${demo}/action`, options);
+  const page = await desk.open(`/pianos/${desk.demo}/action`, options);
   await page.locator('.action-page').waitFor();
   await page.getByRole('radio', { name: 'Leads', exact: true }).focus();
   await page.keyboard.press('Space');
@@ -65,12 +60,12 @@ describe('leads of the keys', () => {
       await result.getByRole('button', { name: /Keep as planned/u }).focus();
       await page.keyboard.press('Enter');
       await expect.poll(async () => (await noted()).length).toBeGreaterThan(2);
-      const sheet = await fetch(`${desk.bench.url}/api/pianos/${demo}/sheet.pdf?sheet=drilling&locale=en`);
+      const sheet = await fetch(`${desk.bench.url}/api/pianos/${desk.demo}/sheet.pdf?sheet=drilling&locale=en`);
       expect([sheet.status, sheet.headers.get('content-type')]).toEqual([200, 'application/pdf']);
       await page.keyboard.press('Control+z');
       await expect.poll(noted).toEqual([]);
     });
-    const refused = await fetch(`${desk.bench.url}/api/pianos/${demo}/sheet.pdf?sheet=drilling&locale=en`);
+    const refused = await fetch(`${desk.bench.url}/api/pianos/${desk.demo}/sheet.pdf?sheet=drilling&locale=en`);
     expect([refused.status, await refused.text()]).toEqual([422, expect.stringContaining('No lead is noted as planned')]);
   }, 240_000);
 
@@ -99,7 +94,7 @@ describe('leads of the keys', () => {
 
 describe('movement of a key', () => {
   it('is drawn, stepped by keyboard, and agrees with the levers where it was measured', async () => {
-    const page = await desk.open(`/pianos/${demo}/action`);
+    const page = await desk.open(`/pianos/${desk.demo}/action`);
     await page.getByRole('radio', { name: 'Movement' }).check();
     await page.locator('.movement .stroke svg').first().waitFor();
     const travel = page.getByLabel('Key travel');

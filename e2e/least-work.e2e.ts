@@ -1,17 +1,9 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
-import { type Desk, setUpDesk } from './support/desk.ts';
+import { type Desk, fileDesk } from './support/desk.ts';
 
-let desk: Desk;
-let demo = '';
-beforeAll(async () => {
-  desk = await setUpDesk({ demo: true });
-  demo = await desk.demoPiano();
-});
-afterAll(async () => {
-  await desk.close();
-});
+const desk = fileDesk({ demo: true });
 
 /** Opens the least work of a piano, looks at it once it stands, and closes it. */
 async function onLeastWork(piano: string, options: Parameters<Desk['open']>[1], look: (page: Page) => Promise<void>): Promise<void> {
@@ -61,7 +53,7 @@ describe('the least work', () => {
   });
 
   it('proves the plan of the demo, beside the plans made without looking, and opens its figures', async () => {
-    await onLeastWork(demo, {}, async (page) => {
+    await onLeastWork(desk.demo, {}, async (page) => {
       await page.getByText('Proven: by your minutes').waitFor();
       const rows = page.locator('.work-answer tbody tr');
       expect(await rows.count()).toBe(3);
@@ -76,7 +68,7 @@ describe('the least work', () => {
   });
 
   it('stands on a phone without scrolling sideways', async () => {
-    await onLeastWork(demo, { viewport: { width: 390, height: 844 } }, async (page) => {
+    await onLeastWork(desk.demo, { viewport: { width: 390, height: 844 } }, async (page) => {
       await page.locator('.work-total').waitFor();
       await expectNoSidewaysScroll(page);
     });

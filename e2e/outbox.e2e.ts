@@ -1,16 +1,11 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { expectAccessible } from './support/accessible.ts';
-import { type Desk, setUpDesk } from './support/desk.ts';
+import { fileDesk } from './support/desk.ts';
 
-let desk: Desk;
 let piano = '';
-beforeAll(async () => {
-  desk = await setUpDesk();
+const desk = fileDesk({}, async () => {
   piano = (await desk.call<{ id: string }>('POST', '/api/pianos', { name: 'Workshop grand', kind: 'grand' })).id;
-});
-afterAll(async () => {
-  await desk.close();
 });
 
 interface Readings {

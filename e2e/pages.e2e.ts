@@ -1,19 +1,11 @@
 import { gzipSync } from 'node:zlib';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
-import { type Desk, setUpDesk } from './support/desk.ts';
+import { fileDesk } from './support/desk.ts';
 
-let desk: Desk;
-let piano = '';
-beforeAll(async () => {
-  desk = await setUpDesk({ demo: true });
-  piano = await desk.demoPiano();
-});
-afterAll(async () => {
-  await desk.close();
-});
+const desk = fileDesk({ demo: true });
 
-const addresses = ['/pianos', '/settings', ...['story', 'readings', 'action', 'work', 'proof'].map((page) => `/pianos/:id/${page}`)];
+const addresses = ['/pianos', '/settings', ...['story', 'readings', 'action', 'tone', 'work', 'proof'].map((page) => `/pianos/:id/${page}`)];
 const looks = [
   { colorScheme: 'light', viewport: { width: 1280, height: 900 } },
   { colorScheme: 'dark', viewport: { width: 1024, height: 768 } },
@@ -23,7 +15,7 @@ const looks = [
 
 describe.each(looks)('every page, $colorScheme, $viewport.width wide', (look) => {
   it.each(addresses)('%s is accessible and does not scroll sideways', async (address) => {
-    const page = await desk.open(address.replace(':id', piano), look);
+    const page = await desk.open(address.replace(':id', desk.demo), look);
     await page.waitForLoadState('networkidle');
     await expectAccessible(page);
     await expectNoSidewaysScroll(page);
@@ -33,7 +25,7 @@ describe.each(looks)('every page, $colorScheme, $viewport.width wide', (look) =>
 
 describe('what opens over a page', () => {
   it.each(['light', 'dark'] as const)('palette, card and shortcuts are accessible, %s', async (colorScheme) => {
-    const page = await desk.open(`/pianos/${piano}/story`, { colorScheme });
+    const page = await desk.open(`/pianos/${desk.demo}/story`, { colorScheme });
     await page.keyboard.press('Control+k');
     await page.getByRole('dialog', { name: 'Commands' }).waitFor();
     await expectAccessible(page);

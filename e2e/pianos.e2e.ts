@@ -1,13 +1,7 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Desk, setUpDesk } from './support/desk.ts';
+import { describe, expect, it } from 'vitest';
+import { fileDesk } from './support/desk.ts';
 
-let desk: Desk;
-beforeAll(async () => {
-  desk = await setUpDesk();
-});
-afterAll(async () => {
-  await desk.close();
-});
+const desk = fileDesk();
 
 interface Pianos {
   readonly pianos: readonly { readonly instrument: { readonly id: string; readonly name: string; readonly demo: boolean; readonly lengthMm: number | null; readonly lastMidi: number; readonly cycle: number; readonly serial: string | null } }[];

@@ -1,21 +1,13 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
-import { type Desk, setUpDesk } from './support/desk.ts';
+import { type Desk, fileDesk } from './support/desk.ts';
 
-let desk: Desk;
-let demo = '';
-beforeAll(async () => {
-  desk = await setUpDesk({ demo: true });
-  demo = await desk.demoPiano();
-});
-afterAll(async () => {
-  await desk.close();
-});
+const desk = fileDesk({ demo: true });
 
 /** Opens the plan, looks at it once it stands, and closes it. */
 async function onPlan(options: Parameters<Desk['open']>[1], look: (page: Page) => Promise<void>): Promise<void> {
-  const page = await desk.open(`/pianos/${demo}/action`, options);
+  const page = await desk.open(`/pianos/${desk.demo}/action`, options);
   await page.locator('.action-page').waitFor();
   await page.locator('.action-page .choice-row').first().getByRole('radio', { name: 'Plan', exact: true }).focus();
   await page.keyboard.press('Space');
@@ -46,7 +38,7 @@ it('moves every consequence with a step of the roller, opens how it was made, an
     await page.getByRole('button', { name: 'State these as planned' }).click();
     await page.getByRole('button', { name: 'State these as planned' }).waitFor({ state: 'detached' });
     await page.getByRole('button', { name: 'Keep 88 keys as planned' }).click();
-    const planned = async (): Promise<number> => (await desk.call<{ readings: { state: string; quantity: string }[] }>('GET', `/api/pianos/${demo}/readings`)).readings.filter(({ state, quantity }) => state === 'planned' && quantity === 'frontWeightG').length;
+    const planned = async (): Promise<number> => (await desk.call<{ readings: { state: string; quantity: string }[] }>('GET', `/api/pianos/${desk.demo}/readings`)).readings.filter(({ state, quantity }) => state === 'planned' && quantity === 'frontWeightG').length;
     await expect.poll(planned).toBe(88);
     await page.locator('body').click({ position: { x: 2, y: 2 } });
     await page.keyboard.press('Control+z');

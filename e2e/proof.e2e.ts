@@ -1,18 +1,10 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
-import { type Desk, setUpDesk } from './support/desk.ts';
+import { type Desk, fileDesk } from './support/desk.ts';
 import { readPdf } from './support/pdf.ts';
 
-let desk: Desk;
-let demo = '';
-beforeAll(async () => {
-  desk = await setUpDesk({ demo: true });
-  demo = await desk.demoPiano();
-});
-afterAll(async () => {
-  await desk.close();
-});
+const desk = fileDesk({ demo: true });
 
 async function onProof(piano: string, options: Parameters<Desk['open']>[1], look: (page: Page) => Promise<void>): Promise<void> {
   const page = await desk.open(`/pianos/${piano}/proof`, options);
@@ -32,7 +24,7 @@ async function pdfOf(page: Page): Promise<Uint8Array> {
 
 describe('the proof on screen', () => {
   it('says what the print says: the counts, and every heading', async () => {
-    await onProof(demo, {}, async (page) => {
+    await onProof(desk.demo, {}, async (page) => {
       const { pages } = await readPdf(await pdfOf(page));
       const printed = pages.join(' ').replace(/\s+/gu, ' ');
       expect(pages.length).toBeGreaterThanOrEqual(8);
@@ -46,7 +38,7 @@ describe('the proof on screen', () => {
   });
 
   it('opens its figures to how they were made: a sum over the keys, a weight of one key, a string, a bearing', async () => {
-    await onProof(demo, {}, async (page) => {
+    await onProof(desk.demo, {}, async (page) => {
       for (const [table, row, operation] of [['Summary', 'Largest step between neighbours', 'evenness'], ['As found, key by key', '40', 'touch-weight'], ['Strings, As found, note by note', '40', 'plain-string'], ['Bearing, As found, note by note', '40', 'bearing']] as const) {
         const inRow = page.getByRole('region', { name: table, exact: true }).getByRole('row').filter({ has: page.getByRole('rowheader', { name: row, exact: true }) });
         await inRow.getByRole('button').first().focus();
@@ -59,7 +51,7 @@ describe('the proof on screen', () => {
   });
 
   it('prints on the paper chosen, in the language shown', async () => {
-    await onProof(demo, { locale: 'de-DE' }, async (page) => {
+    await onProof(desk.demo, { locale: 'de-DE' }, async (page) => {
       const a4 = await readPdf(await pdfOf(page));
       await page.getByRole('radio', { name: 'Letter' }).focus();
       await page.keyboard.press('Space');
@@ -91,7 +83,7 @@ const looks = [
 ] as const;
 
 it.each(looks)('is accessible and keeps within the page, $colorScheme, $viewport.width wide', async (look) => {
-  await onProof(demo, look, async (page) => {
+  await onProof(desk.demo, look, async (page) => {
     await page.waitForLoadState('networkidle');
     await expectAccessible(page);
     await expectNoSidewaysScroll(page);

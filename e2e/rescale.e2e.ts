@@ -1,22 +1,14 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
-import { type Desk, setUpDesk } from './support/desk.ts';
+import { type Desk, fileDesk } from './support/desk.ts';
 
-let desk: Desk;
-let demo = '';
-beforeAll(async () => {
-  desk = await setUpDesk({ demo: true });
-  demo = await desk.demoPiano();
-});
-afterAll(async () => {
-  await desk.close();
-});
+const desk = fileDesk({ demo: true });
 
 const RECKONED = { timeout: 180_000 };
 
 async function onRescale(options: Parameters<Desk['open']>[1], look: (page: Page) => Promise<void>): Promise<void> {
-  const page = await desk.open(`/pianos/${demo}/strings`, options);
+  const page = await desk.open(`/pianos/${desk.demo}/strings`, options);
   await page.locator('.strings-page').waitFor();
   await page.getByRole('radio', { name: 'Rescale', exact: true }).focus();
   await page.keyboard.press('Space');
@@ -26,7 +18,7 @@ async function onRescale(options: Parameters<Desk['open']>[1], look: (page: Page
 }
 
 const plannedReadings = async (): Promise<readonly string[]> => {
-  const { readings } = await desk.call<{ readings: { index: number; quantity: string; typed: string | null; state: string }[] }>('GET', `/api/pianos/${demo}/readings?cycle=1`);
+  const { readings } = await desk.call<{ readings: { index: number; quantity: string; typed: string | null; state: string }[] }>('GET', `/api/pianos/${desk.demo}/readings?cycle=1`);
   return readings.filter(({ state }) => state === 'planned').map(({ index, quantity, typed }) => `${String(index)} ${quantity} ${String(typed)}`).sort();
 };
 
@@ -95,7 +87,7 @@ describe('rescaling', () => {
   }, 60_000);
 
   it('designs a wound string for one note, to be tried on it', async () => {
-    const page = await desk.open(`/pianos/${demo}/strings`);
+    const page = await desk.open(`/pianos/${desk.demo}/strings`);
     await page.locator('.strings-page').waitFor();
     await page.keyboard.press('k');
     await page.getByRole('dialog', { name: 'Choose a key' }).waitFor();

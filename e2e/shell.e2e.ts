@@ -1,14 +1,8 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
-import { type Desk, setUpDesk } from './support/desk.ts';
+import { fileDesk } from './support/desk.ts';
 
-let desk: Desk;
-beforeAll(async () => {
-  desk = await setUpDesk();
-});
-afterAll(async () => {
-  await desk.close();
-});
+const desk = fileDesk();
 
 describe('the shell', () => {
   it('opens on the pianos, and says on an empty bench what to measure first and why', async () => {

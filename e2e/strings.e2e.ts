@@ -1,17 +1,9 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
-import { type Desk, setUpDesk } from './support/desk.ts';
+import { type Desk, fileDesk } from './support/desk.ts';
 
-let desk: Desk;
-let demo = '';
-beforeAll(async () => {
-  desk = await setUpDesk({ demo: true });
-  demo = await desk.demoPiano();
-});
-afterAll(async () => {
-  await desk.close();
-});
+const desk = fileDesk({ demo: true });
 
 async function onPage(address: string, options: Parameters<Desk['open']>[1], look: (page: Page) => Promise<void>): Promise<void> {
   const page = await desk.open(address, options);
@@ -25,7 +17,7 @@ const figureAt = (page: Page, row: string, column: number): Promise<string> =>
   page.locator('.note-panel .figures-table').filter({ hasText: 'Impedance' }).getByRole('row').filter({ hasText: row }).locator('td').nth(column).innerText();
 
 const plannedReadings = async (): Promise<readonly { readonly index: number; readonly quantity: string; readonly typed: string | null }[]> => {
-  const { readings } = await desk.call<{ readings: { index: number; quantity: string; typed: string | null; state: string }[] }>('GET', `/api/pianos/${demo}/readings?cycle=1`);
+  const { readings } = await desk.call<{ readings: { index: number; quantity: string; typed: string | null; state: string }[] }>('GET', `/api/pianos/${desk.demo}/readings?cycle=1`);
   return readings.filter(({ state }) => state === 'planned');
 };
 
@@ -48,7 +40,7 @@ async function tabTo(page: Page, name: string): Promise<void> {
 
 describe('the strings by keyboard alone', () => {
   it('says of an understressed plain note that a wire size is no cure, with the figures that show it', async () => {
-    await onPage(`/pianos/${demo}/strings`, {}, async (page) => {
+    await onPage(`/pianos/${desk.demo}/strings`, {}, async (page) => {
       await page.keyboard.press('n');
       const panel = page.getByRole('region', { name: 'B2, key 27' });
       await panel.waitFor();
@@ -61,7 +53,7 @@ describe('the strings by keyboard alone', () => {
   });
 
   it('steps a wire up, sees tension move and breaking hardly, keeps it as planned, and undoes it in one step', async () => {
-    await onPage(`/pianos/${demo}/strings`, {}, async (page) => {
+    await onPage(`/pianos/${desk.demo}/strings`, {}, async (page) => {
       await chooseNote(page, 'C5');
       const before = await plannedReadings();
       const [tension, share] = [await figureAt(page, 'Tension', 1), await figureAt(page, 'Share of the breaking load', 1)];
@@ -79,7 +71,7 @@ describe('the strings by keyboard alone', () => {
   });
 
   it('keeps sizes tried through a reload, and says what is wrong with one that cannot be', async () => {
-    await onPage(`/pianos/${demo}/strings`, {}, async (page) => {
+    await onPage(`/pianos/${desk.demo}/strings`, {}, async (page) => {
       await chooseNote(page, 'C5');
       const wire = page.getByLabel('Wire (mm)', { exact: true });
       await wire.focus();
@@ -99,7 +91,7 @@ describe('the strings by keyboard alone', () => {
   });
 
   it('opens tension to its formula, the reading it came from and its source', async () => {
-    await onPage(`/pianos/${demo}/strings`, {}, async (page) => {
+    await onPage(`/pianos/${desk.demo}/strings`, {}, async (page) => {
       await chooseNote(page, 'A4');
       await page.locator('.note-panel').getByRole('row').filter({ hasText: 'Tension' }).last().getByRole('button').first().click();
       const dialog = page.getByRole('dialog', { name: 'Tension, A4' });
@@ -110,7 +102,7 @@ describe('the strings by keyboard alone', () => {
   });
 
   it('takes a wire typed into the grid, with tension, share and inharmonicity beside it', async () => {
-    await onPage(`/pianos/${demo}/strings`, {}, async (page) => {
+    await onPage(`/pianos/${desk.demo}/strings`, {}, async (page) => {
       await page.keyboard.press('v');
       const grid = page.getByRole('grid');
       await grid.waitFor();
@@ -128,7 +120,7 @@ describe('the strings by keyboard alone', () => {
   });
 
   it('states what is asked, and judges by nothing once it is taken back', async () => {
-    await onPage(`/pianos/${demo}/strings`, {}, async (page) => {
+    await onPage(`/pianos/${desk.demo}/strings`, {}, async (page) => {
       await page.getByRole('button', { name: 'State or change' }).click();
       await page.getByLabel('Greatest share of the breaking load (%)').fill('20');
       await page.getByRole('button', { name: 'That holds' }).click();
@@ -155,7 +147,7 @@ describe('the strings page', () => {
   });
 
   it.each([[1024, 768, 'light'], [390, 844, 'dark']] as const)('is accessible and fits %i × %i, %s', async (width, height, colorScheme) => {
-    await onPage(`/pianos/${demo}/strings`, { viewport: { width, height }, colorScheme }, async (page) => {
+    await onPage(`/pianos/${desk.demo}/strings`, { viewport: { width, height }, colorScheme }, async (page) => {
       await chooseNote(page, 'C3');
       await expectAccessible(page);
       await expectNoSidewaysScroll(page);

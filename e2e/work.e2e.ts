@@ -1,20 +1,13 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
-import { type Desk, setUpDesk } from './support/desk.ts';
+import { type Desk, fileDesk } from './support/desk.ts';
 import { readPdf } from './support/pdf.ts';
 
-let desk: Desk;
-let demo = '';
-let fresh = '';
-beforeAll(async () => {
-  desk = await setUpDesk({ demo: true });
-  demo = await desk.demoPiano();
+const desk = fileDesk({ demo: true }, async () => {
   fresh = await weighedPiano();
 });
-afterAll(async () => {
-  await desk.close();
-});
+let fresh = '';
 
 /** A piano with its naturals and sharps weighed, two keys of which rub. */
 async function weighedPiano(): Promise<string> {
@@ -96,7 +89,7 @@ function order(heading: string): number {
 }
 
 it('prints the bench sheet whole on A4 and on Letter, whatever the theme', async () => {
-  await onWork(demo, { colorScheme: 'dark' }, async (page) => {
+  await onWork(desk.demo, { colorScheme: 'dark' }, async (page) => {
     await page.emulateMedia({ media: 'print' });
     const paper = await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
     expect(paper).toBe('rgb(255, 255, 255)');
@@ -117,7 +110,7 @@ it('prints the bench sheet whole on A4 and on Letter, whatever the theme', async
 
 describe.each([{ colorScheme: 'light' }, { colorScheme: 'dark', viewport: { width: 390, height: 844 }, locale: 'de-DE' }] as const)('the work list, $colorScheme', (look) => {
   it('is accessible and keeps within the page', async () => {
-    for (const piano of [demo, fresh]) {
+    for (const piano of [desk.demo, fresh]) {
       await onWork(piano, look, async (page) => {
         await page.waitForLoadState('networkidle');
         await expectAccessible(page);

@@ -1,4 +1,5 @@
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { afterAll, beforeAll } from 'vitest';
 import { launchBrowser } from './browser.ts';
 import { type RunningBench, startBench } from './server.ts';
 
@@ -17,8 +18,45 @@ export interface Desk {
   close(): Promise<void>;
 }
 
-/** Sets a desk up; close it in `afterAll`. */
-export async function setUpDesk(options: { readonly demo?: boolean } = {}): Promise<Desk> {
+interface DeskOptions {
+  /** The demo is in the data of the program. */
+  readonly demo?: boolean;
+}
+
+/** The desk of a test file: what a desk has, once its tests run. */
+export interface FileDesk extends Omit<Desk, 'demoPiano' | 'close'> {
+  /** Id of the demo's first piano. */
+  readonly demo: string;
+}
+
+/** Sets a desk up before the tests of a file, lays on it what they need, and closes it after them. */
+export function fileDesk(options: DeskOptions = {}, lay: () => Promise<void> = () => Promise.resolve()): FileDesk {
+  let standing: Desk | undefined;
+  let demo = '';
+  const desk = (): Desk => {
+    if (standing === undefined) throw new Error('the desk is set up when the tests begin');
+    return standing;
+  };
+  beforeAll(async () => {
+    standing = await setUpDesk(options);
+    if (options.demo === true) demo = await standing.demoPiano();
+    await lay();
+  });
+  afterAll(async () => {
+    await standing?.close();
+  });
+  return {
+    get bench() { return desk().bench; },
+    get browser() { return desk().browser; },
+    get complaints() { return desk().complaints; },
+    get demo() { return demo; },
+    open: (...asked) => desk().open(...asked),
+    call: (...asked) => desk().call(...asked),
+  };
+}
+
+/** Sets a desk up; whoever does so closes it. */
+export async function setUpDesk(options: DeskOptions = {}): Promise<Desk> {
   const bench = await startBench(options);
   const browser = await launchBrowser();
   const complaints: string[] = [];

@@ -3,13 +3,13 @@ import { textOf } from '#report';
 import { languages } from '#text';
 import { describe, expect, it } from 'vitest';
 import { sheetNames, sheets } from './index.ts';
-import { grandTerms, leadedReadings, reading, sheetMaterial } from './testing/material.ts';
+import { grandTerms, leadedReadings, reading, sheetMaterial, strungReadings } from './testing/material.ts';
 
 const uprightReadings = [0, 1].flatMap((colour) => ([['keyFrontMm', 225], ['keyBackMm', 99], ['wippenHeelMm', 60], ['wippenJackMm', 90], ['hammerMm', 142.9]] as const).map(([name, value]) => reading(name, colour, value, 'colour')));
 
 describe('sheets for the bench', () => {
   it.each(sheetNames.flatMap((name) => languages.map((language) => [name, language] as const)))('stands as golden text: %s, %s', async (name, language) => {
-    await expect(`${textOf(sheets[name].document(sheetMaterial(language, name === 'drilling' ? { readings: leadedReadings } : {})))}\n`).toMatchFileSnapshot(`./golden/${name}.${language}.txt`);
+    await expect(`${textOf(sheets[name].document(sheetMaterial(language, name === 'drilling' ? { readings: leadedReadings } : name === 'tuning' ? { readings: strungReadings } : {})))}\n`).toMatchFileSnapshot(`./golden/${name}.${language}.txt`);
   });
 
   it('says why there is no sheet where nothing is asked and nothing read', () => {

@@ -15,6 +15,7 @@ export const shell: Readonly<Record<keyof typeof english, string>> = {
   'shell.nav.strings': 'Saiten',
   'shell.nav.belly': 'Boden und Steg',
   'shell.nav.action': 'Mechanik',
+  'shell.nav.tone': 'Klang',
   'shell.nav.work': 'Arbeiten',
   'shell.nav.proof': 'Nachweis',
   'shell.notFound.title': 'Diese Seite gibt es nicht',

@@ -13,6 +13,7 @@ export const shell = {
   'shell.nav.strings': 'Strings',
   'shell.nav.belly': 'Belly',
   'shell.nav.action': 'Action',
+  'shell.nav.tone': 'Tone',
   'shell.nav.work': 'Work',
   'shell.nav.proof': 'Proof',
   'shell.notFound.title': 'There is no such page',

@@ -33,11 +33,12 @@ export function LeadsView() {
   const planned = useReadings('planned');
   const enter = useEnter();
   const stating = useStateAction();
-  const { state, start, stop } = useLeads();
+  const { state: { known: { answers, issues }, order, isRunning, wasEnded, hasFailed }, start, end } = useLeads();
+  const of = order?.length ?? 0;
   const [goal, setGoal] = useKept<LeadGoal>(`wrestplank.leads.goal.${id}`, 'stated');
   const asked = useMemo(() => questionedAs(goal, gathered.keys), [goal, gathered]);
   const [started, setStarted] = useState<readonly LeadedKey[]>();
-  const [kept, setKept] = useState<typeof state.answers>();
+  const [kept, setKept] = useState<typeof answers>();
   const [key, setKey] = useState<KeyNumber>();
   const [isAsking, setAsking] = useState(false);
   const [isChoosing, setChoosing] = useState(false);
@@ -47,11 +48,11 @@ export function LeadsView() {
     start(jobsOf(asked));
   };
   const keep = (): void => {
-    const entries = leadEntriesOf(state.answers.filter(({ feasible }) => feasible), planned.values(), locale);
+    const entries = leadEntriesOf(answers.filter(({ feasible }) => feasible), planned.values(), locale);
     if (entries.length > 0) enter({ state: 'planned', sessionId: null }, entries);
-    setKept(state.answers);
+    setKept(answers);
   };
-  useLeadsCommands({ canRun: gathered.keys.length > 0 && !state.isRunning, canWrite: isCurrent, hasResult: state.answers.length > 0, onRun: run, onTerms: () => { setAsking(true); }, onChoose: () => { setChoosing(true); } });
+  useLeadsCommands({ canRun: gathered.keys.length > 0 && !isRunning, canWrite: isCurrent, hasResult: answers.length > 0, onRun: run, onTerms: () => { setAsking(true); }, onChoose: () => { setChoosing(true); } });
   return (
     <div className="leads">
       <Note tone="warn" role="note"><p>{say('leads.caution')}</p></Note>
@@ -65,21 +66,21 @@ export function LeadsView() {
         <Choice<LeadGoal> label={say('leads.goal')} value={goal} options={(['stated', 'inertia'] as const).map((value) => ({ value, label: say(`leads.goal.${value}`) }))} onChange={setGoal} hint={say('leads.goal.hint')} />
         {goal === 'inertia' && <Note tone="warn">{say('leads.goal.patents')}</Note>}
         <p>{say('leads.caution.key')}</p>
-        <div className="row"><button type="button" className="button button-main" disabled={gathered.keys.length === 0 || state.isRunning} onClick={run}>{say('leads.run')}</button></div>
-        {state.isRunning && (
+        <div className="row"><button type="button" className="button button-main" disabled={gathered.keys.length === 0 || isRunning} onClick={run}>{say('leads.run')}</button></div>
+        {isRunning && (
           <div className="leads-running" role="status">
-            <p>{say('leads.progress', { at: state.answers.length, of: state.of })}</p>
-            <progress aria-label={say('leads.run')} max={state.of} value={state.answers.length} />
-            <div><button type="button" className="button" onClick={stop}>{say('leads.stop')}</button></div>
+            <p>{say('leads.progress', { at: answers.length, of: of })}</p>
+            <progress aria-label={say('leads.run')} max={of} value={answers.length} />
+            <div><button type="button" className="button" onClick={end}>{say('leads.stop')}</button></div>
           </div>
         )}
-        {state.hasFailed && <Note tone="bad" role="alert">{say('leads.failed')}</Note>}
-        {state.issues.length > 0 && <Note tone="bad" role="alert"><ul>{state.issues.map((issue) => <li key={issue.path}>{explainIssue(say, issue, locale)}</li>)}</ul></Note>}
+        {hasFailed && <Note tone="bad" role="alert">{say('leads.failed')}</Note>}
+        {issues.length > 0 && <Note tone="bad" role="alert"><ul>{issues.map((issue) => <li key={issue.path}>{explainIssue(say, issue, locale)}</li>)}</ul></Note>}
       </section>
-      {!state.isRunning && state.answers.length > 0 && started !== undefined && (
+      {!isRunning && answers.length > 0 && started !== undefined && (
         <>
-          <LeadsOutcome keys={started} answers={state.answers} of={state.of} wasStopped={state.wasStopped} canWrite={isCurrent} isKept={kept === state.answers} isOld={isOld} onKeep={keep} />
-          <KeysWithLeads keys={started} answers={state.answers} readings={readings} selected={key} onKey={setKey} />
+          <LeadsOutcome keys={started} answers={answers} of={of} wasStopped={wasEnded} canWrite={isCurrent} isKept={kept === answers} isOld={isOld} onKeep={keep} />
+          <KeysWithLeads keys={started} answers={answers} readings={readings} selected={key} onKey={setKey} />
         </>
       )}
       <GatheredNotes gathered={gathered} />

@@ -45,13 +45,20 @@ describe('the working out beside the page', () => {
     gridMm: [150, 151, 152, 153, 154, 155, 156, 157, 158].map(millimetres), diametersMm: [millimetres(12.7)], existingHoles: [], newHoleCostG: grams(0), leadDensityGPerMm3: 0.01134 as never, woodDensityGPerMm3: 0.00045 as never,
   };
 
-  it('tells key by key, and what would reach a target out of reach', () => {
+  it('tells key by key, and what would reach a target out of reach', async () => {
     const news: LeadsNews[] = [];
-    solveJobs({ id: 7, jobs: [{ question, above: {} }, { question: { ...question, key: 41, targetFrontWeightG: grams(30) }, above: { hammerWeightG: grams(9) } }] }, (one) => news.push(one));
-    expect(news.map(({ id, type }) => [id, type])).toEqual([[7, 'key'], [7, 'key'], [7, 'done']]);
+    await solveJobs([{ question, above: {} }, { question: { ...question, key: 41, targetFrontWeightG: grams(30) }, above: { hammerWeightG: grams(9) } }], { onNews: (one) => news.push(one), shouldStop: () => false, pause: () => Promise.resolve() });
+    expect(news.map(({ type }) => type)).toEqual(['key', 'key']);
     const [met, missed] = news.flatMap((one): readonly (SolvedKey & { readonly wouldReach?: unknown })[] => (one.type === 'key' ? [one.answer] : []));
     // m = 10.89e-3·π·12.7²/4·13 = 17.93 g; 17.93·x/225 within 12 ± 0.1 from x = 150: 11.95.
     expect(met).toMatchObject({ key: 40, feasible: true, proven: true, leads: [{ positionMm: 150 }] });
     expect(missed).toMatchObject({ key: 41, feasible: false, wouldReach: { targetChangeG: expect.any(Number) as number, ratioChange: expect.any(Number) as number } });
+  });
+
+  it('told to stop, leaves out the keys that are left', async () => {
+    const news: LeadsNews[] = [];
+    const job = { question, above: {} };
+    await solveJobs([job, job, job], { onNews: (one) => news.push(one), shouldStop: () => news.length === 1, pause: () => Promise.resolve() });
+    expect(news.length).toBe(1);
   });
 });

@@ -1,5 +1,4 @@
-import { type LeadsOrder, solveJobs } from './leads-jobs.ts';
+import { serveOrders } from '../../ui/thread.ts';
+import { solveJobs } from './leads-jobs.ts';
 
-self.addEventListener('message', ({ data }: MessageEvent<LeadsOrder>) => {
-  solveJobs(data, (news) => { self.postMessage(news); });
-});
+serveOrders(solveJobs);

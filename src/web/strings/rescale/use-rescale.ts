@@ -1,7 +1,7 @@
 import type { Result } from '#result';
 import type { RescaleProblem, RescaleProgress, Rescaled } from '#strings';
-import { useCallback, useEffect, useRef, useState } from 'react';
-import type { RescaleNews, RescaleOrder } from './rescale-jobs.ts';
+import { type ThreadKind, useThread } from '../../ui/use-thread.ts';
+import type { RescaleNews } from './rescale-jobs.ts';
 
 /** One problem's end. */
 export interface RescaleRun {
@@ -11,57 +11,36 @@ export interface RescaleRun {
   readonly wasStopped: boolean;
 }
 
-export interface RescaleState {
-  readonly isRunning: boolean;
-  /** Problems there are, and at which of them the worker is. */
-  readonly of: number;
+interface Known {
+  /** At which of the problems the thread is. */
   readonly at: number;
   readonly progress: RescaleProgress | undefined;
   readonly runs: readonly RescaleRun[];
-  /** True when the worker itself failed. */
+}
+
+export interface RescaleState extends Known {
+  readonly isRunning: boolean;
+  /** Problems there are. */
+  readonly of: number;
+  /** True when the thread itself failed. */
   readonly hasFailed: boolean;
 }
 
-const IDLE: RescaleState = { isRunning: false, of: 0, at: 0, progress: undefined, runs: [], hasFailed: false };
+const rescaling: ThreadKind<readonly RescaleProblem[], RescaleNews, Known> = {
+  make: () => new Worker(new URL('./rescale.worker.ts', import.meta.url), { type: 'module' }),
+  nothing: { at: 0, progress: undefined, runs: [] },
+  heard,
+};
 
-/** Rescales on a thread of its own: started, watched, stopped. A new start gives up the one before. */
+/** Rescales on a thread of its own. A new start gives up the one before. */
 export function useRescale(): { readonly state: RescaleState; readonly start: (problems: readonly RescaleProblem[]) => void; readonly stop: () => void } {
-  const [state, setState] = useState(IDLE);
-  const worker = useRef<Worker>(undefined);
-  const order = useRef(0);
-  const end = useCallback((): void => {
-    worker.current?.terminate();
-    worker.current = undefined;
-  }, []);
-  useEffect(() => end, [end]);
-  const start = useCallback((problems: readonly RescaleProblem[]): void => {
-    end();
-    order.current += 1;
-    const id = order.current;
-    const made = new Worker(new URL('./rescale.worker.ts', import.meta.url), { type: 'module' });
-    worker.current = made;
-    setState({ ...IDLE, isRunning: true, of: problems.length });
-    made.addEventListener('message', ({ data }: MessageEvent<RescaleNews>) => {
-      if (data.id !== order.current) return;
-      setState((before) => heard(before, data, problems));
-      if (data.type === 'done') end();
-    });
-    made.addEventListener('error', () => {
-      setState((before) => ({ ...before, isRunning: false, hasFailed: true }));
-      end();
-    });
-    made.postMessage({ type: 'run', id, problems } satisfies RescaleOrder);
-  }, [end]);
-  const stop = useCallback((): void => {
-    worker.current?.postMessage({ type: 'stop', id: order.current } satisfies RescaleOrder);
-  }, []);
-  return { state, start, stop };
+  const { state: { isRunning, hasFailed, known, order }, start, stop } = useThread(rescaling);
+  return { state: { ...known, isRunning, hasFailed, of: order?.length ?? 0 }, start, stop };
 }
 
-function heard(before: RescaleState, news: RescaleNews, problems: readonly RescaleProblem[]): RescaleState {
-  if (news.type === 'done') return { ...before, isRunning: false, progress: undefined };
-  if (news.type === 'progress') return { ...before, at: news.place, progress: { ...news.progress, best: news.progress.best ?? (before.at === news.place ? before.progress?.best : undefined) } };
+function heard(known: Known, news: RescaleNews, problems: readonly RescaleProblem[]): Known {
+  if (news.type === 'progress') return { ...known, at: news.place, progress: { ...news.progress, best: news.progress.best ?? (known.at === news.place ? known.progress?.best : undefined) } };
   const problem = problems[news.place];
-  if (problem === undefined) return before;
-  return { ...before, at: news.place, progress: undefined, runs: [...before.runs, { problem, result: news.result, wasStopped: news.wasStopped }] };
+  if (problem === undefined) return known;
+  return { at: news.place, progress: undefined, runs: [...known.runs, { problem, result: news.result, wasStopped: news.wasStopped }] };
 }

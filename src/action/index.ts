@@ -54,6 +54,7 @@ export { contactGeometryOperation } from './operations/contact-geometry.ts';
 export { dynamicTouchOperation } from './operations/dynamic-touch.ts';
 export { effectiveMassOperation } from './operations/effective-mass.ts';
 export { hammerBoreOperation } from './operations/hammer-bore.ts';
+export { hammerChangeOperation } from './operations/hammer-change.ts';
 export { hammerCurveOperation } from './operations/hammer-curve.ts';
 export { keyLevelOperation } from './operations/key-level.ts';
 export { keyTopChangeOperation } from './operations/key-top-change.ts';

@@ -167,7 +167,7 @@ describe.each(operations.map((operation) => [operation.name, operation] as const
 
   it('refuses every negative weight but front weights', () => {
     for (const { path } of numbers.filter((leaf) => /G$/u.test(String(leaf.path.at(-1))))) {
-      const mayBeNegative = ['frontWeightG', 'bareFrontWeightG', 'targetFrontWeightG', 'balanceWeightG', 'changeG', 'fromG', 'toG'].includes(String(path.at(-1)));
+      const mayBeNegative = ['frontWeightG', 'bareFrontWeightG', 'targetFrontWeightG', 'balanceWeightG', 'changeG', 'addedMassG', 'hammerChangeG', 'fromG', 'toG'].includes(String(path.at(-1)));
       if (!mayBeNegative) expect(pathsRefused(operation, replaced(example, path, -1))).toEqual([textOf(path)]);
     }
   });

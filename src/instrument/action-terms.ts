@@ -101,7 +101,9 @@ const regulationFields = {
   keyLevelMm: within(-30, 30), sharpHeightMm: within(0, 40), spreadMm: within(50, 200),
   /** Felt that gives and lost motion, at the key front. */
   lossMm: within(0, 5),
+  /** At the key front: dip, aftertouch, level and sharps. */
   regulationToleranceMm: above(10),
+  blowToleranceMm: above(10), letOffToleranceMm: above(10), dropToleranceMm: above(10), checkToleranceMm: above(20), spreadToleranceMm: above(10),
 };
 
 const uprightFields = {

@@ -111,7 +111,7 @@ export const quantities = {
   checkMm: ofRegulation('checkMm', [8, 22], [0, 80], { tolerance: 2 }),
   keyLevelMm: ofRegulation('keyLevelMm', [-2, 2], [-30, 30], { decimals: 2, tolerance: 0.2 }),
   sharpHeightMm: ofRegulation('sharpHeightMm', [11, 14], [0, 40], { tolerance: 0.3 }),
-  spreadMm: ofRegulation('spreadMm', [110, 116], [50, 200], { scope: 'instrument' }),
+  spreadMm: ofRegulation('spreadMm', [110, 116], [50, 200], { scope: 'instrument', tolerance: 0.5 }),
   damperG: ofRegulation('damperG', [0, 60], [0, 300], { unit: 'g' }),
   springTorqueGMm: ofRegulation('springTorqueGMm', [20, 500], [0, 5000], { unit: 'gmm', decimals: 0 }),
   strikeDistanceMm: ofHammers('strikeDistanceMm', [2, 270], [0.1, 600]),

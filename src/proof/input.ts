@@ -3,7 +3,7 @@ import type { BellyAnalysis, BellyInput } from '#belly';
 import type { Instrument, KeyNumber, Reading, State, TouchIntent, TuningTerms, WeighingSession } from '#instrument';
 import type { ScaleAnalysis } from '#strings';
 import type { Say } from '#text';
-import type { BearingAssumption, Person, RegulationAssumption, ScaleAssumption, TuningAssumption } from '#workshop';
+import type { BearingAssumption, JudgedSpread, Person, RegulationAssumption, ScaleAssumption, TuningAssumption } from '#workshop';
 
 /** What a proof says of the instrument; `null` and an empty name print as not stated. */
 export interface ProofInstrument extends Pick<Instrument, 'name' | 'maker' | 'serial' | 'year' | 'lengthMm' | 'firstMidi' | 'lastMidi' | 'demo'> {
@@ -40,6 +40,7 @@ export interface ProvedRegulation {
   readonly analysis: RegulationAnalysis;
   readonly assumed: readonly RegulationAssumption[];
   readonly tolerances: RegulationInput['tolerances'];
+  readonly spread?: JudgedSpread | undefined;
 }
 
 /** Pitch and unisons of one state; cents. */

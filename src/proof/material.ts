@@ -92,7 +92,7 @@ function belliesOf(material: ProofMaterial, scaleAt: ScaleAt): readonly ProvedBe
 function regulationsOf(material: ProofMaterial, kind: 'grand' | 'upright'): readonly ProvedRegulation[] {
   const { instrument: { firstMidi, lastMidi }, readings, cycle, action = null } = material;
   return (['found', 'finished'] as const).filter((state) => isNoted(material, state, 'regulation')).map((state) => {
-    const { input, assumed } = regulationInputOf({ instrument: { kind, firstMidi, lastMidi }, readings, cycle, state, terms: action });
-    return { state, analysis: analyseRegulation(input), assumed, tolerances: input.tolerances };
+    const { input, assumed, spread } = regulationInputOf({ instrument: { kind, firstMidi, lastMidi }, readings, cycle, state, terms: action });
+    return { state, analysis: analyseRegulation(input), assumed, tolerances: input.tolerances, spread };
   });
 }

@@ -53,7 +53,7 @@ export type { GatheredWork, WorkAssumption, WorkLeft, WorkMaterial } from './lea
 export { keyLeadsInputOf } from './key-leads-input.ts';
 export type { GatheredLeads, KeyLeadsMaterial, LeadedKey, LeadsAssumption, LeadsMissing } from './key-leads-input.ts';
 export { leadPlanOf } from './lead-plan.ts';
-export type { LeadPlan, LeadPlanMaterial, PlannedLeads } from './lead-plan.ts';
+export type { LeadPlan, LeadPlanMaterial, PlannedLead, PlannedLeads } from './lead-plan.ts';
 export { strokeInputOf } from './stroke-input.ts';
 export type { GatheredStroke, StrokeAssumption, StrokeMaterial } from './stroke-input.ts';
 export { partsNeeded, sayMinutes } from './work-words.ts';

@@ -1,6 +1,6 @@
 import type { ActionTerms, ActionTermsDraft, Instrument, InstrumentDraft, photoTypes, Observation, ObservationDraft, Reading, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, WeighingSession } from '#instrument';
 import type { Issue } from '#result';
-import type { Answer, LogEvent, Person, ReadingBatch, ReadingBatchAnswer, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from '#workshop';
+import type { Answer, ExpectedReadings, LogEvent, Person, ReadingBatch, ReadingBatchAnswer, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from '#workshop';
 
 /** Workshop that holds the shop's own instruments, and the one the demo lives in. */
 export const SHOP = 'shop';
@@ -64,7 +64,7 @@ export interface BenchStore {
   /** Keeps a photo by the hash of its bytes, on the disk when it answers. It belongs to no instrument until an observation names it. */
   keepPhoto(bytes: Uint8Array): Promise<KeptPhoto>;
   readPhoto(hash: string): Promise<ReadPhoto>;
-  addWork(id: string, items: readonly WorkItemDraft[], by: string): Promise<readonly WorkItem[]>;
+  addWork(id: string, items: readonly WorkItemDraft[], by: string, expected?: ExpectedReadings): Promise<readonly WorkItem[]>;
   changeWork(id: string, workId: string, change: { status?: WorkItem['status']; remark?: string }, by: string): Promise<WorkItem>;
   listEvents(id: string, options?: { before?: number; limit?: number }): Promise<readonly LogEvent[]>;
   undo(id: string, seq: number, by: string): Promise<LogEvent>;

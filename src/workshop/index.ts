@@ -7,7 +7,7 @@ export type { Who } from './people.ts';
 export { placeText } from './place.ts';
 export type { FigurePlace } from './place.ts';
 export { changeSchema, eventKinds, eventSchema, personDraftSchema, readingBatchAnswerSchema, readingBatchSchema, readingEntrySchema, sessionReadingsSchema, workItemDraftSchema, workItemSchema } from './records.ts';
-export type { Change, EventKind, LogEvent, Person, ReadingBatch, ReadingBatchAnswer, ReadingEntry, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from './records.ts';
+export type { Change, EventKind, ExpectedReadings, LogEvent, Person, ReadingBatch, ReadingBatchAnswer, ReadingEntry, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from './records.ts';
 export { PERSON_HEADER, routes } from './routes.ts';
 export { stayOf } from './stay.ts';
 export type { Stay } from './stay.ts';

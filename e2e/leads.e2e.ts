@@ -93,8 +93,25 @@ describe('leads of the keys', () => {
 });
 
 describe('movement of a key', () => {
-  it('says what is to be measured, and how, before anything is drawn', async () => {
+  it('is drawn, stepped by keyboard, and agrees with the levers where it was measured', async () => {
     const page = await desk.open(`/pianos/${desk.demo}/action`);
+    await page.getByRole('radio', { name: 'Movement' }).check();
+    await page.locator('.movement .stroke svg').first().waitFor();
+    const travel = page.getByLabel('Key travel');
+    expect(await page.locator('.stroke').innerText()).toMatch(/Here the key does not drive the hammer/u);
+    await travel.focus();
+    for (let step = 0; step < 12; step += 1) await page.keyboard.press('ArrowRight');
+    expect(await travel.getAttribute('aria-valuetext')).toMatch(/the jack drives the hammer/u);
+    expect(await page.locator('.movement').innerText()).toMatch(/Ratio of the levers ([\d.]+)\. At the measured position this model gives \1: 0\.0 % from it/u);
+    await page.getByRole('button', { name: 'To let-off' }).press('Enter');
+    expect(await travel.getAttribute('aria-valuetext')).toMatch(/let off, nothing carries the hammer/u);
+    await expectAccessible(page);
+    await page.context().close();
+  }, 120_000);
+
+  it('says what is to be measured, and how, before anything is drawn', async () => {
+    const { id } = await desk.call<{ id: string }>('POST', '/api/pianos', { name: 'Unmeasured grand, invented', kind: 'grand', firstMidi: 21, lastMidi: 108 });
+    const page = await desk.open(`/pianos/${id}/action`);
     await page.getByRole('radio', { name: 'Movement' }).check();
     await page.locator('.movement').waitFor();
     expect(await page.locator('.key-panel').innerText()).toMatch(/To be measured first.*Height of the capstan above the key bed, at half stroke.*Key pressed half way/su);

@@ -5,7 +5,7 @@ import { fileDesk } from './support/desk.ts';
 
 const desk = fileDesk({ demo: true });
 
-const addresses = ['/pianos', '/settings', ...['story', 'readings', 'action', 'work', 'proof'].map((page) => `/pianos/:id/${page}`)];
+const addresses = ['/pianos', '/settings', ...['story', 'readings', 'action', 'tone', 'work', 'proof'].map((page) => `/pianos/:id/${page}`)];
 const looks = [
   { colorScheme: 'light', viewport: { width: 1280, height: 900 } },
   { colorScheme: 'dark', viewport: { width: 1024, height: 768 } },

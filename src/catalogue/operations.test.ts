@@ -1,4 +1,4 @@
-import { type AnyOperation, describeOperation, runOperation } from '#operation';
+import { type AnyOperation, describeOperation, runOperation, runnableExample, soundFieldsOf } from '#operation';
 import { sourceOf } from '#sources';
 import { createSay, languages } from '#text';
 import { Ajv2020 } from 'ajv/dist/2020.js';
@@ -22,12 +22,15 @@ const DIMENSIONLESS = new Set([
   'inharmonicityB', 'exactInharmonicityB', 'coreOnlyInharmonicityB', 'firstOrderInharmonicityB', 'strain', 'packing', 'partials', 'fitPartials',
   'key', 'strings', 'lockedCandidate', 'candidateIndex', 'objective', 'lowerBound',
   'strikeRatio', 'partsOfLength', 'hoursPerWeek', 'reshapeCount', 'mostReshapes', 'reshapesLeft',
+  'lowerB', 'upperB', '2:1', '4:2', '6:3', 'beatsPerSecond', 'anchorKey', 'fromKey', 'toKey', 'lowerKey', 'upperKey', 'weight', 'smoothness', 'inharmonicityUncertainty',
+  'passCount', 'missingPassCount', 'dropShare', 'dropShareUncertainty', 'dayCount', 'spanCount', 'missingSpanCount', 'nextVisitDayCount', 'earliestDayCount', 'latestDayCount',
+  'dcOffset', 'clippedRuns',
   'tensionSmoothness', 'inharmonicitySmoothness', 'impedanceSmoothness', 'sizeChange', 'tensionDeviation',
 ]);
-const ENDS_IN_UNIT = /(?:G|Mm|N|Deg|Hz|Ct|Cents|S|C|K|PerK|Pct|GMm|MPa|GPa|GPerM|KgM3|KgPerS|Nm2|GPerMm3|GMm2|Mm2|Ms|MPerS2|Hours|hoursPlayed|Years)$/u;
+const ENDS_IN_UNIT = /(?:G|Mm|N|Deg|Hz|Ct|Cents|S|C|K|PerK|Pct|GMm|MPa|GPa|GPerM|KgM3|KgPerS|Nm2|GPerMm3|GMm2|Mm2|Ms|Db|MPerS2|Hours|hoursPlayed|Years)$/u;
 
 /** Lists that may well hold nothing: a key without leads, no new holes, no set-ups. */
-const MAY_BE_EMPTY = new Set(['leads', 'gridMm', 'diametersMm', 'existingHoles', 'keepOutsMm', 'amounts', 'setups']);
+const MAY_BE_EMPTY = new Set(['leads', 'gridMm', 'diametersMm', 'existingHoles', 'keepOutsMm', 'amounts', 'setups', 'passes', 'standing']);
 
 /** Every number of a schema, by the names on the way to it. */
 function numbersOf(schema: Schema, path: readonly string[] = []): readonly string[] {
@@ -41,7 +44,21 @@ function numbersOf(schema: Schema, path: readonly string[] = []): readonly strin
 }
 
 const described = (operation: AnyOperation) => describeOperation(operation, (key) => key);
-const run = (operation: AnyOperation, raw: unknown) => runOperation(operation, raw);
+const run = (operation: AnyOperation, raw: unknown) => runOperation(operation, heard(operation, raw));
+
+/** What is given, with the recording the example names in its place wherever that name stands. */
+function heard(operation: AnyOperation, raw: unknown): unknown {
+  const names = soundFieldsOf(operation);
+  if (names.length === 0 || typeof raw !== 'object' || raw === null) return raw;
+  const [named, sounds] = [operation.example, runnable(operation)] as readonly Readonly<Record<string, unknown>>[];
+  return Object.fromEntries(Object.entries(raw).map(([key, value]: [string, unknown]) => [key, names.includes(key) && value === named?.[key] ? sounds?.[key] : value]));
+}
+
+const madeUp = new Map<AnyOperation, unknown>();
+function runnable(operation: AnyOperation): unknown {
+  if (!madeUp.has(operation)) madeUp.set(operation, runnableExample(operation));
+  return madeUp.get(operation);
+}
 const pathsRefused = (operation: AnyOperation, raw: unknown): readonly string[] => {
   const result = run(operation, raw);
   return result.ok ? [] : result.issues.map(({ path }) => path);

@@ -40,6 +40,7 @@ import {
   pushTestOperation,
 } from '#belly';
 import type { AnyOperation } from '#operation';
+import { recordingLevelOperation } from '#recording';
 import {
   pinTurnOperation,
   plainStringOperation,
@@ -50,6 +51,14 @@ import {
   wireStrengthOperation,
   woundStringOperation,
 } from '#strings';
+import {
+  beatRatesOperation,
+  octaveStretchOperation,
+  pitchRaiseOperation,
+  temperamentOperation,
+  tuningCurveOperation,
+  tuningDriftOperation,
+} from '#tuning';
 
 /** Every calculation of the bench book, in the order lists show them. Adding one is a line here. */
 export const operations: readonly AnyOperation[] = [
@@ -98,6 +107,13 @@ export const operations: readonly AnyOperation[] = [
   bearingLoadOperation,
   pushTestOperation,
   pushInfluenceOperation,
+  octaveStretchOperation,
+  beatRatesOperation,
+  tuningCurveOperation,
+  temperamentOperation,
+  pitchRaiseOperation,
+  tuningDriftOperation,
+  recordingLevelOperation,
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

@@ -4,15 +4,22 @@ import { buffer } from 'node:stream/consumers';
 import { MAX_FILE_BYTES, fileTooLarge } from '#files';
 import { type Issue, type Result, ok, refuse } from '#result';
 
+interface SizeLimit {
+  readonly max: number;
+  readonly issue: (byteCount: number) => Issue;
+}
+
+const TABLE_LIMIT: SizeLimit = { max: MAX_FILE_BYTES, issue: fileTooLarge };
+
 /** The bytes of a file named on the command line, or in words why there are none: missing, a folder, not to be read, too large. */
-export async function readNamed(name: string): Promise<Result<Uint8Array>> {
+export async function readNamed(name: string, { max, issue }: SizeLimit = TABLE_LIMIT): Promise<Result<Uint8Array>> {
   let file: FileHandle | undefined;
   try {
     file = await open(name);
     const stat = await file.stat();
     if (stat.isDirectory()) return refuse(fileIssue(name, 'EISDIR', 'read'));
-    if (stat.size > MAX_FILE_BYTES) return refuse({ ...fileTooLarge(stat.size), path: name });
-    return ok(new Uint8Array(await buffer(file.createReadStream({ end: MAX_FILE_BYTES, autoClose: false }))));
+    if (stat.size > max) return refuse({ ...issue(stat.size), path: name });
+    return ok(new Uint8Array(await buffer(file.createReadStream({ end: max, autoClose: false }))));
   } catch (error) {
     return refuse(fileIssue(name, error, 'read'));
   } finally {

@@ -112,6 +112,9 @@ const uprightFields = {
   /** Hammer centre to where the jack pushes the butt. */
   buttMm: above(100),
   tiltDeg: within(-30, 30),
+  /** Hammer-return spring about the hammer centre, and damper at the capstan, asked of every key. */
+  plannedSpringTorqueGMm: within(0, 5000),
+  plannedDamperG: within(0, 300),
 };
 
 const given = (list: readonly string[]): boolean => new Set(list).size === list.length;

@@ -4,7 +4,7 @@ import type { UnitId } from '#units';
 export type Scope = 'key' | 'colour' | 'instrument';
 
 /** The part of the instrument a quantity tells about: its page shows and takes it. */
-export type Part = 'touch' | 'strings' | 'belly' | 'leads' | 'regulation' | 'hammers';
+export type Part = 'touch' | 'strings' | 'belly' | 'leads' | 'regulation' | 'hammers' | 'tuning';
 
 /**
  * One measured thing. Grid columns, CSV headers, validation, help, tolerance bands and plots all derive from its entry.
@@ -48,6 +48,7 @@ const ofBelly = onKey('belly');
 const ofLeads = onKey('leads');
 const ofRegulation = onKey('regulation');
 const ofHammers = onKey('hammers');
+const ofTuning = onKey('tuning');
 
 /** Leads that may be noted in one key, counted from the front. */
 export const leadNumbers = [1, 2, 3, 4, 5, 6] as const;
@@ -129,6 +130,11 @@ export const quantities = {
   jackHeightMm: ofHammers('jackHeightMm', [35, 75], [1, 200], { scope: 'instrument' }),
   jackToeMm: ofHammers('jackToeMm', [15, 40], [1, 150], { scope: 'instrument' }),
   jackOverlapMm: ofHammers('jackOverlapMm', [0.5, 5], [0, 50], { scope: 'instrument' }),
+  /** Absolute, so that a standard pitch changed later changes nothing that was heard. */
+  pitchHz: ofTuning('pitchHz', [25, 4700], [8, 20_000], { unit: 'Hz', decimals: 3 }),
+  unisonSpreadCt: ofTuning('unisonSpreadCt', [0, 10], [0, 300], { unit: 'ct', decimals: 2, tolerance: 1 }),
+  unisonLineCount: ofTuning('unisonLineCount', [1, 3], [1, 4], { unit: '1', decimals: 0, whole: true }),
+  inharmonicityB: ofTuning('inharmonicityB', [4e-5, 0.04], [0, 0.5], { unit: '1', decimals: 6 }),
 } as const satisfies Readonly<Record<string, Quantity>>;
 
 export type QuantityName = keyof typeof quantities;

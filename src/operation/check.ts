@@ -58,7 +58,7 @@ function codeOf(issue: z.core.$ZodIssue): Issue['code'] {
     case 'invalid_format':
       return 'format';
     case 'custom':
-      return 'range';
+      return issue.params?.['kind'] === 'sound' ? 'type' : 'range';
     default:
       return 'type';
   }
@@ -80,6 +80,8 @@ function limitOf(issue: z.core.$ZodIssue): Limit {
     }
     case 'invalid_format':
       return issue.format === 'date' ? { allowed: 'a day as YYYY-MM-DD, such as 2026-03-09', params: { reason: 'day' } } : { allowed: issue.message };
+    case 'custom':
+      return { allowed: issue.message, ...(issue.params?.['kind'] === 'sound' ? { params: { kind: 'sound' } } : {}) };
     default:
       return { allowed: issue.message };
   }

@@ -21,6 +21,8 @@ const SUFFIXES: readonly (readonly [RegExp, string])[] = [
   [/GMm$/u, 'g·mm'],
   [/MPerS2$/u, 'm/s²'],
   [/NPerMm$/u, 'N/mm'],
+  [/CentsPerPct$/u, 'ct/%'],
+  [/beatsPerSecond$/u, '1/s'],
   [/Nm2$/u, 'N·m²'],
   [/Mm2$/u, 'mm²'],
   [/GPerM$/u, 'g/m'],
@@ -38,6 +40,9 @@ const SUFFIXES: readonly (readonly [RegExp, string])[] = [
   [/Cents$/u, 'ct'],
   [/Pct$/u, '%'],
   [/Ms$/u, 'ms'],
+  [/MPerS$/u, 'm/s'],
+  [/(?:[a-z]|^)Db$/u, 'dB'],
+  [/(?:[a-z]|^)S$/u, 's'],
 ];
 
 /** The unit a field name ends in, or an empty text for a pure number. */
@@ -93,6 +98,7 @@ function kindOf(field: JsonSchema): string {
   const kinds = branchesOf(field).map((branch) => {
     if (Array.isArray(branch['enum'])) return 'choice';
     if ('const' in branch) return 'choice';
+    if (typeof branch['contentMediaType'] === 'string') return 'recording';
     if (branch['type'] === 'array') return `list of ${kindOf((branch['items'] ?? {}) as JsonSchema)}`;
     return KINDS[String(branch['type'])] ?? (typeof branch['$ref'] === 'string' ? branch['$ref'].replace(/^.*\//u, '') : 'any');
   });

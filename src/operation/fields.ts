@@ -3,6 +3,7 @@ import type {
   Megapascals, MetresPerSecondSquared, Millimetres, Milliseconds, NewtonSquareMetres, Newtons, NewtonsPerMillimetre, PerKelvin, Percent, Ratio, SquareMillimetres,
 } from '#units';
 import { z } from 'zod';
+import { soundField } from './sound.ts';
 
 export interface Range {
   readonly min?: number;
@@ -49,5 +50,7 @@ export const field = {
   ratio: (range: Range = {}) => branded<Ratio>(range),
   /** A pure number without a unit of its own, such as a count of sigmas or a smoothing strength. */
   number: (range: Range = {}) => branded<number>(range),
+  /** A recording; `run` is given its samples. */
+  sound: soundField,
   count: ({ min = 0, max = 1_000_000, describe = '' }: Range = {}) => z.number().int().gte(min).lte(max).describe(describe),
 } as const;

@@ -10,3 +10,5 @@ export type { AnyOperation, Operation } from './operation.ts';
 export { readJson } from './read-json.ts';
 export { calculate, runOperation } from './run.ts';
 export type { Calculation } from './run.ts';
+export { SOUND_MEDIA_TYPE, fillSounds, runnableExample, soundField, soundFieldsOf } from './sound.ts';
+export type { ReadSound } from './sound.ts';

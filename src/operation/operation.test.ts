@@ -1,8 +1,8 @@
-import { ok } from '#result';
+import { ok, refuse } from '#result';
 import { grams } from '#units';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { calculate, defineOperation, field, runOperation } from './index.ts';
+import { type AnyOperation, calculate as calculateWith, defineOperation, describeOperation, field, fieldRowsOf, type JsonSchema, runnableExample, runOperation } from './index.ts';
 
 const halve = defineOperation({
   name: 'halve',
@@ -79,14 +79,55 @@ describe('running an operation', () => {
   });
 });
 
+const noSound = () => Promise.resolve(refuse({ code: 'unknown', path: '', given: null, allowed: 'nothing' }));
+const calculate = (operation: AnyOperation, raw: unknown) => calculateWith(operation, raw, noSound);
+
 describe('calculating for a script', () => {
-  it('answers an array in order, a refused case as a problem among the others', () => {
-    const { answer, issues } = calculate(halve, [{ weightG: 5 }, { weightG: '5' }, { weightG: 7 }]);
+  it('answers an array in order, a refused case as a problem among the others', async () => {
+    const { answer, issues } = await calculate(halve, [{ weightG: 5 }, { weightG: '5' }, { weightG: 7 }]);
     expect(answer).toMatchObject([{ halfG: 2.5 }, { problem: { status: 422, errors: [{ path: 'weightG', given: '5', allowed: 'a finite number', code: 'type' }] } }, { halfG: 3.5 }]);
     expect(issues.map(({ path }) => path)).toEqual(['[1].weightG']);
   });
 
-  it('says infinity in a problem as text, since JSON has no such number', () => {
-    expect(calculate(halve, JSON.parse('{"weightG":1e999}')).answer).toMatchObject({ problem: { errors: [{ given: 'Infinity' }] } });
+  it('says infinity in a problem as text, since JSON has no such number', async () => {
+    expect((await calculate(halve, JSON.parse('{"weightG":1e999}'))).answer).toMatchObject({ problem: { errors: [{ given: 'Infinity' }] } });
+  });
+});
+
+describe('an operation that takes a recording', () => {
+  const loudest = defineOperation({
+    name: 'loudest',
+    input: z.strictObject({ file: field.sound('One note.'), weightG: field.grams({ min: 0, max: 9 }).optional() }),
+    output: z.strictObject({ value: field.number() }),
+    formula: ['max |x|'],
+    sources: [],
+    example: { file: 'note.wav' },
+    exampleSound: () => ({ sampleRateHz: 8000, channels: [Float64Array.of(0, 0.5, -0.75)] }),
+    run: ({ file }) => ok({ value: Math.max(...file.channels.flatMap((channel) => [...channel].map(Math.abs))) }),
+  });
+  const read = (given: unknown) => Promise.resolve(given === 'good.wav' ? ok({ sampleRateHz: 8000, channels: [Float64Array.of(0.25)] }) : refuse({ code: 'range', path: 'sampleRateHz', given: 1, allowed: '8000 to 384000' }));
+
+  it('is given samples, whatever the door was given', async () => {
+    expect((await calculateWith(loudest, { file: 'good.wav' }, read)).answer).toEqual({ value: 0.25 });
+    expect(runOperation(loudest, runnableExample(loudest))).toEqual(ok({ value: 0.75 }));
+  });
+
+  it('names what is wrong with the recording and with the other fields in one breath, a refused case among the others', async () => {
+    const { answer, issues } = await calculateWith(loudest, [{ file: 'good.wav' }, { file: 'bad.wav', weightG: -1 }, { weightG: 1 }], read);
+    expect(answer).toMatchObject([{ value: 0.25 }, { problem: { status: 422 } }, { problem: { status: 422 } }]);
+    expect(issues.map(({ code, path }) => [code, path])).toEqual([['range', '[1].file.sampleRateHz'], ['range', '[1].weightG'], ['required', '[2].file']]);
+  });
+
+  it('refuses what is no recording, and never prints one sample by sample', () => {
+    const bare = runOperation(loudest, { file: 'note.wav' });
+    expect(bare).toEqual(refuse({ code: 'type', path: 'file', given: 'note.wav', allowed: 'a recording', params: { kind: 'sound' } }));
+    expect(JSON.stringify(runnableExample(loudest))).toBe('{"file":"a recording of 1 × 3 samples at 8000 Hz"}');
+    for (const channels of [[], [new Float64Array(0)], [new Float64Array(2), new Float64Array(1)], [[1, 2]]]) expect(runOperation(loudest, { file: { sampleRateHz: 8000, channels } }).ok).toBe(false);
+  });
+
+  it('says in its schema that a recording belongs there', () => {
+    const { inputSchema } = describeOperation(loudest, (key) => key);
+    expect(inputSchema).toMatchObject({ properties: { file: { type: 'string', contentMediaType: 'audio/*' } }, required: ['file'] });
+    expect(fieldRowsOf(inputSchema as JsonSchema)).toMatchObject([{ path: 'file', kind: 'recording', required: true }, { path: 'weightG' }]);
   });
 });

@@ -1,3 +1,4 @@
+import type { Samples } from '#numerics';
 import type { Result } from '#result';
 import type { z } from 'zod';
 
@@ -16,6 +17,8 @@ export interface Operation<Input = unknown, Output = unknown> {
   readonly sources: readonly string[];
   /** An input that runs, for docs, help and tests. */
   readonly example: unknown;
+  /** Where the example names a recording: one like it, made up of nothing but numbers, so that the example runs anywhere. */
+  readonly exampleSound?: () => Samples;
   /** Pure. Input has passed the schema; what the schema cannot say is refused here as issues. */
   readonly run: (input: Input) => Result<Output>;
 }

@@ -26,8 +26,16 @@ export type { TradeOffOptions, TradeOffPoint, TradeOffScene } from './trade-off.
 export { judgedFigureOf, touchAimsOf, touchFigures, touchPlot, touchPointsOf } from './touch-plot.ts';
 export type { PlottedTouch, TouchAsked, TouchFigure, TouchPlotOptions } from './touch-plot.ts';
 export { hammerFigures, hammerPlot, hammerSignsOf, regulationPlot, regulationSignsOf } from './regulation-plot.ts';
+export { uprightFigureOf, uprightPlot, uprightPlots, uprightSignsOf } from './upright-plot.ts';
+export type { UprightPlotName } from './upright-plot.ts';
 export type { HammerFigure, PlottedHammers, PlottedRegulation } from './regulation-plot.ts';
 export { strokeCurve } from './stroke-curve.ts';
 export type { StrokeCurveOptions } from './stroke-curve.ts';
+export { soundCurve } from './sound-curve.ts';
+export type { SoundCurveOptions, SoundSeries } from './sound-curve.ts';
+export { toneFigures, tonePlot, toneSignsOf, toneUnits } from './tone-plot.ts';
+export type { PlottedNote, PlottedTone, ToneFigure, TonePlotOptions, ToneValue } from './tone-plot.ts';
 export { frameOf, strokeScene } from './stroke-scene.ts';
 export type { StrokeSceneOptions } from './stroke-scene.ts';
+export { pitchPlot, tuningSignsOf, unisonPlot } from './tuning-plot.ts';
+export type { PlottedCents, TuningPlotOptions } from './tuning-plot.ts';

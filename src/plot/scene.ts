@@ -8,6 +8,7 @@ export type Role =
   | 'uncertainty' | 'outcome' | 'flag'
   | 'naturalKey' | 'sharpKey' | 'highlight' | 'highlightKey'
   | 'onNatural' | 'flagOnNatural' | 'onSharp'
+  | 'part' | 'partLit'
   | 'label' | 'note';
 
 /** Shapes of the small marks. Ring, diamond and square belong to the three states and to nothing else, so that no one has to tell states by colour. */

@@ -32,7 +32,8 @@ export function strokeCurve(options: StrokeCurveOptions): Scene {
   const [low = 0, high = 1] = extent([...points.flatMap(({ y }) => y ?? []), ...levels.map(({ y }) => y)]);
   const room = Math.max((high - low) * 0.08, Math.abs(high) * 0.01, 1e-6);
   const x = scaleLinear().domain([0, Math.max(...points.map((point) => point.x))]).range([MARGINS.leftPx, widthPx - MARGINS.rightPx]);
-  const y = scaleLinear().domain([low - room, high + room]).nice(4).range([heightPx - MARGINS.bottomPx, MARGINS.topPx]);
+  const floor = low >= 0 ? Math.max(0, low - room) : low - room;
+  const y = scaleLinear().domain([floor, high + room]).nice(4).range([heightPx - MARGINS.bottomPx, MARGINS.topPx]);
   const path = line<(typeof points)[number]>().defined((point) => point.y !== undefined).x((point) => shorten(x(point.x))).y((point) => shorten(y(point.y ?? 0)))([...points]);
   const [top, foot, left, right] = [MARGINS.topPx, heightPx - MARGINS.bottomPx, MARGINS.leftPx, widthPx - MARGINS.rightPx];
   const marks: readonly Mark[] = [
@@ -45,8 +46,8 @@ export function strokeCurve(options: StrokeCurveOptions): Scene {
       { type: 'line', role: 'limit', x1: left, x2: right, y1: shorten(y(level)), y2: shorten(y(level)) },
       { type: 'text', role: 'note', x: left + 4, y: shorten(y(level)) - 3, text: label, anchor: 'start', sizePx: TEXT_PX },
     ]),
-    ...(path === null || path === '' ? [] : [{ type: 'path', role: 'found', d: path, filled: false } as const]),
-    ...(at.y === undefined ? [] : [{ type: 'symbol', role: 'found', shape: 'ring', x: shorten(x(at.x)), y: shorten(y(at.y)), radiusPx: 4 } as const]),
+    ...(path === null || path === '' ? [] : [{ type: 'path', role: 'part', d: path, filled: false } as const]),
+    ...(at.y === undefined ? [] : [{ type: 'symbol', role: 'partLit', shape: 'ring', x: shorten(x(at.x)), y: shorten(y(at.y)), radiusPx: 4 } as const]),
     { type: 'text', role: 'label', x: 4, y: 14, text: yLabel, anchor: 'start', sizePx: 12 },
     { type: 'text', role: 'note', x: right, y: heightPx - 4, text: xLabel, anchor: 'end', sizePx: TEXT_PX },
   ];

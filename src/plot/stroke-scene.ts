@@ -14,7 +14,7 @@ export interface StrokeSceneOptions {
 }
 
 const ROLE: Readonly<Record<Drawing['segments'][number]['part'], Role>> = {
-  key: 'axis', capstan: 'axis', heel: 'axis', wippen: 'axis', jack: 'target', toe: 'target', jackTop: 'target', roller: 'planned', shank: 'planned', head: 'planned',
+  key: 'part', capstan: 'part', heel: 'part', wippen: 'part', jack: 'partLit', toe: 'partLit', jackTop: 'partLit', roller: 'part', shank: 'part', head: 'part',
 };
 
 /** The frame that holds every position of a stroke, with a little room. */

@@ -35,6 +35,8 @@ export const paintOf: Readonly<Record<Role, Paint>> = {
   onNatural: { fill: 'keyMark', stroke: 'keyMark', strokeWidth: 1.4 },
   flagOnNatural: { fill: 'keyFlag', stroke: 'keyFlag', strokeWidth: 1.3 },
   onSharp: { fill: 'natural', stroke: 'natural', strokeWidth: 1.4 },
+  part: { stroke: 'ink', strokeWidth: 2.2 },
+  partLit: { stroke: 'accent', strokeWidth: 2.6 },
   label: { fill: 'ink' },
   note: { fill: 'soft' },
 };

@@ -2,6 +2,7 @@ import { photoTypes, states } from '#instrument';
 import { type OrderFieldName, orderFieldNames } from '#order';
 import { sheetNames } from '#sheets';
 import { z } from 'zod';
+import { soundTypes } from './sound-types.ts';
 
 /** A route that takes or answers with a file instead of JSON of the workshop. */
 export interface FileRoute {
@@ -44,5 +45,7 @@ export const fileRoutes = {
   sheetPdf: { path: '/api/pianos/:id/sheet.pdf', query: z.strictObject({ paper, ...sheeted }), types: ['application/pdf'] },
   sheetCsv: { path: '/api/pianos/:id/sheet.csv', query: z.strictObject(sheeted), types: ['text/csv'] },
   keepPhoto: { method: 'POST', path: '/api/photos', query: z.strictObject({}), takes: photoTypes, types: ['application/json'] },
+  keepRecording: { method: 'POST', path: '/api/recordings', query: z.strictObject({}), takes: ['application/octet-stream'], types: ['application/json'] },
+  readRecording: { path: '/api/recordings/:hash', query: z.strictObject({}), types: Object.values(soundTypes) },
   readPhoto: { path: '/api/photos/:hash', query: z.strictObject({}), types: photoTypes },
 } as const satisfies Readonly<Record<string, FileRoute>>;

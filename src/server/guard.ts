@@ -41,6 +41,7 @@ export const houseHeaders: MiddlewareHandler = async (context, next) => {
 
 const CONTENT_POLICY = [
   "default-src 'self'",
+  "script-src 'self' 'wasm-unsafe-eval'",
   "style-src 'self' 'unsafe-inline'",
   "img-src 'self' data: blob:",
   "font-src 'self' data:",

@@ -44,9 +44,30 @@ export const storeHandlers = {
   setIntent: ({ store, params, body, by }) => store.setIntent(params.id, accepted(checkInput(cycleQuery.required(), params)).cycle, body, by),
   setScale: ({ store, params, body, by }) => store.setScale(params.id, accepted(checkInput(cycleQuery.required(), params)).cycle, body, by),
   setAction: ({ store, params, body, by }) => store.setAction(params.id, accepted(checkInput(cycleQuery.required(), params)).cycle, body, by),
+  setTuning: ({ store, params, body, by }) => store.setTuning(params.id, accepted(checkInput(cycleQuery.required(), params)).cycle, body, by),
+  addPass: ({ store, params, body, by }) => store.addPass(params.id, body, by),
+  changePass: ({ store, params, body, by }) => store.changePass(params.id, params.pid, body, by),
+  withdrawPass: ({ store, params, by }) => store.withdrawPass(params.id, params.pid, by),
+  listShopPasses: async ({ store, params }) => ({ passes: [...(await store.listShopPasses(params.id))] }),
   addObservation: ({ store, params, body, by }) => store.addObservation(params.id, body, by),
   changeObservation: ({ store, params, body, by }) => store.changeObservation(params.id, params.oid, body, by),
   withdrawObservation: ({ store, params, by }) => store.withdrawObservation(params.id, params.oid, by),
+  listRecordings: async ({ store, params }) => ({ recordings: [...(await store.listRecordings(params.id))] }),
+  addRecording: async ({ store, params, body, by }) => {
+    const recording = await store.addRecording(params.id, body, by);
+    await store.askAnalysis(params.id, [recording.id]);
+    return recording;
+  },
+  changeRecording: async ({ store, params, body, by }) => {
+    const recording = await store.changeRecording(params.id, params.rid, body, by);
+    await store.askAnalysis(params.id, [recording.id]);
+    return recording;
+  },
+  withdrawRecording: ({ store, params, by }) => store.withdrawRecording(params.id, params.rid, by),
+  listAnalyses: async ({ store, params }) => ({ analyses: [...(await store.listAnalyses(params.id))] }),
+  analyseRecordings: async ({ store, params, body }) => ({ jobs: [...(await store.askAnalysis(params.id, body.recordings, body.again))] }),
+  listJobs: async ({ store, params }) => ({ jobs: [...(await store.listJobs(params.id))] }),
+  cancelJob: ({ store, params }) => store.cancelJob(params.id, params.jid),
   listEvents: async ({ store, params, query }) => ({ events: [...(await store.listEvents(params.id, accepted(checkInput(eventsQuery, query))))] }),
   undo: ({ store, params, body, by }) => store.undo(params.id, body.seq, by),
   audit: ({ store, params }) => store.audit(params.id),

@@ -1,9 +1,11 @@
+import { randomUUID } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import type { AddressInfo } from 'node:net';
 import { type Server, createServer } from 'node:http';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AnyOperation } from '#operation';
+import { type JobRunner, startJobs } from '#jobs';
 import type { BenchStore } from '#store';
 import { getRequestListener } from '@hono/node-server';
 import { createApp } from './app.ts';
@@ -51,12 +53,15 @@ export async function startServer({ openStore, version, operations, port, onFail
   });
   await listenOn(server, port === undefined ? Array.from({ length: PORTS_TRIED }, (_, index) => DEFAULT_PORT + index) : [port]);
   open(openStore());
+  const jobs = store.then((opened): JobRunner => startJobs({ store: opened, name: randomUUID(), ...(onFailure === undefined ? {} : { onFailure }) }));
+  jobs.catch(() => undefined);
   return {
     url: `http://127.0.0.1:${String((server.address() as AddressInfo).port)}`,
     store,
     hasPages,
     close: async () => {
       await stop(server);
+      await jobs.then((running) => running.stop(), () => undefined);
       await store.then((opened) => opened.close(), () => undefined);
     },
   };

@@ -1,6 +1,9 @@
-import type { ActionTerms, ActionTermsDraft, Instrument, InstrumentDraft, photoTypes, Observation, ObservationDraft, Reading, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, WeighingSession } from '#instrument';
+import type { ActionTerms, ActionTermsDraft, Instrument, InstrumentDraft, KeptRecording, photoTypes, Observation, ObservationDraft, Reading, Recording, RecordingDraft, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, TuningPass, TuningPassDraft, TuningTerms, TuningTermsDraft, WeighingSession } from '#instrument';
 import type { Issue } from '#result';
-import type { Answer, ExpectedReadings, LogEvent, Person, ReadingBatch, ReadingBatchAnswer, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from '#workshop';
+import type { ByteRange } from './blobs.ts';
+import type { ClaimedJob } from './queue.ts';
+import type { ReadRecording } from './recordings.ts';
+import type { Analysis, Answer, ExpectedReadings, Job, JobFailure, LogEvent, Person, ReadingBatch, ReadingBatchAnswer, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from '#workshop';
 
 /** Workshop that holds the shop's own instruments, and the one the demo lives in. */
 export const SHOP = 'shop';
@@ -58,12 +61,36 @@ export interface BenchStore {
   setIntent(id: string, cycle: number, intent: TouchIntent, by: string): Promise<TouchIntent>;
   setScale(id: string, cycle: number, terms: ScaleTermsDraft, by: string): Promise<ScaleTerms>;
   setAction(id: string, cycle: number, terms: ActionTermsDraft, by: string): Promise<ActionTerms>;
+  setTuning(id: string, cycle: number, terms: TuningTermsDraft, by: string): Promise<TuningTerms>;
+  addPass(id: string, draft: TuningPassDraft, by: string): Promise<TuningPass>;
+  changePass(id: string, passId: string, change: Partial<TuningPassDraft>, by: string): Promise<TuningPass>;
+  withdrawPass(id: string, passId: string, by: string): Promise<TuningPass>;
+  /** Standing passes of every instrument in the workshop of this one. */
+  listShopPasses(id: string): Promise<Answer<'listShopPasses'>['passes']>;
   addObservation(id: string, draft: ObservationDraft, by: string): Promise<Observation>;
   changeObservation(id: string, observationId: string, change: Partial<ObservationDraft>, by: string): Promise<Observation>;
   withdrawObservation(id: string, observationId: string, by: string): Promise<Observation>;
   /** Keeps a photo by the hash of its bytes, on the disk when it answers. It belongs to no instrument until an observation names it. */
   keepPhoto(bytes: Uint8Array): Promise<KeptPhoto>;
   readPhoto(hash: string): Promise<ReadPhoto>;
+  /** Keeps a sound file whole by the hash of its bytes, as they come. It belongs to no instrument until a recording names it. */
+  keepRecording(pieces: AsyncIterable<Uint8Array>): Promise<KeptRecording>;
+  readRecording(hash: string, range?: ByteRange): Promise<ReadRecording>;
+  listRecordings(id: string): Promise<readonly Recording[]>;
+  addRecording(id: string, draft: RecordingDraft, by: string): Promise<Recording>;
+  changeRecording(id: string, recordingId: string, change: Partial<Omit<RecordingDraft, 'file'>>, by: string): Promise<Recording>;
+  withdrawRecording(id: string, recordingId: string, by: string): Promise<Recording>;
+  /** What was worked out of the sounds of this instrument, the latest first. Not in the log: it can be worked out again. */
+  listAnalyses(id: string): Promise<readonly Analysis[]>;
+  /** Puts recordings in line to be worked out; what was is left unless asked for again. */
+  askAnalysis(id: string, recordingIds: readonly string[], again?: boolean): Promise<readonly Job[]>;
+  listJobs(id: string): Promise<readonly Job[]>;
+  cancelJob(id: string, jobId: string): Promise<Job>;
+  claimJob(worker: string, leaseMs: number): Promise<ClaimedJob | undefined>;
+  reportJob(jobId: string, worker: string, progress: number, leaseMs: number): Promise<boolean>;
+  finishJob(jobId: string, worker: string, answer: unknown): Promise<boolean>;
+  failJob(jobId: string, worker: string, failure: JobFailure, mayRetry: boolean): Promise<void>;
+  releaseJobs(worker: string | null): Promise<void>;
   addWork(id: string, items: readonly WorkItemDraft[], by: string, expected?: ExpectedReadings): Promise<readonly WorkItem[]>;
   changeWork(id: string, workId: string, change: { status?: WorkItem['status']; remark?: string }, by: string): Promise<WorkItem>;
   listEvents(id: string, options?: { before?: number; limit?: number }): Promise<readonly LogEvent[]>;

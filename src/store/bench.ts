@@ -1,8 +1,12 @@
+import { listAnalyses } from './analyses.ts';
 import type { BenchStore } from './bench-store.ts';
 import { getPiano, listPianos } from './cards/files.ts';
-import { setAction, setIntent, setScale } from './cards/intents.ts';
+import { setAction, setIntent, setScale, setTuning } from './cards/intents.ts';
 import { addObservation, changeObservation, withdrawObservation } from './cards/observations.ts';
+import type { ByteRange } from './blobs.ts';
+import { addPass, changePass, listShopPasses, withdrawPass } from './cards/passes.ts';
 import { addPiano, changePiano, openCycle } from './cards/pianos.ts';
+import { addRecording, changeRecording, listRecordings, withdrawRecording } from './cards/recordings.ts';
 import { addSession, changeSession } from './cards/sessions.ts';
 import { addWork, changeWork } from './cards/work.ts';
 import type { Bench } from './database.ts';
@@ -11,6 +15,9 @@ import { type SayAway, guarded } from './failures.ts';
 import { audit } from './log/audit.ts';
 import { listEvents } from './log/list.ts';
 import { undo } from './log/undo.ts';
+import { keepPhoto, readPhoto } from './photos.ts';
+import { askAnalysis, cancelJob, claimJob, failJob, finishJob, listJobs, releaseJobs, reportJob } from './queue.ts';
+import { keepRecording, readRecording } from './recordings.ts';
 import { addPerson, listPeople, namePerson } from './people.ts';
 import { assignReadings } from './readings/assign.ts';
 import { listReadings, readingHistory } from './readings/list.ts';
@@ -44,11 +51,31 @@ export function benchStore({ kind, sayAway, bench, close }: Parts): BenchStore {
     setIntent: on(setIntent),
     setScale: on(setScale),
     setAction: on(setAction),
+    setTuning: on(setTuning),
+    addPass: on(addPass),
+    changePass: on(changePass),
+    withdrawPass: on(withdrawPass),
+    listShopPasses: on(listShopPasses),
     addObservation: on(addObservation),
     changeObservation: on(changeObservation),
     withdrawObservation: on(withdrawObservation),
-    keepPhoto: on(({ photos }, bytes: Uint8Array) => Promise.resolve(photos.keep(bytes))),
-    readPhoto: on(({ photos }, hash: string) => Promise.resolve(photos.read(hash))),
+    keepPhoto: on(({ photos }, bytes: Uint8Array) => Promise.resolve(keepPhoto(photos, bytes))),
+    readPhoto: on(({ photos }, hash: string) => Promise.resolve(readPhoto(photos, hash))),
+    keepRecording: on(({ recordings }, pieces: AsyncIterable<Uint8Array>) => keepRecording(recordings, pieces)),
+    readRecording: on(({ recordings }, hash: string, range?: ByteRange) => readRecording(recordings, hash, range)),
+    listRecordings: on(listRecordings),
+    addRecording: on(addRecording),
+    changeRecording: on(changeRecording),
+    withdrawRecording: on(withdrawRecording),
+    listAnalyses: on(listAnalyses),
+    askAnalysis: on(askAnalysis),
+    listJobs: on(listJobs),
+    cancelJob: on(cancelJob),
+    claimJob: on(claimJob),
+    reportJob: on(reportJob),
+    finishJob: on(finishJob),
+    failJob: on(failJob),
+    releaseJobs: on(releaseJobs),
     addWork: on(addWork),
     changeWork: on(changeWork),
     listEvents: on(listEvents),

@@ -1,5 +1,5 @@
 import type { NodePgDatabase } from 'drizzle-orm/node-postgres';
-import type { Photos } from './photos.ts';
+import type { Blobs } from './blobs.ts';
 
 /** The database, embedded or on a server: both speak through the same client. */
 export type Database = NodePgDatabase;
@@ -13,5 +13,6 @@ export interface Surroundings {
 
 export interface Bench extends Surroundings {
   readonly db: Database;
-  readonly photos: Photos;
+  readonly photos: Blobs;
+  readonly recordings: Blobs;
 }

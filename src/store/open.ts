@@ -4,13 +4,13 @@ import { drizzle } from 'drizzle-orm/node-postgres';
 import type { Pool } from 'pg';
 import { benchStore } from './bench.ts';
 import { type BenchStore, StoreFailure } from './bench-store.ts';
+import { type Blobs, blobsIn, noBlobs } from './blobs.ts';
 import type { Bench, Surroundings } from './database.ts';
 import { startEngine } from './embedded/engine.ts';
 import { databaseFolder } from './embedded/folder.ts';
 import { ownFolder } from './embedded/owner-lock.ts';
 import { guarded, sayEmbeddedAway, sayServerAway } from './failures.ts';
 import { migrateTables } from './migrate.ts';
-import { noPhotos, photosIn } from './photos.ts';
 import { quietPool } from './pool.ts';
 
 export interface StoreOptions extends Surroundings {
@@ -20,6 +20,8 @@ export interface StoreOptions extends Surroundings {
   readonly databaseUrl?: string;
   /** Folder of the photos; left out, `photos` in the data folder. A database server keeps none: without a folder photos are refused. */
   readonly photosDir?: string;
+  /** Folder of the recordings; left out, `recordings` in the data folder. As with photos, a database server keeps none by itself. */
+  readonly recordingsDir?: string;
 }
 
 /** An open store and what lies beneath it; only the store leaves this module. */
@@ -35,16 +37,19 @@ export async function openStore(options: StoreOptions): Promise<BenchStore> {
 
 /** Opens the bench book and shows the pool beneath, for tests that look behind its back. */
 export async function openBook(options: StoreOptions): Promise<OpenBook> {
-  if (options.databaseUrl !== undefined) return await openServer(options.databaseUrl, withPhotos(options));
-  if (options.dataDir !== undefined) return await openEmbedded(resolve(options.dataDir), withPhotos(options, join(options.dataDir, 'photos')));
+  if (options.databaseUrl !== undefined) return await openServer(options.databaseUrl, withFolders(options));
+  if (options.dataDir !== undefined) return await openEmbedded(resolve(options.dataDir), withFolders(options, options.dataDir));
   throw new Error('a store needs a data folder or the address of a database');
 }
 
 type Kept = Omit<Bench, 'db'>;
 
-function withPhotos({ clock, newId, photosDir }: StoreOptions, usual?: string): Kept {
-  const folder = photosDir ?? usual;
-  return { clock, newId, photos: folder === undefined ? noPhotos : photosIn(resolve(folder)) };
+function withFolders({ clock, newId, photosDir, recordingsDir }: StoreOptions, dataDir?: string): Kept {
+  const kept = (named: string | undefined, what: string, many: string): Blobs => {
+    const folder = named ?? (dataDir === undefined ? undefined : join(dataDir, many));
+    return folder === undefined ? noBlobs(what, many) : blobsIn(resolve(folder), what);
+  };
+  return { clock, newId, photos: kept(photosDir, 'photo', 'photos'), recordings: kept(recordingsDir, 'recording', 'recordings') };
 }
 
 async function openEmbedded(dataDir: string, surroundings: Kept): Promise<OpenBook> {

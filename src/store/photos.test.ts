@@ -5,7 +5,8 @@ import { join } from 'node:path';
 import { deflateSync } from 'node:zlib';
 import { afterAll, describe, expect, it } from 'vitest';
 import { StoreFailure } from './bench-store.ts';
-import { noPhotos, photosIn } from './photos.ts';
+import { blobsIn, noBlobs } from './blobs.ts';
+import { keepPhoto, readPhoto } from './photos.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'wrestplank-photos-'));
 afterAll(() => { rmSync(folder, { recursive: true, force: true }); });
@@ -20,28 +21,29 @@ const failure = (work: () => unknown): StoreFailure => {
 };
 
 describe('photos', () => {
-  const photos = photosIn(join(folder, 'photos'));
+  const photos = blobsIn(join(folder, 'photos'), 'photo');
 
   it('are found again by the hash of their bytes, once however often they come', () => {
     const bytes = png('board');
-    const kept = photos.keep(bytes);
-    expect(photos.keep(bytes)).toEqual(kept);
+    const kept = keepPhoto(photos, bytes);
+    expect(keepPhoto(photos, bytes)).toEqual(kept);
     expect(kept).toMatchObject({ type: 'image/png', byteCount: bytes.byteLength });
-    expect(Buffer.from(photos.read(kept.hash).bytes)).toEqual(bytes);
+    expect(Buffer.from(readPhoto(photos, kept.hash).bytes)).toEqual(bytes);
     const files = readdirSync(join(folder, 'photos', kept.hash.slice(0, 2)));
     expect(files).toEqual([kept.hash]);
     expect(statSync(join(folder, 'photos', kept.hash.slice(0, 2), kept.hash)).size).toBe(bytes.byteLength);
   });
 
   it('refuses what is no photo, what is too large, and a hash that leads elsewhere', () => {
-    expect(failure(() => photos.keep(Buffer.from('<svg onload=alert(1)>')))).toMatchObject({ reason: 'refused', issues: [{ code: 'format', path: 'photo' }] });
-    expect(failure(() => photos.keep(Buffer.alloc(0)))).toMatchObject({ issues: [{ code: 'format' }] });
-    expect(failure(() => photos.keep(Buffer.concat([png('x'), Buffer.alloc(PHOTO_LIMIT_BYTES)])))).toMatchObject({ issues: [{ code: 'length' }] });
-    for (const hash of ['../../etc/passwd', '', 'a'.repeat(64)]) expect(failure(() => photos.read(hash)).reason).toBe('notFound');
+    expect(failure(() => keepPhoto(photos, Buffer.from('<svg onload=alert(1)>')))).toMatchObject({ reason: 'refused', issues: [{ code: 'format', path: 'photo' }] });
+    expect(failure(() => keepPhoto(photos, Buffer.alloc(0)))).toMatchObject({ issues: [{ code: 'format' }] });
+    expect(failure(() => keepPhoto(photos, Buffer.concat([png('x'), Buffer.alloc(PHOTO_LIMIT_BYTES)])))).toMatchObject({ issues: [{ code: 'length' }] });
+    for (const hash of ['../../etc/passwd', '', 'a'.repeat(64)]) expect(failure(() => readPhoto(photos, hash)).reason).toBe('notFound');
   });
 
   it('says so where no folder is named', () => {
-    expect(failure(() => noPhotos.keep(png('y'))).reason).toBe('unavailable');
-    expect(noPhotos.has('a'.repeat(64))).toBe(false);
+    const none = noBlobs('photo', 'photos');
+    expect(failure(() => keepPhoto(none, png('y'))).reason).toBe('unavailable');
+    expect(none.has('a'.repeat(64))).toBe(false);
   });
 });

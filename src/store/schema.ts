@@ -1,4 +1,5 @@
 import type { Basis, Outcome, QuantityName, Scope, State } from '#instrument';
+import type { AnalysisTask, Job, JobFailure } from '#workshop';
 import { sql } from 'drizzle-orm';
 import { boolean, doublePrecision, index, integer, jsonb, pgTable, primaryKey, text, timestamp, uniqueIndex } from 'drizzle-orm/pg-core';
 
@@ -37,11 +38,11 @@ export const event = pgTable('event', {
   hash: text().notNull(),
 }, (table) => [primaryKey({ columns: [table.workshop, table.instrument, table.seq] })]);
 
-/** Instruments, sessions, intents and jobs as they stand now; the log can build them again. */
+/** Instruments, sessions, intents, recordings and work as they stand now; the log can build them again. */
 export const card = pgTable('card', {
   workshop: text().notNull(),
   instrument: text().notNull(),
-  entity: text().$type<'instrument' | 'session' | 'intent' | 'scale' | 'action' | 'observation' | 'work'>().notNull(),
+  entity: text().$type<'instrument' | 'session' | 'intent' | 'scale' | 'action' | 'tuning' | 'pass' | 'observation' | 'recording' | 'work'>().notNull(),
   place: text().notNull(),
   body: jsonb().$type<Record<string, unknown>>().notNull(),
   /** False once its making was undone. */
@@ -94,3 +95,38 @@ export const send = pgTable('send', {
   seq: integer().notNull(),
   answer: jsonb().notNull(),
 }, (table) => [primaryKey({ columns: [table.workshop, table.instrument, table.sendId] })]);
+
+/** What was worked out of sounds, by the version of the method. Derived: it may be thrown away and worked out again, and is no part of any chain. */
+export const analysis = pgTable('analysis', {
+  workshop: text().notNull(),
+  hash: text().notNull(),
+  method: text().$type<AnalysisTask['method']>().notNull(),
+  version: text().notNull(),
+  /** Canonical JSON of what the method was told beside the sound. */
+  input: text().notNull(),
+  answer: jsonb().$type<unknown>().notNull(),
+  madeAt: timestamp('made_at', { withTimezone: true, precision: 3 }).notNull(),
+}, (table) => [primaryKey({ columns: [table.workshop, table.hash, table.method, table.version, table.input] })]);
+
+/** Work in the background: a line that workers of any process take from, each job leased to one of them at a time. */
+export const job = pgTable('job', {
+  workshop: text().notNull(),
+  instrument: text().notNull(),
+  id: text().notNull(),
+  recordingId: text('recording_id').notNull(),
+  task: jsonb().$type<AnalysisTask>().notNull(),
+  /** Canonical JSON of the task, so that the same work stands in line once. */
+  work: text().notNull(),
+  status: text().$type<Job['status']>().notNull(),
+  attempts: integer().notNull(),
+  progress: doublePrecision().notNull(),
+  failure: jsonb().$type<JobFailure>(),
+  worker: text(),
+  /** By the clock of the database, the one clock all workers share. */
+  leasedUntil: timestamp('leased_until', { withTimezone: true, precision: 3 }),
+  askedAt: timestamp('asked_at', { withTimezone: true, precision: 6 }).notNull().default(sql`clock_timestamp()`),
+}, (table) => [
+  primaryKey({ columns: [table.workshop, table.id] }),
+  uniqueIndex('job_once_in_line').on(table.workshop, table.work).where(sql`${table.status} in ('waiting', 'running')`),
+  index('job_line').on(table.status, table.askedAt),
+]);

@@ -20,7 +20,9 @@ import { proof } from './de/proof.ts';
 import { proofParts } from './de/proof-parts.ts';
 import { quantities } from './de/quantities.ts';
 import { readings } from './de/readings.ts';
+import { recording } from './de/recording.ts';
 import { regulation } from './de/regulation.ts';
+import { upright } from './de/upright.ts';
 import { rescale } from './de/rescale.ts';
 import { scale } from './de/scale.ts';
 import { settings } from './de/settings.ts';
@@ -30,7 +32,11 @@ import { story } from './de/story.ts';
 import { strings } from './de/strings.ts';
 import { strokeOperation } from './de/stroke-operation.ts';
 import { stringOperations } from './de/string-operations.ts';
+import { tone } from './de/tone.ts';
 import { touch } from './de/touch.ts';
+import { tuning } from './de/tuning.ts';
+import { tuningOperations } from './de/tuning-operations.ts';
+import { tuningQuantities } from './de/tuning-quantities.ts';
 import { work } from './de/work.ts';
 
 /** Every German message, one file per area of the program. */
@@ -41,10 +47,13 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...readings,
   ...quantities,
   ...scale,
+  ...tuningQuantities,
   ...operations,
   ...actionOperations,
   ...strokeOperation,
   ...planningOperations,
+  ...tuning,
+  ...tuningOperations,
   ...stringOperations,
   ...strings,
   ...rescale,
@@ -54,12 +63,15 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...belly,
   ...bellyPage,
   ...issues,
+  ...recording,
   ...action,
   ...actionTerms,
   ...plan,
   ...regulation,
+  ...upright,
   ...leastWork,
   ...sheets,
+  ...tone,
   ...touch,
   ...work,
   ...proof,

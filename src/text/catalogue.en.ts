@@ -19,7 +19,9 @@ import { proof } from './en/proof.ts';
 import { proofParts } from './en/proof-parts.ts';
 import { quantities } from './en/quantities.ts';
 import { readings } from './en/readings.ts';
+import { recording } from './en/recording.ts';
 import { regulation } from './en/regulation.ts';
+import { upright } from './en/upright.ts';
 import { rescale } from './en/rescale.ts';
 import { scale } from './en/scale.ts';
 import { settings } from './en/settings.ts';
@@ -29,7 +31,11 @@ import { story } from './en/story.ts';
 import { strings } from './en/strings.ts';
 import { strokeOperation } from './en/stroke-operation.ts';
 import { stringOperations } from './en/string-operations.ts';
+import { tone } from './en/tone.ts';
 import { touch } from './en/touch.ts';
+import { tuning } from './en/tuning.ts';
+import { tuningOperations } from './en/tuning-operations.ts';
+import { tuningQuantities } from './en/tuning-quantities.ts';
 import { work } from './en/work.ts';
 
 /** Every English message, one file per area of the program. */
@@ -40,10 +46,13 @@ export const en = {
   ...readings,
   ...quantities,
   ...scale,
+  ...tuningQuantities,
   ...operations,
   ...actionOperations,
   ...strokeOperation,
   ...planningOperations,
+  ...tuning,
+  ...tuningOperations,
   ...stringOperations,
   ...strings,
   ...rescale,
@@ -53,12 +62,15 @@ export const en = {
   ...belly,
   ...bellyPage,
   ...issues,
+  ...recording,
   ...action,
   ...actionTerms,
   ...plan,
   ...regulation,
+  ...upright,
   ...leastWork,
   ...sheets,
+  ...tone,
   ...touch,
   ...work,
   ...proof,

@@ -80,6 +80,12 @@ const actionRoute = createRoute({
   component: lazyRouteComponent(() => import('./action/action-page.tsx'), 'ActionPage'),
 });
 
+const toneRoute = createRoute({
+  getParentRoute: () => pianoRoute,
+  path: '/tone',
+  component: lazyRouteComponent(() => import('./tone/tone-page.tsx'), 'TonePage'),
+});
+
 const workRoute = createRoute({
   getParentRoute: () => pianoRoute,
   path: '/work',
@@ -97,7 +103,7 @@ export const router = createRouter({
     homeRoute,
     pianosRoute,
     settingsRoute,
-    pianoRoute.addChildren([pianoHomeRoute, storyRoute, readingsRoute, stringsRoute, bellyRoute, actionRoute, workRoute, proofRoute]),
+    pianoRoute.addChildren([pianoHomeRoute, storyRoute, readingsRoute, stringsRoute, bellyRoute, actionRoute, toneRoute, workRoute, proofRoute]),
   ]),
   defaultPreload: 'intent',
   defaultNotFoundComponent: NotFound,

@@ -31,6 +31,14 @@ const KEY_SIZES = {
   sharp: { keyWidthMm: 11, keyFrontLengthMm: 206, keyBackLengthMm: 182 },
 } as const;
 
+/** Heights above the key bed and sizes of parts of the invented grand; with its arms its centres then stand the spread apart. */
+const PARTS = {
+  spreadMm: 112.5, hammerCentreHeightMm: 141, wippenCentreHeightMm: 78.9, jackTopHeightMm: 127,
+  capstanDiameterMm: 12, rollerDiameterMm: 10, jackHeightMm: 52, jackToeMm: 25, jackOverlapMm: 2,
+} as const;
+/** Of both colours: the capstan meets the heel close to the line of centres at half stroke. */
+const HEIGHTS = { balanceHeightMm: 25, capstanHeightMm: 63 } as const;
+
 const LEAD_MM = 12.7;
 const LEAD_PITCH_MM = 19;
 /** Front weight of an invented key without leads. */
@@ -45,8 +53,8 @@ export function demoAction(): readonly DemoStep[] {
   const leads = keys.flatMap(leadEntries);
   const regulation = keysOf(compass88).flatMap((key) => regulationEntries(key, sway));
   const hammers = keysOf(compass88).filter((key) => key % 4 === 1).flatMap((key) => hammerEntries(key, sway));
-  const sizes = (['natural', 'sharp'] as const).flatMap((colour, index) => Object.entries(KEY_SIZES[colour]).map(([quantity, value]): ReadingEntry => ({ quantity, scope: 'colour', index, typed: String(value) })));
-  const whole = (['spreadMm', 'hammerCentreHeightMm'] as const).map((quantity): ReadingEntry => ({ quantity, scope: 'instrument', index: 0, typed: quantity === 'spreadMm' ? '112.5' : '141' }));
+  const sizes = (['natural', 'sharp'] as const).flatMap((colour, index) => Object.entries({ ...KEY_SIZES[colour], ...HEIGHTS }).map(([quantity, value]): ReadingEntry => ({ quantity, scope: 'colour', index, typed: String(value) })));
+  const whole = Object.entries(PARTS).map(([quantity, value]): ReadingEntry => ({ quantity, scope: 'instrument', index: 0, typed: String(value) }));
   return [
     { kind: 'readings', sessionRef: null, batch: { cycle: 1, state: 'found', entries: [...sizes, ...whole, ...leads, ...regulation, ...hammers] } },
     { kind: 'action', cycle: 1, terms: DEMO_TERMS },

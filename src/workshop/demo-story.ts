@@ -3,8 +3,8 @@ import { swaysFrom } from './demo-sway.ts';
 
 /** Lever arms of the invented grand, in millimetres. */
 export const DEMO_ARMS = {
-  natural: { keyFrontMm: 228, keyBackMm: 117, wippenHeelMm: 65, wippenJackMm: 96, rollerMm: 17, hammerMm: 130 },
-  sharp: { keyFrontMm: 193, keyBackMm: 102, wippenHeelMm: 65, wippenJackMm: 96, rollerMm: 17, hammerMm: 130 },
+  natural: { keyFrontMm: 228, keyBackMm: 117, wippenHeelMm: 52, wippenJackMm: 76.8, rollerMm: 17, hammerMm: 130 },
+  sharp: { keyFrontMm: 193, keyBackMm: 102, wippenHeelMm: 52, wippenJackMm: 76.8, rollerMm: 17, hammerMm: 130 },
 } as const;
 
 /** What one key of the invented grand really is; grams, before anything is weighed. */

@@ -35,7 +35,8 @@ export function regulationInputOf({ instrument, readings, cycle, state, terms }:
   const compass = compassOf(instrument);
   const sizes = sizesByKey(readings, cycle, state, 'regulation');
   const colours = { natural: colourSizesOf(readings, cycle, state, 'natural'), sharp: colourSizesOf(readings, cycle, state, 'sharp') };
-  const levers = { natural: leversOf(colours.natural, terms?.distanceRatioNatural, terms), sharp: leversOf(colours.sharp, terms?.distanceRatioSharp, terms) };
+  const armed = (colour: ColourSizes): ColourSizes => (instrument.kind === 'grand' ? colour : withButt(colour, terms));
+  const levers = { natural: leversOf(armed(colours.natural), terms?.distanceRatioNatural, terms), sharp: leversOf(armed(colours.sharp), terms?.distanceRatioSharp, terms) };
   const stated = statedOf(terms);
   const input: RegulationInput = {
     kind: instrument.kind,
@@ -67,6 +68,12 @@ function tolerancesOf(terms: ActionTerms | null): RegulationInput['tolerances'] 
 }
 
 const ARMS = ['keyFrontMm', 'keyBackMm', 'wippenHeelMm', 'wippenJackMm', 'rollerMm', 'hammerMm'] as const satisfies readonly QuantityName[];
+
+/** In an upright the jack pushes the butt: its arm stands where that of the roller stands in a grand. */
+function withButt({ sizes, isFromFound }: ColourSizes, terms: ActionTerms | null): ColourSizes {
+  const { rollerMm: _, ...rest } = sizes;
+  return { isFromFound, sizes: terms?.buttMm == null ? rest : { ...rest, rollerMm: terms.buttMm } };
+}
 
 function ratiosOf({ sizes }: ColourSizes): ReturnType<typeof leverRatiosOf> | undefined {
   if (ARMS.some((arm) => sizes[arm] === undefined)) return undefined;

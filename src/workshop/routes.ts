@@ -1,5 +1,6 @@
-import { actionTermsSchema, instrumentDraftSchema, instrumentSchema, observationDraftSchema, observationSchema, readingSchema, scaleTermsSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from '#instrument';
+import { actionTermsSchema, instrumentDraftSchema, instrumentSchema, observationDraftSchema, observationSchema, readingSchema, recordingDraftSchema, recordingSchema, scaleTermsSchema, sessionDraftSchema, sessionSchema, touchIntentSchema, tuningPassDraftSchema, tuningPassSchema, tuningTermsSchema } from '#instrument';
 import { z } from 'zod';
+import { analysisSchema, jobSchema } from './analysis.ts';
 import { changeOf } from './change.ts';
 import { eventSchema, expectedReadingsSchema, personDraftSchema, personSchema, readingBatchAnswerSchema, readingBatchSchema, sessionReadingsAnswerSchema, sessionReadingsSchema, workItemDraftSchema, workItemSchema } from './records.ts';
 
@@ -28,6 +29,10 @@ const file = z.strictObject({
   scales: z.record(z.string(), scaleTermsSchema),
   /** Terms of the action by cycle. */
   actions: z.record(z.string(), actionTermsSchema),
+  /** Terms of the tuning by cycle. */
+  tunings: z.record(z.string(), tuningTermsSchema),
+  /** Passes over the strings, in the order they were noted. */
+  passes: z.array(tuningPassSchema),
   observations: z.array(observationSchema),
   work: z.array(workItemSchema),
   head: z.strictObject({ seq: z.number().int(), hash: z.string() }),
@@ -98,9 +103,24 @@ export const routes = {
   setIntent: { method: 'PUT', path: '/api/pianos/:id/intents/:cycle', body: touchIntentSchema, answer: touchIntentSchema },
   setScale: { method: 'PUT', path: '/api/pianos/:id/scales/:cycle', body: scaleTermsSchema, answer: scaleTermsSchema },
   setAction: { method: 'PUT', path: '/api/pianos/:id/actions/:cycle', body: actionTermsSchema, answer: actionTermsSchema },
+  setTuning: { method: 'PUT', path: '/api/pianos/:id/tunings/:cycle', body: tuningTermsSchema, answer: tuningTermsSchema },
+  addPass: { method: 'POST', path: '/api/pianos/:id/passes', body: tuningPassDraftSchema, answer: tuningPassSchema },
+  changePass: { method: 'PATCH', path: '/api/pianos/:id/passes/:pid', body: changeOf(tuningPassDraftSchema.shape), answer: tuningPassSchema },
+  withdrawPass: { method: 'DELETE', path: '/api/pianos/:id/passes/:pid', answer: tuningPassSchema },
+  /** Passes of every piano of the workshop this one belongs to: what it learns from. */
+  listShopPasses: { method: 'GET', path: '/api/pianos/:id/shop-passes', answer: z.strictObject({ passes: z.array(z.strictObject({ ...tuningPassSchema.shape, pianoId: z.string() })) }) },
   addObservation: { method: 'POST', path: '/api/pianos/:id/observations', body: observationDraftSchema, answer: observationSchema },
   changeObservation: { method: 'PATCH', path: '/api/pianos/:id/observations/:oid', body: changeOf(observationDraftSchema.shape), answer: observationSchema },
   withdrawObservation: { method: 'DELETE', path: '/api/pianos/:id/observations/:oid', answer: observationSchema },
+  listRecordings: { method: 'GET', path: '/api/pianos/:id/recordings', answer: z.strictObject({ recordings: z.array(recordingSchema) }) },
+  /** Tells of a sound file kept by `POST /api/recordings`, and puts it in line to be worked out. */
+  addRecording: { method: 'POST', path: '/api/pianos/:id/recordings', body: recordingDraftSchema, answer: recordingSchema },
+  changeRecording: { method: 'PATCH', path: '/api/pianos/:id/recordings/:rid', body: changeOf(recordingDraftSchema.omit({ file: true }).shape), answer: recordingSchema },
+  withdrawRecording: { method: 'DELETE', path: '/api/pianos/:id/recordings/:rid', answer: recordingSchema },
+  listAnalyses: { method: 'GET', path: '/api/pianos/:id/analyses', answer: z.strictObject({ analyses: z.array(analysisSchema) }) },
+  analyseRecordings: { method: 'POST', path: '/api/pianos/:id/analyses', body: z.strictObject({ recordings: z.array(z.string()).min(1).max(1000), again: z.boolean().default(false) }), answer: z.strictObject({ jobs: z.array(jobSchema) }) },
+  listJobs: { method: 'GET', path: '/api/pianos/:id/jobs', answer: z.strictObject({ jobs: z.array(jobSchema) }) },
+  cancelJob: { method: 'DELETE', path: '/api/pianos/:id/jobs/:jid', answer: jobSchema },
   listEvents: { method: 'GET', path: '/api/pianos/:id/events', query: z.object({ before: z.string().optional(), limit: z.string().optional() }), answer: z.strictObject({ events: z.array(eventSchema) }) },
   undo: { method: 'POST', path: '/api/pianos/:id/undo', body: z.strictObject({ seq: z.number().int().min(1) }), answer: eventSchema },
   audit: { method: 'GET', path: '/api/pianos/:id/audit', answer: z.strictObject({ whole: z.boolean(), events: z.number().int(), firstBrokenSeq: z.number().int().nullable(), headHash: z.string() }) },

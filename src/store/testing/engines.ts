@@ -27,7 +27,7 @@ export function testClock(): () => Date {
   return () => new Date(Date.UTC(2031, 4, 5, 9, 0, seconds++));
 }
 
-async function bookAt(place: Pick<StoreOptions, 'dataDir' | 'databaseUrl'>, remove: () => Promise<void>): Promise<TestBook> {
+async function bookAt(place: Pick<StoreOptions, 'dataDir' | 'databaseUrl' | 'recordingsDir'>, remove: () => Promise<void>): Promise<TestBook> {
   const clock = testClock();
   const open = (): Promise<OpenBook> => openBook({ ...place, clock, newId: randomUUID });
   let book = await open();
@@ -56,7 +56,11 @@ async function embeddedBook(): Promise<TestBook> {
 
 async function serverBook(): Promise<TestBook> {
   const server = await startServer();
-  return await bookAt({ databaseUrl: server.databaseUrl }, () => server.stop());
+  const recordingsDir = testFolder();
+  return await bookAt({ databaseUrl: server.databaseUrl, recordingsDir }, async () => {
+    await server.stop();
+    await rm(recordingsDir, { recursive: true, force: true });
+  });
 }
 
 /** A folder of its own for a test. */

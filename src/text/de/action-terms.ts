@@ -250,6 +250,8 @@ export const actionTerms = {
   'actionTerms.field.regulationToleranceMm': 'Toleranz der Regulierung, an der Tastenvorderkante',
   'actionTerms.field.buttMm': 'Hammerachse bis dorthin, wo die Stoßzunge die Nuss drückt',
   'actionTerms.field.tiltDeg': 'Stiel in Ruhe, Abweichung von der Senkrechten',
+  'actionTerms.field.plannedSpringTorqueGMm': 'Verlangte Nussfeder, Moment um die Hammerachse',
+  'actionTerms.field.plannedDamperG': 'Verlangter Dämpfer, an der Pilote',
   'actionTerms.field.remark': 'Bemerkung',
 
   'story.event.actionSet': 'Angaben zur Mechanik: {what}',

@@ -3,7 +3,7 @@ import type { issues as english } from '../en/issues.ts';
 /** German: issues. */
 export const issues: Readonly<Record<keyof typeof english, string>> = {
   'issue.required': 'Hier ist nichts angegeben. {kind, select, number {Eine Zahl wird gebraucht.} other {Eine Angabe wird gebraucht.}}',
-  'issue.type': '„{given}“ ist {kind, select, number {keine Zahl} int {keine ganze Zahl} string {kein Text} boolean {weder Ja noch Nein} array {keine Liste} object {keine Gruppe von Feldern} other {nicht, was hier gebraucht wird: {allowed}}}.',
+  'issue.type': '„{given}“ ist {kind, select, number {keine Zahl} int {keine ganze Zahl} string {kein Text} boolean {weder Ja noch Nein} array {keine Liste} object {keine Gruppe von Feldern} sound {keine Aufnahme} other {nicht, was hier gebraucht wird: {allowed}}}.',
   'issue.range': '{given} liegt außerhalb des Zulässigen: {bounds, select, between {{min} bis {max}} min {{min} oder mehr} above {mehr als {above}} max {{max} oder weniger} below {weniger als {below}} other {{allowed}}}{unit, select, none {} other { {unit}}}.',
   'issue.order': '{given} steht in falscher Reihenfolge: {allowed}.',
   'issue.length': '{of, select, string {Dieser Text hat die falsche Länge} other {Diese Liste hat die falsche Länge}}: Zulässig sind {bounds, select, between {{min} bis {max}} min {{min} oder mehr} above {mehr als {above}} max {höchstens {max}} below {weniger als {below}} other {{allowed}}} {of, select, string {Zeichen} other {Einträge}}.',

@@ -83,5 +83,8 @@ export const story: Readonly<Record<keyof typeof english, string>> = {
   'story.history.withdrawn': 'zurückgezogen',
   'story.history.superseded': 'überholt',
   'story.states.table': 'Die Zustände nebeneinander',
+  'story.event.recorded': 'Aufgenommen: {what}',
+  'story.event.recordedChanged': 'Aufnahme geändert: {what}',
+  'story.event.recordedGone': 'Aufnahme zurückgezogen: {what}',
   'story.event.jobAdded': 'Auf die Arbeitsliste gesetzt: {what}',
 };

@@ -250,6 +250,8 @@ export const actionTerms = {
   'actionTerms.field.regulationToleranceMm': 'Tolerance of the regulation, at the key front',
   'actionTerms.field.buttMm': 'Hammer centre to where the jack pushes the butt',
   'actionTerms.field.tiltDeg': 'Shank at rest, off the vertical',
+  'actionTerms.field.plannedSpringTorqueGMm': 'Hammer-return spring asked, torque about the hammer centre',
+  'actionTerms.field.plannedDamperG': 'Damper asked, at the capstan',
   'actionTerms.field.remark': 'Remark',
 
   'story.event.actionSet': 'Terms of the action: {what}',

@@ -81,5 +81,8 @@ export const story = {
   'story.history.withdrawn': 'withdrawn',
   'story.history.superseded': 'superseded',
   'story.states.table': 'The states side by side',
+  'story.event.recorded': 'Recorded: {what}',
+  'story.event.recordedChanged': 'Recording changed: {what}',
+  'story.event.recordedGone': 'Recording withdrawn: {what}',
   'story.event.jobAdded': 'Put on the work list: {what}',
 } as const;

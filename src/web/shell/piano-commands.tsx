@@ -6,7 +6,7 @@ import { tellerOf } from '../undo/piano-undo.ts';
 import { undoLast } from '../undo/undo.ts';
 import { type PianoPage, pianoPages } from './piano-pages.ts';
 
-const goKeys: Readonly<Record<PianoPage, string>> = { story: 'g s', readings: 'g r', strings: 'g t', belly: 'g b', action: 'g a', work: 'g w', proof: 'g p' };
+const goKeys: Readonly<Record<PianoPage, string>> = { story: 'g s', readings: 'g r', strings: 'g t', belly: 'g b', action: 'g a', tone: 'g o', work: 'g w', proof: 'g p' };
 
 /** The commands that hold on every page of a piano. */
 export function PianoCommands({ file }: { readonly file: PianoFile }) {

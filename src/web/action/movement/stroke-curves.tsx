@@ -28,7 +28,11 @@ export function StrokeCurves({ stroke, measures, dropMm, at, widthPx }: StrokeCu
   const perRow = widthPx > 700 ? 2 : 1;
   const curveWidth = Math.floor((widthPx - 16 * (perRow - 1)) / perRow);
   const places = [...(stroke.letOff.edgeTravelMm > measures.dipMm ? [] : [{ x: stroke.letOff.edgeTravelMm, label: say('movement.letOff') }]), { x: measures.dipMm, label: say('movement.bottom') }];
-  const drop = dropMm === undefined ? [] : [{ y: measures.blowMm - measures.letOffMm - dropMm, label: say('movement.drop') }];
+  const measured = { x: stroke.measured.edgeTravelMm, label: say('movement.measured') };
+  const levels: Partial<Readonly<Record<CurveName, readonly { readonly y: number; readonly label: string }[]>>> = {
+    rise: dropMm === undefined ? [] : [{ y: measures.blowMm - measures.letOffMm - dropMm, label: say('movement.drop') }],
+    ratio: [{ y: stroke.levers.actionRatio, label: say('movement.ofLevers') }],
+  };
   return (
     <>
       <h3>{say('movement.curves')}</h3>
@@ -40,7 +44,7 @@ export function StrokeCurves({ stroke, measures, dropMm, at, widthPx }: StrokeCu
           const description = say('movement.curve.described', { what, first: figure(known[0] ?? 0, 2), last: figure(known.at(-1) ?? 0, 2) });
           return (
             <SceneView key={curve} scene={strokeCurve({
-              points, places, levels: curve === 'rise' ? drop : [], at: { x: at.edgeTravelMm, y: valueOf(curve, at) }, xLabel: say('movement.curve.x'), yLabel: what, title: what, description, locale, widthPx: curveWidth, heightPx: 190,
+              points, places: curve === 'ratio' ? [measured, ...places] : places, levels: levels[curve] ?? [], at: { x: at.edgeTravelMm, y: valueOf(curve, at) }, xLabel: say('movement.curve.x'), yLabel: what, title: what, description, locale, widthPx: curveWidth, heightPx: 190,
             })} />
           );
         })}

@@ -41,7 +41,7 @@ export function StrokePlayer({ stroke, measures, dropMm }: StrokePlayerProps) {
   return (
     <div className="stroke" ref={ref}>
       <SceneView scene={scene} />
-      <p>{words}</p>
+      <p>{words} {position.rates === undefined || position.departurePct === undefined ? say('movement.at.none') : say('movement.at.ratio', { ratio: figure(position.rates.actionRatio, 2), departure: figure(position.departurePct, 1, 'pct', true) })}</p>
       <label className="stroke-travel">
         {say('movement.travel')}
         <input type="range" min={0} max={last} step={1} value={at} aria-valuetext={words} onChange={(event) => { to(Number(event.target.value)); }} />

@@ -1,0 +1,2 @@
+export { startJobs } from './runner.ts';
+export type { JobRunner, RunnerOptions } from './runner.ts';

@@ -1,0 +1,58 @@
+import type { KeyNumber } from '#instrument';
+import { type KeyPlotOptions, type KeyPoint, type PerKey, keyPlot } from './key-plot.ts';
+import type { KeySign } from './keyboard-scene.ts';
+import type { Scene } from './scene.ts';
+import type { Standing } from './symbol.ts';
+
+/** What is plotted of the sound over the keys: the one figure each, of one note. */
+export const toneFigures = ['brightness', 'balance', 'level', 'sustain', 'inharmonicity', 'pitch'] as const;
+export type ToneFigure = (typeof toneFigures)[number];
+
+/** Figures of a note as they are plotted: a figure with its standard uncertainty, where it has one. */
+export interface ToneValue {
+  readonly value: number;
+  readonly uncertainty?: number | undefined;
+}
+
+/** A note of one state by its key. */
+export interface PlottedNote {
+  readonly key: KeyNumber;
+  readonly figures: Readonly<Partial<Record<ToneFigure, ToneValue>>>;
+}
+
+/** The notes of one state, with the word their marks go by. */
+export interface PlottedTone {
+  readonly state: Standing;
+  readonly label: string;
+  readonly notes: readonly PlottedNote[];
+}
+
+/** Unit signs of the figures; brightness is a number of partials and inharmonicity a pure number. */
+export const toneUnits: Readonly<Record<ToneFigure, string>> = { brightness: '', balance: 'dB', level: 'dB', sustain: 's', inharmonicity: '', pitch: 'ct' };
+
+/** Whiskers are drawn at twice the standard uncertainty. @source JCGM-100 clause 6.3.3 */
+const COVERAGE = 2;
+
+export type TonePlotOptions = Omit<KeyPlotOptions, 'series' | 'unitSign' | 'axis'> & {
+  readonly figure: ToneFigure;
+  /** Earlier states first. */
+  readonly states: readonly PlottedTone[];
+  /** What the figure should be by the strings, or along the compass, by key. */
+  readonly target?: PerKey | undefined;
+};
+
+/** Plots one figure of the sound over the keyboard, states overlaid; decay and inharmonicity, which span decades, on a logarithmic axis. */
+export function tonePlot({ figure, states, ...options }: TonePlotOptions): Scene {
+  const series = states.map(({ state, label, notes }) => ({ state, label, points: notes.map((note) => pointOf(figure, note)) }));
+  return keyPlot({ ...options, series, unitSign: toneUnits[figure], ...(figure === 'inharmonicity' || figure === 'sustain' ? { axis: 'log' } : {}) });
+}
+
+function pointOf(figure: ToneFigure, { key, figures }: PlottedNote): KeyPoint {
+  const own = figures[figure];
+  return { key, value: own?.value, ...(own?.uncertainty === undefined ? {} : { uncertainty: COVERAGE * own.uncertainty }) };
+}
+
+/** Signs of the keys by their sound: to be looked at, heard; bare where nothing was recorded. */
+export function toneSignsOf(heard: Iterable<KeyNumber>, toLookAt: ReadonlySet<KeyNumber>): ReadonlyMap<KeyNumber, KeySign> {
+  return new Map([...heard].map((key) => [key, toLookAt.has(key) ? 'work' : 'inside'] as const));
+}

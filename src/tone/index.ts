@@ -1,0 +1,12 @@
+export { expectedInharmonicityOf } from './comb.ts';
+export { noteDecayOf } from './decay/note-decay.ts';
+export type { NoteDecay, PartialDecay } from './decay/note-decay.ts';
+export { toneDescriptorsOf } from './descriptors/tone-descriptors.ts';
+export type { ToneDescriptors } from './descriptors/tone-descriptors.ts';
+export { refusalReasons } from './heard-note.ts';
+export type { HeardNote, Refusal, RefusalReason } from './heard-note.ts';
+export { listenToNote, nothingReasons, toneWarnings } from './listen.ts';
+export type { FitMethod, ListenOptions, NothingHeard, NothingReason, ToneNote, TonePartial, ToneQuality, ToneWarning, UnisonLine } from './listen.ts';
+export { TONE_METHOD } from './method.ts';
+export { partialHzOf, refitOn, stiffFitOf } from './stiff-law.ts';
+export type { PartialFrequency, StiffFit, StiffLaw } from './stiff-law.ts';

@@ -1,0 +1,44 @@
+import { type KeyNumber, keyCountOf } from '#instrument';
+import { type Scene, type ToneFigure, toneFigures, tonePlot } from '#plot';
+import { memo, useMemo } from 'react';
+import { usePiano } from '../../api/piano.tsx';
+import { useLocale, useSay } from '../../language/use-say.ts';
+import { SceneView } from '../../leaves/scene-view.tsx';
+import { ExportPlot } from './export-plot.tsx';
+import type { StateTone } from './state-tone.ts';
+
+interface CompassPlotsProps {
+  readonly tones: readonly StateTone[];
+  /** Inharmonicity worked out from the strings, by key. */
+  readonly computedB: ReadonlyMap<KeyNumber, number>;
+  readonly widthPx: number;
+  readonly selected: KeyNumber | undefined;
+  readonly onSelect: (key: KeyNumber) => void;
+}
+
+const isKnown = (figure: ToneFigure, tones: readonly StateTone[]): boolean => tones.some(({ notes }) => notes.some(({ figures }) => figures[figure] !== undefined));
+
+/** Brightness, balance, level, sustain, inharmonicity and pitch over the keys, states overlaid; what nothing was heard of is left out. */
+export function CompassPlots(props: CompassPlotsProps) {
+  return <div className="key-plots">{toneFigures.filter((figure) => isKnown(figure, props.tones)).map((figure) => <CompassPlot key={figure} figure={figure} {...props} />)}</div>;
+}
+
+/** One plot; the chosen key is laid over it, so that choosing draws nothing anew. */
+const CompassPlot = memo(function CompassPlot({ figure, tones, computedB, widthPx, selected, onSelect }: CompassPlotsProps & { readonly figure: ToneFigure }) {
+  const say = useSay();
+  const locale = useLocale();
+  const { compass } = usePiano();
+  const scene = useMemo((): Scene => {
+    const states = tones.map(({ state, notes }) => ({ state, label: say(`state.${state}`), notes }));
+    const title = say(`tone.figure.${figure}`);
+    const description = say('tone.plots.described', { what: title, states: states.map(({ label }) => label).join(', ') });
+    const target = figure === 'pitch' ? 0 : figure === 'inharmonicity' ? Array.from({ length: keyCountOf(compass) }, (_, index) => computedB.get(index + 1)) : undefined;
+    return tonePlot({ figure, states, compass, locale, widthPx, heightPx: 200, title, description, yLabel: title, target });
+  }, [compass, computedB, figure, locale, say, tones, widthPx]);
+  return (
+    <figure className="tone-figure">
+      <SceneView scene={scene} selected={selected} onKey={onSelect} />
+      <figcaption className="soft small">{say(`tone.figure.${figure}.about`)} <ExportPlot scene={scene} figure={figure} tones={tones} /></figcaption>
+    </figure>
+  );
+});

@@ -1,0 +1,67 @@
+import { type KeyNumber, noteNameOf } from '#instrument';
+import { toneSignsOf } from '#plot';
+import { type StiffnessPair, stiffnessFindings } from '#workshop';
+import { Suspense, lazy, useMemo, useState } from 'react';
+import { usePiano } from '../../api/piano.tsx';
+import { KeysWithPlots } from '../../keys/keys-with-plots.tsx';
+import { useSay } from '../../language/use-say.ts';
+import { useScales } from '../../strings/use-scales.ts';
+import type { Trial } from '../../strings/trial.ts';
+import { Note } from '../../ui/note.tsx';
+import { useRecordings } from '../use-recordings.ts';
+import { CompassPlots } from './compass-plots.tsx';
+import { StiffnessList } from './stiffness-list.tsx';
+import { type StateTone, isComparable, stateTonesOf } from './state-tone.ts';
+
+const NotePanel = lazy(async () => ({ default: (await import('../note/note-panel.tsx')).NotePanel }));
+const noTrial: Trial = {};
+
+/** The compass as it sounds: one plot a property, the states laid over each other, and what to look at. */
+export function CompassView() {
+  const say = useSay();
+  const recordings = useRecordings();
+  const tones = useMemo(() => (recordings === undefined ? undefined : stateTonesOf(recordings)), [recordings]);
+  if (tones === undefined || recordings === undefined) return <p role="status">{say('shell.loading')}</p>;
+  const working = recordings.filter(({ job }) => job?.status === 'waiting' || job?.status === 'running').length;
+  return (
+    <>
+      {working > 0 && <p role="status">{say('tone.working', { count: working })}</p>}
+      {tones.length === 0 ? <p>{say(recordings.length === 0 ? 'tone.none' : 'tone.nothingHeard')}</p> : <Compass tones={tones} />}
+    </>
+  );
+}
+
+function Compass({ tones }: { readonly tones: readonly StateTone[] }) {
+  const say = useSay();
+  const { compass } = usePiano();
+  const [selected, select] = useState<KeyNumber>();
+  const scales = useScales(noTrial);
+  const latest = tones.at(-1);
+  const computedB = useMemo(() => {
+    const scale = scales.findLast(({ state }) => state === latest?.state) ?? scales[0];
+    return new Map(scale?.analysis.notes.flatMap(({ key, figures }) => (figures === undefined ? [] : [[key, figures.inharmonicityB] as const])));
+  }, [latest, scales]);
+  const findings = useMemo(() => (latest === undefined ? [] : stiffnessFindings(pairsOf(latest, computedB))), [computedB, latest]);
+  const signs = toneSignsOf(tones.flatMap(({ byKey }) => [...byKey.keys()]), new Set(findings.map(({ key }) => key)));
+  return (
+    <>
+      {tones.length > 1 && !isComparable(tones) && <Note tone="warn"><p><span aria-hidden="true">▲ </span>{say('tone.notComparable')}</p></Note>}
+      <KeysWithPlots
+        signs={signs} selected={selected} onKey={select} keysLabel={say('tone.keyboard')} plotsLabel={say('tone.plots')}
+        plots={(widthPx) => <CompassPlots tones={tones} computedB={computedB} widthPx={widthPx} selected={selected} onSelect={select} />}
+      >
+        {selected === undefined
+          ? <p className="soft">{say('tone.chooseKey', { first: noteNameOf(compass, latest?.notes[0]?.key ?? 1) })}</p>
+          : <Suspense fallback={<p role="status">{say('shell.loading')}</p>}><NotePanel keyNumber={selected} tones={tones} computedB={computedB.get(selected)} onKey={select} /></Suspense>}
+        <StiffnessList findings={findings} hasStrings={computedB.size > 0} onKey={select} />
+      </KeysWithPlots>
+    </>
+  );
+}
+
+function pairsOf({ notes }: StateTone, computedB: ReadonlyMap<KeyNumber, number>): readonly StiffnessPair[] {
+  return notes.flatMap(({ key, figures }): readonly StiffnessPair[] => {
+    const [heard, computed] = [figures.inharmonicity?.value, computedB.get(key)];
+    return heard === undefined || computed === undefined ? [] : [{ key, heardB: heard, computedB: computed, decayS: figures.sustain?.value }];
+  });
+}

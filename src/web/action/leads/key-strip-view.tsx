@@ -29,7 +29,7 @@ export function KeyStripView({ leaded, answer }: { readonly leaded: LeadedKey; r
   const [width, ref] = useWidth(480);
   const scene = useMemo(() => {
     const holes = holesOf(answer, leaded);
-    const [from, to] = [Math.min(-45, ...holes.map(({ positionMm }) => positionMm - 15)), leaded.keyFrontLengthMm + 4];
+    const [from, to] = [Math.min(-45, ...holes.map(({ positionMm }) => positionMm - 25)), leaded.keyFrontLengthMm + 4];
     const lines = ({ positionMm, diameterMm, boreMm }: KeyHole): readonly string[] => [figure(positionMm, 0), `⌀${figure(diameterMm, 1)}${boreMm === undefined ? '' : ` − ${figure(boreMm, 1)}`}`];
     return keyStripScene({
       fromMm: from, toMm: to, frontMm: leaded.keyFrontLengthMm, backMm: leaded.keyBackLengthMm, heightMm: HEIGHT_MM, keepOutsMm: leaded.question.keepOutsMm ?? [], lineCount: 2,

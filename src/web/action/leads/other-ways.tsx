@@ -30,7 +30,8 @@ export function OtherWays({ leaded: { question }, answer }: { readonly leaded: L
     </tr>
   );
   return (
-    <div className="table-wrap">
+    // eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- what scrolls must be reachable by keyboard
+    <div className="table-wrap" tabIndex={0} role="region" aria-label={say('leads.ways')}>
       <table className="figures-table">
         <caption>{say('leads.ways')}</caption>
         <thead><tr>{(['way', 'pieces', 'drilled', 'trimmed', 'plugged', 'front', 'inertia', 'cost'] as const).map((column) => <th key={column} scope="col">{say(`leads.ways.${column}`)}</th>)}</tr></thead>

@@ -3,7 +3,7 @@ import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { runnerImport } from 'vite';
 
-const resolve = { conditions: ['wrestplank', 'module', 'node'], noExternal: true };
+const resolve = { conditions: ['wrestplank', 'module', 'node'], noExternal: [/^#/u] };
 const { module } = await runnerImport('./src/catalogue/index.ts', {
   configFile: false,
   root: fileURLToPath(new URL('..', import.meta.url)),

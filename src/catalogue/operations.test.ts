@@ -24,9 +24,10 @@ const DIMENSIONLESS = new Set([
   'strikeRatio', 'partsOfLength', 'hoursPerWeek', 'reshapeCount', 'mostReshapes', 'reshapesLeft',
   'lowerB', 'upperB', '2:1', '4:2', '6:3', 'beatsPerSecond', 'anchorKey', 'fromKey', 'toKey', 'lowerKey', 'upperKey', 'weight', 'smoothness', 'inharmonicityUncertainty',
   'passCount', 'missingPassCount', 'dropShare', 'dropShareUncertainty', 'dayCount', 'spanCount', 'missingSpanCount', 'nextVisitDayCount', 'earliestDayCount', 'latestDayCount',
+  'dcOffset', 'clippedRuns',
   'tensionSmoothness', 'inharmonicitySmoothness', 'impedanceSmoothness', 'sizeChange', 'tensionDeviation',
 ]);
-const ENDS_IN_UNIT = /(?:G|Mm|N|Deg|Hz|Ct|Cents|S|C|K|PerK|Pct|GMm|MPa|GPa|GPerM|KgM3|KgPerS|Nm2|GPerMm3|GMm2|Mm2|Ms|MPerS2|Hours|hoursPlayed|Years)$/u;
+const ENDS_IN_UNIT = /(?:G|Mm|N|Deg|Hz|Ct|Cents|S|C|K|PerK|Pct|GMm|MPa|GPa|GPerM|KgM3|KgPerS|Nm2|GPerMm3|GMm2|Mm2|Ms|Db|MPerS2|Hours|hoursPlayed|Years)$/u;
 
 /** Lists that may well hold nothing: a key without leads, no new holes, no set-ups. */
 const MAY_BE_EMPTY = new Set(['leads', 'gridMm', 'diametersMm', 'existingHoles', 'keepOutsMm', 'amounts', 'setups', 'passes', 'standing']);

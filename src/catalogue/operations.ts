@@ -40,6 +40,7 @@ import {
   pushTestOperation,
 } from '#belly';
 import type { AnyOperation } from '#operation';
+import { recordingLevelOperation } from '#recording';
 import {
   pinTurnOperation,
   plainStringOperation,
@@ -112,6 +113,7 @@ export const operations: readonly AnyOperation[] = [
   temperamentOperation,
   pitchRaiseOperation,
   tuningDriftOperation,
+  recordingLevelOperation,
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

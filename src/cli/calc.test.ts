@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url';
 import { operations } from '#catalogue';
 import type { Problem } from '#result';
 import { describe, expect, it } from 'vitest';
@@ -77,6 +78,22 @@ describe('calculating at the command line', () => {
       expect([inputSchema, outputSchema].every((schema) => '$schema' in schema)).toBe(true);
       expect(sources.length).toBeGreaterThan(0);
     }
+  });
+
+  it('takes fields as options, in the decimal sign of the shell, and refuses an option that is no field', async () => {
+    expect((await runCommand(['calc', 'touch-weight', '--downWeightG', '49,5', '--upWeightG', '26.5', '--json'], '', { LC_ALL: 'de_DE.UTF-8' })).out).toBe('{"balanceWeightG":38,"frictionG":11.5}\n');
+    const { code, out, err } = await runCommand(['calc', 'touch-weight', '--downWeightG', 'heavy', '--upWieghtG', '26', '--json']);
+    expect([code, out]).toEqual([2, '']);
+    expect(problemIn(err).errors.map(({ path, code: why }) => [path, why])).toEqual([['--downWeightG', 'format'], ['--upWieghtG', 'unknown']]);
+    expect((await runCommand(['calc', 'evenness', '--values', '[1,2,3,4]', '--step', '1', '--json'])).code).toBe(0);
+  });
+
+  it('takes a recording by its path, as an option and in a list, and names the one that cannot be read', async () => {
+    const file = fileURLToPath(new URL('../recording/museum/tone.flac', import.meta.url));
+    expect(JSON.parse((await runCommand(['calc', 'recording-level', '--file', file, '--json'])).out)).toMatchObject({ sampleRateHz: 16_000, durationS: 0.5 });
+    const { code, out, err } = await runCommand(['calc', 'recording-level', '--json'], JSON.stringify([{ file }, { file: 'none.wav' }]));
+    expect([code, problemIn(err).errors.map(({ path }) => path)]).toEqual([2, ['[1].file']]);
+    expect(JSON.parse(out)).toMatchObject([{ channels: [{ clippedRuns: 0 }] }, { problem: { status: 422 } }]);
   });
 
   it('prints an example that runs', async () => {

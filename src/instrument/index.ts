@@ -20,3 +20,5 @@ export { bases, outcomes, states } from './state.ts';
 export type { Basis, Outcome, State } from './state.ts';
 export { scaleTermsSchema, shopWireSchema } from './scale.ts';
 export type { ScaleTerms, ScaleTermsDraft, ShopWire } from './scale.ts';
+export { octaveTypes, pitchClasses, temperamentNames, tuningPassDraftSchema, tuningPassSchema, tuningStretches, tuningTermsSchema } from './tuning-terms.ts';
+export type { OctaveType, PitchClass, TemperamentName, TuningPass, TuningPassDraft, TuningStretch, TuningTerms, TuningTermsDraft } from './tuning-terms.ts';

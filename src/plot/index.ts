@@ -37,3 +37,5 @@ export { toneFigures, tonePlot, toneSignsOf, toneUnits } from './tone-plot.ts';
 export type { PlottedNote, PlottedTone, ToneFigure, TonePlotOptions, ToneValue } from './tone-plot.ts';
 export { frameOf, strokeScene } from './stroke-scene.ts';
 export type { StrokeSceneOptions } from './stroke-scene.ts';
+export { pitchPlot, tuningSignsOf, unisonPlot } from './tuning-plot.ts';
+export type { PlottedCents, TuningPlotOptions } from './tuning-plot.ts';

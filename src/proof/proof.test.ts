@@ -73,6 +73,19 @@ describe('buildProof', () => {
     expect(text).toContain('there is nothing to prove');
   });
 
+  it('tells springs and dampers of an upright with median and range, and of a grand nothing', () => {
+    const upright = uprightOf85();
+    const { readings = [] } = upright;
+    const [first] = readings;
+    if (first === undefined) return expect.fail('no readings');
+    const parts = [['springTorqueGMm', [60, 80, 130]], ['damperG', [20, 25, 27]]] as const;
+    const noted = parts.flatMap(([quantity, values]) => values.map((value, index) => ({ ...first, id: `${quantity}${String(index)}`, quantity, scope: 'key', index: 40 + index, state: 'found', value, outcome: null, typed: String(value), repeat: 1 } as const)));
+    const text = textOf(buildProof({ ...upright, readings: [...readings, ...noted], regulations: upright.regulations?.filter(({ state }) => state === 'found') }));
+    expect(text).toMatch(/3 keys read, median 80\sg·mm, from 60\sg·mm to 130\sg·mm/u);
+    expect(text).toMatch(/3 keys read, median 25\.0\sg, from 20\.0\sg to 27\.0\sg/u);
+    expect(textOf(buildProof(demoProof()))).not.toContain('Springs and dampers');
+  });
+
   it('proves 85 keys of an upright as far as an upright goes', () => {
     const input = uprightOf85();
     expect(keyTables(input).every(({ rows }) => rows.length === 85)).toBe(true);

@@ -4,6 +4,7 @@ import { regulationPlot } from '#plot';
 import { type Block, type Cell, type FigureBlock, asStated, bare, cell } from '#report';
 import { DRAWING_WIDTH_PX } from './cover.ts';
 import type { ProofInput, ProvedRegulation } from './input.ts';
+import { uprightPartsOf } from './uprights.ts';
 
 /** Of what was read, the figures a player feels are drawn. */
 const DRAWN = new Set<RegulationName>(['blowMm', 'letOffMm', 'dipMm', 'aftertouchMm']);
@@ -20,12 +21,12 @@ export function regulationOf(input: ProofInput): readonly Block[] {
     { type: 'pageBreak' },
     { type: 'heading', level: 1, text: say('proof.regulation') },
     { type: 'paragraph', size: 'body', text: say('proof.regulation.how') },
-    {
+    ...(shown.length === 0 ? [] : [{
       type: 'table', strips: 1, rowHeads: true, caption: say('proof.regulation'),
       columns: [column(say('proof.regulation'), 2.4), column(say('proof.regulation.asked'), 3.4), ...regulations.map(({ state }) => column(say(`proof.state.${state}`), 3.4))],
       rows: shown.map((name) => [cell(say(`quantity.${name}.name`)), askedCell(name, first, input), ...regulations.map(({ analysis }) => countedCell(analysis.rows.find((row) => row.name === name), input))]),
-    },
-    { type: 'paragraph', size: 'small', text: say('proof.regulation.registers') },
+    } as const, { type: 'paragraph', size: 'small', text: say('proof.regulation.registers') } as const]),
+    ...uprightPartsOf(input),
     { type: 'list', items: [...new Set(regulations.flatMap(({ assumed }) => assumed))].map((what) => say(`regulation.assumed.${what}`)) },
     ...shown.filter((name) => DRAWN.has(name)).slice(0, MOST_DRAWN).map((name) => plotOf(name, regulations, input)),
   ];

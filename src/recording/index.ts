@@ -1,4 +1,5 @@
 export { isAac, kindOf } from './kind.ts';
+export { recordingLevelOperation } from './level-operation.ts';
 export type { ChannelLevel } from './levels.ts';
 export { MAX_RECORDING_BYTES, recordingTooLarge } from './limits.ts';
 export { readRecording } from './read-recording.ts';

@@ -43,6 +43,12 @@ async function writeStep(store: BenchStore, id: string, step: DemoStep, sessions
     case 'action':
       await store.setAction(id, step.cycle, step.terms, BY);
       break;
+    case 'tuning':
+      await store.setTuning(id, step.cycle, step.terms, BY);
+      break;
+    case 'pass':
+      await store.addPass(id, step.draft, BY);
+      break;
     case 'observation':
       await store.addObservation(id, step.draft, BY);
       break;

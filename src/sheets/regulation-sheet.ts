@@ -2,6 +2,7 @@ import { type RegulationAnalysis, type RegulationName, type RegulationOfRegister
 import { type KeyNumber, compassOf, noteNameOf } from '#instrument';
 import { type Block, type Cell, type KeyValuesBlock, type ReportDocument, type TableBlock, asStated, bare, cell, noteRuns } from '#report';
 import { type GatheredRegulation, type PrintedTable, regulationInputOf } from '#workshop';
+import { uprightBlocksOf } from './upright-blocks.ts';
 import { type Sheet, type SheetMaterial, sheetDocument } from './sheet.ts';
 
 /** What the sheet is drawn from, worked out once. */
@@ -21,7 +22,7 @@ const KEYS_IN_TABLE = 44;
 /** What to set, by register, in the order of work, with room to tick and note; and the keys to look at. */
 export const regulationSheet: Sheet = {
   title: ({ say, instrument }) => say('sheet.regulation.title', { name: instrument.name }),
-  nothing: (material) => (workedOf(material).steps.length === 0 ? material.say('sheet.regulation.nothing') : undefined),
+  nothing: (material) => (workedOf(material).steps.length === 0 && uprightBlocksOf(material).length === 0 ? material.say('sheet.regulation.nothing') : undefined),
   document: documentOf,
   table: tableOf,
 };
@@ -45,7 +46,7 @@ function documentOf(material: SheetMaterial): ReportDocument {
       { type: 'paragraph', size: 'small', text: say('sheet.regulation.before') },
       stepsTable(worked),
       { type: 'paragraph', size: 'small', text: say('sheet.regulation.how') },
-      ...misfitsOf(worked), ...keysOf(worked), ...assumedOf(worked), ...ticksOf(worked),
+      ...misfitsOf(worked), ...keysOf(worked), ...uprightBlocksOf(material), ...assumedOf(worked), ...ticksOf(worked),
     ],
   });
 }

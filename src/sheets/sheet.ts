@@ -1,11 +1,11 @@
-import { type ActionTerms, type Instrument, type Reading, type ScaleTerms, type State, type TouchIntent, type WeighingSession } from '#instrument';
+import { type ActionTerms, type Instrument, type Reading, type ScaleTerms, type State, type TouchIntent, type TuningTerms, type WeighingSession } from '#instrument';
 import { type Block, type Furniture, type KeyValuesBlock, type ReportDocument, type Tongue, buildReport, cell, dayOf, statedOr } from '#report';
 import { languageOf } from '#text';
 import type { PrintedTable } from '#workshop';
 
 /** What a bench sheet is made of. Clock and language come in from outside. */
 export interface SheetMaterial extends Tongue {
-  readonly instrument: Pick<Instrument, 'name' | 'maker' | 'serial' | 'kind' | 'firstMidi' | 'lastMidi' | 'sections' | 'demo'>;
+  readonly instrument: Pick<Instrument, 'name' | 'maker' | 'serial' | 'kind' | 'firstMidi' | 'lastMidi' | 'a4Hz' | 'sections' | 'demo'>;
   /** Standing readings of the stay. */
   readonly readings: readonly Reading[];
   readonly cycle: number;
@@ -13,6 +13,7 @@ export interface SheetMaterial extends Tongue {
   readonly state: State;
   readonly action: ActionTerms | null;
   readonly scale: ScaleTerms | null;
+  readonly tuning: TuningTerms | null;
   /** What is asked of the touch. */
   readonly intent: TouchIntent | null;
   readonly sessions: readonly WeighingSession[];

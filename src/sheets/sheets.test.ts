@@ -3,11 +3,13 @@ import { textOf } from '#report';
 import { languages } from '#text';
 import { describe, expect, it } from 'vitest';
 import { sheetNames, sheets } from './index.ts';
-import { grandTerms, leadedReadings, sheetMaterial } from './testing/material.ts';
+import { grandTerms, leadedReadings, reading, sheetMaterial, strungReadings } from './testing/material.ts';
+
+const uprightReadings = [0, 1].flatMap((colour) => ([['keyFrontMm', 225], ['keyBackMm', 99], ['wippenHeelMm', 60], ['wippenJackMm', 90], ['hammerMm', 142.9]] as const).map(([name, value]) => reading(name, colour, value, 'colour')));
 
 describe('sheets for the bench', () => {
   it.each(sheetNames.flatMap((name) => languages.map((language) => [name, language] as const)))('stands as golden text: %s, %s', async (name, language) => {
-    await expect(`${textOf(sheets[name].document(sheetMaterial(language, name === 'drilling' ? { readings: leadedReadings } : {})))}\n`).toMatchFileSnapshot(`./golden/${name}.${language}.txt`);
+    await expect(`${textOf(sheets[name].document(sheetMaterial(language, name === 'drilling' ? { readings: leadedReadings } : name === 'tuning' ? { readings: strungReadings } : {})))}\n`).toMatchFileSnapshot(`./golden/${name}.${language}.txt`);
   });
 
   it('says why there is no sheet where nothing is asked and nothing read', () => {
@@ -19,6 +21,16 @@ describe('sheets for the bench', () => {
     const { instrument } = sheetMaterial();
     const { rows } = sheets.regulation.table(sheetMaterial('en', { instrument: { ...instrument, kind: 'upright' } }));
     expect(rows.some(([, quantity]) => quantity === 'dropMm')).toBe(false);
+  });
+
+  it('lists springs and dampers of an upright, with the keys and what to do', () => {
+    const { instrument } = sheetMaterial();
+    const readings = [...uprightReadings, ...[40, 41, 42].map((key, index) => reading('springTorqueGMm', key, [60, 60, 300][index] ?? 0)), reading('damperG', 40, 25)];
+    const text = textOf(sheets.regulation.document(sheetMaterial('en', { instrument: { ...instrument, kind: 'upright' }, readings, action: actionTermsSchema.parse({ buttMm: 20, tiltDeg: 15 }) })));
+    expect(text).toMatch(/Spring strong[^\n]*1[^\n]*D4[^\n]*Weaken the spring/u);
+    expect(text).toContain('median of its register');
+    expect(text).not.toContain('Drop');
+    expect(sheets.regulation.nothing(sheetMaterial('en', { instrument: { ...instrument, kind: 'upright' }, readings, action: null }))).toBeUndefined();
   });
 
   it('gives the dip that follows in full precision, the same whichever of the two it follows with', () => {

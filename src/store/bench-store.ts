@@ -1,4 +1,4 @@
-import type { ActionTerms, ActionTermsDraft, Instrument, InstrumentDraft, KeptRecording, photoTypes, Observation, ObservationDraft, Reading, Recording, RecordingDraft, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, WeighingSession } from '#instrument';
+import type { ActionTerms, ActionTermsDraft, Instrument, InstrumentDraft, KeptRecording, photoTypes, Observation, ObservationDraft, Reading, Recording, RecordingDraft, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, TuningPass, TuningPassDraft, TuningTerms, TuningTermsDraft, WeighingSession } from '#instrument';
 import type { Issue } from '#result';
 import type { ByteRange } from './blobs.ts';
 import type { ClaimedJob } from './queue.ts';
@@ -61,6 +61,12 @@ export interface BenchStore {
   setIntent(id: string, cycle: number, intent: TouchIntent, by: string): Promise<TouchIntent>;
   setScale(id: string, cycle: number, terms: ScaleTermsDraft, by: string): Promise<ScaleTerms>;
   setAction(id: string, cycle: number, terms: ActionTermsDraft, by: string): Promise<ActionTerms>;
+  setTuning(id: string, cycle: number, terms: TuningTermsDraft, by: string): Promise<TuningTerms>;
+  addPass(id: string, draft: TuningPassDraft, by: string): Promise<TuningPass>;
+  changePass(id: string, passId: string, change: Partial<TuningPassDraft>, by: string): Promise<TuningPass>;
+  withdrawPass(id: string, passId: string, by: string): Promise<TuningPass>;
+  /** Standing passes of every instrument in the workshop of this one. */
+  listShopPasses(id: string): Promise<Answer<'listShopPasses'>['passes']>;
   addObservation(id: string, draft: ObservationDraft, by: string): Promise<Observation>;
   changeObservation(id: string, observationId: string, change: Partial<ObservationDraft>, by: string): Promise<Observation>;
   withdrawObservation(id: string, observationId: string, by: string): Promise<Observation>;

@@ -1,9 +1,10 @@
 import { listAnalyses } from './analyses.ts';
 import type { BenchStore } from './bench-store.ts';
-import { getPiano, listPianos } from './cards/files.ts';
-import { setAction, setIntent, setScale } from './cards/intents.ts';
-import { addObservation, changeObservation, withdrawObservation } from './cards/observations.ts';
 import type { ByteRange } from './blobs.ts';
+import { getPiano, listPianos } from './cards/files.ts';
+import { setAction, setIntent, setScale, setTuning } from './cards/intents.ts';
+import { addObservation, changeObservation, withdrawObservation } from './cards/observations.ts';
+import { addPass, changePass, listShopPasses, withdrawPass } from './cards/passes.ts';
 import { addPiano, changePiano, openCycle } from './cards/pianos.ts';
 import { addRecording, changeRecording, listRecordings, withdrawRecording } from './cards/recordings.ts';
 import { addSession, changeSession } from './cards/sessions.ts';
@@ -50,6 +51,11 @@ export function benchStore({ kind, sayAway, bench, close }: Parts): BenchStore {
     setIntent: on(setIntent),
     setScale: on(setScale),
     setAction: on(setAction),
+    setTuning: on(setTuning),
+    addPass: on(addPass),
+    changePass: on(changePass),
+    withdrawPass: on(withdrawPass),
+    listShopPasses: on(listShopPasses),
     addObservation: on(addObservation),
     changeObservation: on(changeObservation),
     withdrawObservation: on(withdrawObservation),

@@ -42,7 +42,7 @@ export const event = pgTable('event', {
 export const card = pgTable('card', {
   workshop: text().notNull(),
   instrument: text().notNull(),
-  entity: text().$type<'instrument' | 'session' | 'intent' | 'scale' | 'action' | 'observation' | 'recording' | 'work'>().notNull(),
+  entity: text().$type<'instrument' | 'session' | 'intent' | 'scale' | 'action' | 'tuning' | 'pass' | 'observation' | 'recording' | 'work'>().notNull(),
   place: text().notNull(),
   body: jsonb().$type<Record<string, unknown>>().notNull(),
   /** False once its making was undone. */

@@ -4,6 +4,8 @@ export type { Drift, PinTurn, Turned, Warming } from './drift.ts';
 export { FIT_PARTIALS, fittedInharmonicityOf } from './inharmonicity-fit.ts';
 export { noteFiguresOf, questionOf } from './note-figures.ts';
 export type { NoteQuestion } from './note-figures.ts';
+export { partialsOfNote } from './note-partials.ts';
+export type { NotePartials } from './note-partials.ts';
 export { PARTIALS, flexibleTensionOf, impedanceOf, inharmonicityOf, partialsOf, plainFiguresOf } from './plain-string.ts';
 export type { PlainFigures, PlainString } from './plain-string.ts';
 export { publishedStringFigures } from './published.ts';

@@ -34,6 +34,7 @@ import { strokeOperation } from './de/stroke-operation.ts';
 import { stringOperations } from './de/string-operations.ts';
 import { tone } from './de/tone.ts';
 import { touch } from './de/touch.ts';
+import { tuning } from './de/tuning.ts';
 import { tuningOperations } from './de/tuning-operations.ts';
 import { tuningQuantities } from './de/tuning-quantities.ts';
 import { work } from './de/work.ts';
@@ -51,6 +52,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...actionOperations,
   ...strokeOperation,
   ...planningOperations,
+  ...tuning,
   ...tuningOperations,
   ...stringOperations,
   ...strings,

@@ -33,6 +33,7 @@ import { strokeOperation } from './en/stroke-operation.ts';
 import { stringOperations } from './en/string-operations.ts';
 import { tone } from './en/tone.ts';
 import { touch } from './en/touch.ts';
+import { tuning } from './en/tuning.ts';
 import { tuningOperations } from './en/tuning-operations.ts';
 import { tuningQuantities } from './en/tuning-quantities.ts';
 import { work } from './en/work.ts';
@@ -50,6 +51,7 @@ export const en = {
   ...actionOperations,
   ...strokeOperation,
   ...planningOperations,
+  ...tuning,
   ...tuningOperations,
   ...stringOperations,
   ...strings,

@@ -1,6 +1,4 @@
-/** Coinciding partials of an octave as the trade names them: the lower note's before the upper's. */
-export const octaveTypes = ['2:1', '4:2', '6:3'] as const;
-export type OctaveType = (typeof octaveTypes)[number];
+import type { OctaveType } from '#instrument';
 
 /** The partial of the upper note that an octave type listens to; the lower note's is twice that. */
 export function upperPartialOf(type: OctaveType): number {

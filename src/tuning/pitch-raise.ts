@@ -1,13 +1,10 @@
+import { type TuningStretch, tuningStretches } from '#instrument';
 import { linearFitOf, studentFactorOf } from '#numerics';
 import { type Cents, type Ratio, cents, ratio } from '#units';
 
-/** Stretches of an instrument that a pitch raise is carried out in. */
-export const raiseSections = ['bass', 'tenor', 'treble', 'highTreble'] as const;
-export type RaiseSection = (typeof raiseSections)[number];
-
 /** One pass over a section: where it stood, where it was set, where it was found afterwards. Cents off the pitch wanted. */
 export interface RaisePass {
-  readonly section: RaiseSection;
+  readonly section: TuningStretch;
   readonly fromCents: Cents;
   readonly setCents: Cents;
   readonly settledCents: Cents;
@@ -15,7 +12,7 @@ export interface RaisePass {
 
 /** What a section gives back of what it is raised, as far as the passes tell. */
 export interface LearntDrop {
-  readonly section: RaiseSection;
+  readonly section: TuningStretch;
   /** Passes that were counted. */
   readonly passes: number;
   /** Absent while there are not enough passes. */
@@ -41,7 +38,7 @@ export const LEAST_PASSES = 4;
  * @source OWN @source JCGM-100 clause 4.2 and annex H.3
  */
 export function learntDropsOf(passes: readonly RaisePass[]): readonly LearntDrop[] {
-  return raiseSections.map((section) => {
+  return tuningStretches.map((section) => {
     const own = passes.filter((pass) => pass.section === section);
     const fit = own.length < LEAST_PASSES ? undefined : linearFitOf(own.map(({ fromCents, setCents }) => [setCents - fromCents]), own.map(({ setCents, settledCents }) => setCents - settledCents));
     if (fit === undefined) return { section, passes: own.length };
@@ -54,7 +51,7 @@ export function learntDropsOf(passes: readonly RaisePass[]): readonly LearntDrop
 
 /** Where to set a section so that it comes down to where it is wanted. */
 export interface RaisePlan {
-  readonly section: RaiseSection;
+  readonly section: TuningStretch;
   readonly setCents: Cents;
   /** Above the pitch wanted. */
   readonly overshootCents: Cents;

@@ -1,10 +1,10 @@
+import { type PitchClass, type TemperamentName, pitchClasses } from '#instrument';
 import { type PublishedCase, type PublishedFigure, exactly, figuresFrom, printedTo } from '#sources';
 import { hertz, ratio } from '#units';
 import { beatOf } from './beat-rates.ts';
 import { stretchOf } from './octave-stretch.ts';
 import { learntDropsOf } from './pitch-raise.ts';
-import { PYTHAGOREAN_COMMA_CENTS, type PitchClass, SYNTONIC_COMMA_CENTS, pitchClasses, temperedNotesOf } from './temperament.ts';
-import type { TemperamentName } from './temperaments.ts';
+import { PYTHAGOREAN_COMMA_CENTS, SYNTONIC_COMMA_CENTS, temperedNotesOf } from './temperament.ts';
 
 const binary = { tolerance: 1e-10, because: 'exact but for binary' };
 const string = (b: number) => ({ inharmonicityB: ratio(b) });

@@ -1,7 +1,6 @@
+import { pitchClasses, temperamentNames } from '#instrument';
 import { field } from '#operation';
 import { z } from 'zod';
-import { pitchClasses } from './temperament.ts';
-import { type TemperamentName, temperamentNames } from './temperaments.ts';
 
 /** B of any string that still sounds like one. */
 const B = { min: 0, max: 1 };
@@ -14,7 +13,7 @@ export const fields = {
   partialsHz: (least: number) => z.array(field.hertz(HERTZ)).min(least).max(100).describe('Partials one by one from the first, which a wound string needs'),
   key: field.count({ min: 1, max: 128, describe: 'Number of the key; A0 is 1 on 88 keys' }),
   cents: (describe: string) => field.cents({ min: -1500, max: 1500, describe }),
-  temperament: z.enum(temperamentNames as [TemperamentName, ...TemperamentName[]]),
+  temperament: z.enum(temperamentNames),
   root: z.enum(pitchClasses).describe('Note the circle of fifths begins on; C as published'),
 } as const;
 

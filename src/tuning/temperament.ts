@@ -1,6 +1,7 @@
+import { type PitchClass, type TemperamentName, pitchClasses } from '#instrument';
 import { sumOf } from '#numerics';
 import { type Cents, cents } from '#units';
-import { type TemperamentName, type TemperedFifth, temperaments } from './temperaments.ts';
+import { type TemperedFifth, temperaments } from './temperaments.ts';
 
 /** Twelve fifths over seven octaves: 1200·log₂(3¹²/2¹⁹). */
 export const PYTHAGOREAN_COMMA_CENTS = 1200 * (12 * Math.log2(3) - 19);
@@ -9,9 +10,6 @@ export const SYNTONIC_COMMA_CENTS = 1200 * Math.log2(81 / 80);
 const PURE_FIFTH_CENTS = 1200 * Math.log2(3 / 2);
 const PURE_THIRD_CENTS = 1200 * Math.log2(5 / 4);
 
-/** Notes of the octave by their number above C. */
-export const pitchClasses = ['C', 'C♯', 'D', 'D♯', 'E', 'F', 'F♯', 'G', 'G♯', 'A', 'A♯', 'B'] as const;
-export type PitchClass = (typeof pitchClasses)[number];
 const A = 9;
 /** Steps of a fifth and a third in semitones, and the place of the fifth that closes the circle. */
 const [FIFTH, THIRD, CLOSING] = [7, 4, 8];

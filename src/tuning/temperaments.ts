@@ -1,3 +1,5 @@
+import type { TemperamentName } from '#instrument';
+
 /** A fifth narrower than 3:2 by parts of the Pythagorean and of the syntonic comma. */
 export interface TemperedFifth {
   readonly pythagorean?: number;
@@ -30,9 +32,4 @@ export const temperaments = {
   well1779Pure: { source: 'KIRNBERGER-1779', fifths: [...times(4, bySyntonic(1 / 4)), pure, pure, { pythagorean: 1, syntonic: -1 }, ...times(5, pure)] },
   well1779Sixths: { source: 'VALLOTTI-1779', fifths: [...times(5, byPythagorean(1 / 6)), ...times(6, pure), byPythagorean(1 / 6)] },
   well1800: { source: 'YOUNG-1800', fifths: [...times(6, byPythagorean(1 / 6)), ...times(6, pure)] },
-} as const satisfies Readonly<Record<string, Temperament>>;
-
-export type TemperamentName = keyof typeof temperaments;
-
-/** Every temperament, in the order lists show them. */
-export const temperamentNames = Object.keys(temperaments) as readonly TemperamentName[];
+} as const satisfies Readonly<Record<TemperamentName, Temperament>>;

@@ -1,9 +1,10 @@
+import type { OctaveType } from '#instrument';
 import { hertz, ratio } from '#units';
 import fc from 'fast-check';
 import { Matrix, solve } from 'ml-matrix';
 import { bisect } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
-import { type CurveQuestion, type OctaveType, beatOf, stretchOf, tuningCurveOf, upperPartialOf, usualOctaveRules } from './index.ts';
+import { type CurveQuestion, beatOf, stretchOf, tuningCurveOf, upperPartialOf, usualOctaveRules } from './index.ts';
 import { modelKeys } from './testing/model-piano.ts';
 
 const question = (more: Partial<CurveQuestion> = {}): CurveQuestion => ({ keys: modelKeys, rules: usualOctaveRules, anchorKey: 49, smoothness: 100, ...more });

@@ -1,8 +1,8 @@
-import type { KeyNumber } from '#instrument';
+import type { KeyNumber, OctaveType } from '#instrument';
 import { carriedUncertaintiesOf, solveSymmetricBanded } from '#numerics';
 import { type Result, ok, refuse } from '#result';
 import { type Cents, type Hertz, cents, ratio } from '#units';
-import { OCTAVE, type OctaveType, upperPartialOf } from './octave-type.ts';
+import { OCTAVE, upperPartialOf } from './octave-type.ts';
 import { stretchOf } from './octave-stretch.ts';
 import { type StiffNote, partialRatioOf } from './stiff-note.ts';
 

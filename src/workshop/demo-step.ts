@@ -1,4 +1,4 @@
-import type { ActionTermsDraft, InstrumentDraft, ObservationDraft, ScaleTermsDraft, SessionDraft, TouchIntent } from '#instrument';
+import type { ActionTermsDraft, InstrumentDraft, ObservationDraft, ScaleTermsDraft, SessionDraft, TouchIntent, TuningPassDraft, TuningTermsDraft } from '#instrument';
 import type { ReadingBatch, WorkItemDraft } from './records.ts';
 
 /** One write of the demo, in the order they are to be made. `ref` and `sessionRef` tie readings to the session made before them. */
@@ -8,6 +8,8 @@ export type DemoStep =
   | { readonly kind: 'intent'; readonly cycle: number; readonly intent: TouchIntent }
   | { readonly kind: 'scale'; readonly cycle: number; readonly terms: ScaleTermsDraft }
   | { readonly kind: 'action'; readonly cycle: number; readonly terms: ActionTermsDraft }
+  | { readonly kind: 'tuning'; readonly cycle: number; readonly terms: TuningTermsDraft }
+  | { readonly kind: 'pass'; readonly draft: TuningPassDraft }
   | { readonly kind: 'observation'; readonly draft: ObservationDraft }
   /** Jobs to add; `done` marks all of them done at once. */
   | { readonly kind: 'work'; readonly items: readonly WorkItemDraft[]; readonly done: boolean };

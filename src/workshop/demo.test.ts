@@ -1,5 +1,5 @@
 import { type KeyTouch, analyseTouch } from '#action';
-import { actionTermsSchema, compassOf, instrumentDraftSchema, keysOf, observationDraftSchema, scaleTermsSchema, sessionDraftSchema, touchIntentSchema } from '#instrument';
+import { actionTermsSchema, compassOf, instrumentDraftSchema, keysOf, observationDraftSchema, scaleTermsSchema, sessionDraftSchema, touchIntentSchema, tuningPassDraftSchema, tuningTermsSchema } from '#instrument';
 import { describe, expect, it } from 'vitest';
 import { DEMO_ARMS, DEMO_FAULTS } from './demo-story.ts';
 import { standingOf } from './demo-work.ts';
@@ -51,6 +51,8 @@ describe('demo grand', () => {
       } else if (step.kind === 'intent') touchIntentSchema.parse(step.intent);
       else if (step.kind === 'scale') scaleTermsSchema.parse(step.terms);
       else if (step.kind === 'action') actionTermsSchema.parse(step.terms);
+      else if (step.kind === 'tuning') tuningTermsSchema.parse(step.terms);
+      else if (step.kind === 'pass') tuningPassDraftSchema.parse(step.draft);
       else if (step.kind === 'observation') observationDraftSchema.parse(step.draft);
       else step.items.forEach((item) => workItemDraftSchema.parse(item));
     }

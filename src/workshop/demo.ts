@@ -4,6 +4,7 @@ import { demoBelly } from './demo-belly.ts';
 import { DEMO_ARMS, type DemoKey, demoAsFinished, demoAsFound, demoDownWeightOf } from './demo-story.ts';
 import type { DemoPiano, DemoStep } from './demo-step.ts';
 import { demoStrings } from './demo-strings.ts';
+import { demoTuning } from './demo-tuning.ts';
 import { demoWork } from './demo-work.ts';
 import type { ReadingEntry, WorkItemDraft } from './records.ts';
 
@@ -17,11 +18,12 @@ import type { ReadingEntry, WorkItemDraft } from './records.ts';
 export function demoShop(): readonly DemoPiano[] {
   const worn = demoAsFound();
   const belly = demoBelly();
+  const tuning = demoTuning();
   const found = foundSteps(worn);
   const items = demoWork(found, INTENT);
   const measured = readingsOf('found', 'found-touch', frictionEntries(worn, keysAskedAlone(items, true)));
   const finished = finishedSteps(demoAsFinished(), keysAskedAlone(items, false));
-  return [{ draft: GRAND, intent: INTENT, steps: [...found, ...demoStrings(), ...demoAction(), ...belly.found, { kind: 'intent', cycle: 1, intent: INTENT }, { kind: 'work', items, done: true }, measured, ...finished, ...belly.finished] }];
+  return [{ draft: GRAND, intent: INTENT, steps: [...found, ...demoStrings(), ...demoAction(), ...belly.found, ...tuning.found, { kind: 'intent', cycle: 1, intent: INTENT }, { kind: 'work', items, done: true }, measured, ...finished, ...belly.finished, ...tuning.finished] }];
 }
 
 /** Keys whose own friction the done jobs ask for: those that only measure it, as found, or those that change it, as finished. */

@@ -66,4 +66,8 @@ export { leadPlanOf } from './lead-plan.ts';
 export type { LeadPlan, LeadPlanMaterial, PlannedLeads } from './lead-plan.ts';
 export { strokeInputOf } from './stroke-input.ts';
 export type { GatheredStroke, StrokeAssumption, StrokeMaterial } from './stroke-input.ts';
+export { pitchesOf, stiffNoteOf, tuningInputOf, unisonsOf } from './tuning-input.ts';
+export type { CurveBasis, CurveEntry, GatheredTuning, HeardPitch, TuningAssumption, TuningMaterial } from './tuning-input.ts';
+export { driftDaysOf, inOrder, raiseInputOf, settledPassesOf, standingOfPasses, suggestedVisitOf } from './tuning-passes.ts';
+export type { DriftDay, SettledPass, SuggestedVisit } from './tuning-passes.ts';
 export { partsNeeded, sayMinutes } from './work-words.ts';

@@ -37,7 +37,7 @@ export type PersonDraft = z.input<typeof personDraftSchema>;
 
 /** What a change touched: a card of some kind by its id, or a reading's place. */
 export const changeSchema = z.strictObject({
-  entity: z.enum(['instrument', 'session', 'intent', 'scale', 'action', 'observation', 'recording', 'work', 'reading']),
+  entity: z.enum(['instrument', 'session', 'intent', 'scale', 'action', 'tuning', 'pass', 'observation', 'recording', 'work', 'reading']),
   /** The card's id, or for a reading its place: `c1/found/downWeightG/key/40/1`. */
   place: z.string(),
   before: z.unknown(),
@@ -48,7 +48,7 @@ export type Change = z.output<typeof changeSchema>;
 /** What events there are. An undo is an event too: it names in `undoes` what it takes back. */
 export const eventKinds = [
   'piano.added', 'piano.changed', 'cycle.opened', 'session.added', 'session.changed', 'readings.written', 'readings.assigned',
-  'intent.set', 'scale.set', 'action.set', 'observation.added', 'observation.changed', 'observation.withdrawn', 'recording.added', 'recording.changed', 'recording.withdrawn', 'work.added', 'work.changed', 'undone',
+  'intent.set', 'scale.set', 'action.set', 'tuning.set', 'pass.added', 'pass.changed', 'pass.withdrawn', 'observation.added', 'observation.changed', 'observation.withdrawn', 'recording.added', 'recording.changed', 'recording.withdrawn', 'work.added', 'work.changed', 'undone',
 ] as const;
 export type EventKind = (typeof eventKinds)[number];
 

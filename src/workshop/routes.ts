@@ -1,4 +1,4 @@
-import { actionTermsSchema, instrumentDraftSchema, instrumentSchema, observationDraftSchema, observationSchema, readingSchema, recordingDraftSchema, recordingSchema, scaleTermsSchema, sessionDraftSchema, sessionSchema, touchIntentSchema } from '#instrument';
+import { actionTermsSchema, instrumentDraftSchema, instrumentSchema, observationDraftSchema, observationSchema, readingSchema, recordingDraftSchema, recordingSchema, scaleTermsSchema, sessionDraftSchema, sessionSchema, touchIntentSchema, tuningPassDraftSchema, tuningPassSchema, tuningTermsSchema } from '#instrument';
 import { z } from 'zod';
 import { analysisSchema, jobSchema } from './analysis.ts';
 import { changeOf } from './change.ts';
@@ -29,6 +29,10 @@ const file = z.strictObject({
   scales: z.record(z.string(), scaleTermsSchema),
   /** Terms of the action by cycle. */
   actions: z.record(z.string(), actionTermsSchema),
+  /** Terms of the tuning by cycle. */
+  tunings: z.record(z.string(), tuningTermsSchema),
+  /** Passes over the strings, in the order they were noted. */
+  passes: z.array(tuningPassSchema),
   observations: z.array(observationSchema),
   work: z.array(workItemSchema),
   head: z.strictObject({ seq: z.number().int(), hash: z.string() }),
@@ -99,6 +103,12 @@ export const routes = {
   setIntent: { method: 'PUT', path: '/api/pianos/:id/intents/:cycle', body: touchIntentSchema, answer: touchIntentSchema },
   setScale: { method: 'PUT', path: '/api/pianos/:id/scales/:cycle', body: scaleTermsSchema, answer: scaleTermsSchema },
   setAction: { method: 'PUT', path: '/api/pianos/:id/actions/:cycle', body: actionTermsSchema, answer: actionTermsSchema },
+  setTuning: { method: 'PUT', path: '/api/pianos/:id/tunings/:cycle', body: tuningTermsSchema, answer: tuningTermsSchema },
+  addPass: { method: 'POST', path: '/api/pianos/:id/passes', body: tuningPassDraftSchema, answer: tuningPassSchema },
+  changePass: { method: 'PATCH', path: '/api/pianos/:id/passes/:pid', body: changeOf(tuningPassDraftSchema.shape), answer: tuningPassSchema },
+  withdrawPass: { method: 'DELETE', path: '/api/pianos/:id/passes/:pid', answer: tuningPassSchema },
+  /** Passes of every piano of the workshop this one belongs to: what it learns from. */
+  listShopPasses: { method: 'GET', path: '/api/pianos/:id/shop-passes', answer: z.strictObject({ passes: z.array(z.strictObject({ ...tuningPassSchema.shape, pianoId: z.string() })) }) },
   addObservation: { method: 'POST', path: '/api/pianos/:id/observations', body: observationDraftSchema, answer: observationSchema },
   changeObservation: { method: 'PATCH', path: '/api/pianos/:id/observations/:oid', body: changeOf(observationDraftSchema.shape), answer: observationSchema },
   withdrawObservation: { method: 'DELETE', path: '/api/pianos/:id/observations/:oid', answer: observationSchema },

@@ -1,4 +1,4 @@
-import type { ActionTerms, Observation, ScaleTerms, TouchIntent, WeighingSession } from '#instrument';
+import type { ActionTerms, Observation, ScaleTerms, TouchIntent, TuningPass, TuningTerms, WeighingSession } from '#instrument';
 import type { WorkItem } from './records.ts';
 import type { Answer } from './routes.ts';
 
@@ -12,19 +12,24 @@ export interface Stay {
   readonly scale: ScaleTerms | null;
   /** What is stated and asked of the action. */
   readonly action: ActionTerms | null;
+  /** What is stated and asked of the tuning. */
+  readonly tuning: TuningTerms | null;
+  /** Passes over the strings. */
+  readonly passes: readonly TuningPass[];
   /** What was seen by eye. */
   readonly observations: readonly Observation[];
   readonly work: readonly WorkItem[];
 }
 
 /** The part of a piano's file that belongs to one of its stays; `null` where nothing was stated. Readings are asked for by themselves. */
-export function stayOf({ sessions, intents, scales, actions, observations, work }: Answer<'getPiano'>, cycle: number): Stay {
+export function stayOf({ sessions, intents, scales, actions, tunings, passes, observations, work }: Answer<'getPiano'>, cycle: number): Stay {
   const of = <T extends { readonly cycle: number }>(all: readonly T[]): readonly T[] => all.filter((one) => one.cycle === cycle);
   const place = String(cycle);
   return {
     cycle,
     sessions: of(sessions).toSorted((a, b) => a.startedAt.localeCompare(b.startedAt)),
-    intent: intents[place] ?? null, scale: scales[place] ?? null, action: actions[place] ?? null,
+    intent: intents[place] ?? null, scale: scales[place] ?? null, action: actions[place] ?? null, tuning: tunings[place] ?? null,
+    passes: of(passes),
     observations: of(observations), work: of(work),
   };
 }

@@ -2,7 +2,8 @@ import { type ActionTermsDraft, type QuantityName, type Reading, actionTermsSche
 import { createSay } from '#text';
 import type { SheetMaterial } from '../sheet.ts';
 
-const reading = (quantity: QuantityName, index: number, value: number, scope: Reading['scope'] = 'key'): Reading => ({
+/** An invented reading as found. */
+export const reading = (quantity: QuantityName, index: number, value: number, scope: Reading['scope'] = 'key'): Reading => ({
   id: `${quantity} ${String(index)}`, cycle: 1, state: 'found', quantity, scope, index, repeat: 1, typed: String(value), value, outcome: null, uncertainty: null, basis: 'measured', remark: '', sessionId: null, at: '2026-11-25T10:00:00Z', by: '',
 });
 
@@ -34,6 +35,12 @@ export const leadedReadings: readonly Reading[] = [
   reading('frontWeightG', 40, 24), reading('frontWeightG', 42, 24), reading('keyWidthMm', 0, 13, 'colour'), reading('keyWidthMm', 1, 11.5, 'colour'),
 ];
 
+/** Plain strings of two octaves and a half: lengths and wires in a smooth run, one B measured. */
+export const strungReadings: readonly Reading[] = [
+  ...Array.from({ length: 30 }, (_, index) => 35 + index).flatMap((key) => [reading('speakingLengthMm', key, Number((52 * 1.86 ** ((88 - key) / 12)).toFixed(1))), reading('wireDiameterMm', key, Number((1.1 - 0.004 * (key - 35)).toFixed(3)))]),
+  reading('inharmonicityB', 49, 0.00072),
+];
+
 const spec = { blowMm: 45, letOffMm: 1.5, dropMm: 1.75, aftertouchMm: 1, checkMm: 14 };
 
 /** What is asked of it: the dip follows; and the minutes of some jobs. */
@@ -47,7 +54,7 @@ export const grandTerms: ActionTermsDraft = {
 export function sheetMaterial(locale = 'en', change: Partial<SheetMaterial> = {}): SheetMaterial {
   return {
     instrument: instrumentSchema.parse({ name: 'Workshop grand', kind: 'grand', id: 'g', workshopId: 'w', cycle: 1, demo: false, sections: [] }),
-    readings: grandReadings, cycle: 1, state: 'found', action: actionTermsSchema.parse(grandTerms), scale: null,
+    readings: grandReadings, cycle: 1, state: 'found', action: actionTermsSchema.parse(grandTerms), scale: null, tuning: null,
     intent: { even: 'downWeight', targetG: 49, toleranceG: 2, upWeightMinG: 20 }, sessions: [sessionSchema.parse({ id: 's', startedAt: '2026-11-25T09:00:00Z', cycle: 1, state: 'found', stepG: 0.5, rule: 'interpolated' })], printedAt: '2026-11-25T10:00:00Z', locale, say: createSay(locale),
     head: { seq: 1234, hash: 'b94d27b9934d3e08a52e52d7da7dabfac484efe37a5380ee9088f7ace2efcde9' }, ...change,
   };

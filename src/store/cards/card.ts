@@ -46,7 +46,7 @@ export async function projectCard(tx: Transaction, chain: Chain, change: Change,
 /** A change of fields lands on the others; what is asked of a stay and a new card come whole. */
 async function bodyAfter(tx: Transaction, chain: Chain, entity: CardKind, change: Change): Promise<Body> {
   const after = change.after as Body;
-  if (entity === 'intent' || entity === 'scale' || entity === 'action' || change.before === null) return after;
+  if (entity === 'intent' || entity === 'scale' || entity === 'action' || entity === 'tuning' || change.before === null) return after;
   return { ...(await cardThere<Body>(tx, chain, entity, change.place)), ...after };
 }
 

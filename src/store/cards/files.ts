@@ -1,4 +1,4 @@
-import { type ActionTerms, type Instrument, type Observation, type ScaleTerms, type TouchIntent, type WeighingSession, actionTermsSchema, sessionSchema } from '#instrument';
+import { type ActionTerms, type Instrument, type Observation, type ScaleTerms, type TouchIntent, type TuningPass, type TuningTerms, type WeighingSession, actionTermsSchema, sessionSchema, tuningTermsSchema } from '#instrument';
 import type { Answer, WorkItem } from '#workshop';
 import { and, desc, eq, sql } from 'drizzle-orm';
 import type { Bench } from '../database.ts';
@@ -43,6 +43,8 @@ export async function getPiano({ db }: Bench, id: string): Promise<Answer<'getPi
     scales: await byCycle<ScaleTerms>(db, chain, 'scale'),
     // Terms kept by an earlier version do not state what could not be stated then.
     actions: mapped(await byCycle<ActionTerms>(db, chain, 'action'), (terms) => actionTermsSchema.parse(terms)),
+    tunings: mapped(await byCycle<TuningTerms>(db, chain, 'tuning'), (terms) => tuningTermsSchema.parse(terms)),
+    passes: [...(await cardsOf<TuningPass>(db, chain, 'pass'))],
     observations: [...(await cardsOf<Observation>(db, chain, 'observation'))],
     work: [...(await cardsOf<WorkItem>(db, chain, 'work'))],
     head: { seq: chain.seq, hash: chain.hash },
@@ -50,7 +52,7 @@ export async function getPiano({ db }: Bench, id: string): Promise<Answer<'getPi
 }
 
 /** The one card of its kind that each cycle has, by the number of the cycle. */
-async function byCycle<T>(db: Bench['db'], chain: Chain, entity: 'intent' | 'scale' | 'action'): Promise<Record<string, T>> {
+async function byCycle<T>(db: Bench['db'], chain: Chain, entity: 'intent' | 'scale' | 'action' | 'tuning'): Promise<Record<string, T>> {
   const rows = await db.select({ place: card.place, body: card.body }).from(card)
     .where(and(eq(card.workshop, chain.workshop), eq(card.instrument, chain.instrument), eq(card.entity, entity), eq(card.standing, true)));
   return Object.fromEntries(rows.map(({ place, body }) => [place.slice(1), body as T]));

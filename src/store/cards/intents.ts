@@ -1,4 +1,4 @@
-import { type ActionTerms, type ActionTermsDraft, type ScaleTerms, type ScaleTermsDraft, type TouchIntent, actionTermsSchema, scaleTermsSchema, touchIntentSchema } from '#instrument';
+import { type ActionTerms, type ActionTermsDraft, type ScaleTerms, type ScaleTermsDraft, type TouchIntent, type TuningTerms, type TuningTermsDraft, actionTermsSchema, scaleTermsSchema, touchIntentSchema, tuningTermsSchema } from '#instrument';
 import { type EventKind, canonicalJson } from '#workshop';
 import { fitting } from '../check.ts';
 import type { Bench } from '../database.ts';
@@ -24,8 +24,14 @@ export async function setAction(bench: Bench, id: string, cycle: number, terms: 
   return await setWhole(bench, id, by, { entity: 'action', kind: 'action.set', cycle, wanted });
 }
 
+/** Says what is known and asked of the tuning in one cycle. */
+export async function setTuning(bench: Bench, id: string, cycle: number, terms: TuningTermsDraft, by: string): Promise<TuningTerms> {
+  const wanted = fitting(tuningTermsSchema, terms, 'The terms of the tuning cannot be kept as given.');
+  return await setWhole(bench, id, by, { entity: 'tuning', kind: 'tuning.set', cycle, wanted });
+}
+
 interface Whole<T> {
-  readonly entity: 'intent' | 'scale' | 'action';
+  readonly entity: 'intent' | 'scale' | 'action' | 'tuning';
   readonly kind: EventKind;
   readonly cycle: number;
   readonly wanted: T;

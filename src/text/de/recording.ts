@@ -2,6 +2,8 @@ import type { recording as english } from '../en/recording.ts';
 
 /** German: recordings. ICU MessageFormat. */
 export const recording: Readonly<Record<keyof typeof english, string>> = {
+  'operation.recording-level.title': 'Pegel einer Aufnahme',
+  'operation.recording-level.help': 'Wie laut eine Aufnahme ist und ob sie übersteuert war, Kanal für Kanal: einen Blick wert, bevor darin gemessen wird. Vollaussteuerung ist der größte Wert, den die Datei fassen kann; wo drei Abtastwerte hintereinander dort stehen, wurde etwas Lauteres abgeschnitten.',
   'issue.range.recordingRate': 'Diese Aufnahme hat {given} Abtastwerte je Sekunde. Gelesen werden {min} bis {max}.',
   'issue.range.recordingChannels': 'Diese Aufnahme hat {given} Kanäle. Gelesen werden {min} bis {max}.',
   'issue.length.recordingLong': 'Diese Aufnahme ist zu lang: {given} s. Mit {channels, plural, one {# Kanal} other {# Kanälen}} bei {sampleRateHz} Hz werden höchstens {max} s auf einmal bearbeitet; bitte in Teile schneiden.',

@@ -1,5 +1,7 @@
 /** English: recordings. ICU MessageFormat. */
 export const recording = {
+  'operation.recording-level.title': 'Level of a recording',
+  'operation.recording-level.help': 'How loud a recording is, and whether it was clipped, channel by channel: worth a look before anything is measured in it. Full scale is the largest figure the file can hold; where three samples in a row stand there, something louder was cut off.',
   'issue.range.recordingRate': 'This recording has {given} samples a second. From {min} to {max} are read.',
   'issue.range.recordingChannels': 'This recording has {given} channels. From {min} to {max} are read.',
   'issue.length.recordingLong': 'This recording is too long: {given} s. With {channels, plural, one {# channel} other {# channels}} at {sampleRateHz} Hz at most {max} s are worked on at once; cut it into parts.',

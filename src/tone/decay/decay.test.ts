@@ -57,7 +57,8 @@ const conditions: readonly (readonly [string, Partial<SyntheticSpec>])[] = [
 
 describe('decay of the sum of partials 1 to 6, against the energy of the lines the sound was made of (bar: EDT10 5 %, T20 10 %)', () => {
   it.each(conditions)('%s', (_, condition) => {
-    for (const f0Hz of PITCHES) for (const share of [0.35, 0.9]) {
+    for (const [index, f0Hz] of PITCHES.entries()) {
+      const share = index % 2 === 0 ? 0.9 : 0.35;
       const { label, note, heard: given } = struck(f0Hz, share, condition);
       const sum = noteDecayOf(given)?.sum;
       expect(sum, label).toBeDefined();

@@ -30,6 +30,16 @@ export function densitySpectrumOf({ sampleRateHz, channels }: Samples, fromS: nu
   return { channels: spectra.map(({ power }) => power), binHz: sampleRateHz / (spectra[0]?.size ?? 1) };
 }
 
+/** The share of a note at its end in which the noise is sought, the least and the most of it. */
+const QUIET_SHARE = 0.4;
+const LEAST_QUIET_S = 0.25;
+const MOST_QUIET_S = 2;
+
+/** Where the quiet part of a note begins: its last two fifths, a quarter of a second to two seconds. */
+export function quietFromS(onsetS: number, endS: number): number {
+  return Math.max(onsetS, endS - Math.min(MOST_QUIET_S, Math.max(QUIET_SHARE * (endS - onsetS), LEAST_QUIET_S)));
+}
+
 /** Widest reach for noise about a partial: noise further off is another colour. */
 const WIDEST_GAP_HZ = 400;
 

@@ -1,9 +1,11 @@
-import type { HeardNote, HeardPartial } from '../heard-note.ts';
+import type { Samples } from '#numerics';
+import type { HeardNote, PartialPlace } from '../heard-note.ts';
 import { type BandEnergy, SETTLE_SIGMAS, bandEnergyOf, settleSigmaOf, stretchOf } from './band-energy.ts';
 import { type CurveDecay, curveDecayOf } from './curve-decay.ts';
+import { decimated } from './decimate.ts';
 import { type PowerCurve, lineThrough } from './energy-decay.ts';
 import { releaseOf } from './release.ts';
-import { densitySpectrumOf, noiseAbout } from './noise.ts';
+import { densitySpectrumOf, noiseAbout, quietFromS } from './noise.ts';
 
 /** Decay of one partial. */
 export interface PartialDecay extends CurveDecay {
@@ -26,9 +28,6 @@ const SHARE_OF_F0 = 1 / 4.5;
 const WIDEST_HZ = 40;
 /** Longest stretch that is worked on. */
 const LONGEST_S = 30;
-/** The share of the note at its end in which the noise is sought, and the least of it. */
-const NOISE_SHARE = 0.4;
-const LEAST_NOISE_S = 0.25;
 
 /**
  * Decay of the energy of partials 1 to 6, and of each: power in a Gaussian band about each partial (σ = f0/4.5, at most 40 Hz), from
@@ -54,16 +53,21 @@ export function noteDecayOf(note: HeardNote): NoteDecay | undefined {
   };
 }
 
-function curvesOf({ samples, onsetS, endS, f0Hz }: HeardNote & { readonly endS: number }, partials: readonly HeardPartial[], sigmaHz: number): readonly PowerCurve[] {
+function curvesOf(note: HeardNote & { readonly endS: number }, partials: readonly PartialPlace[], sigmaHz: number): readonly PowerCurve[] {
+  const { onsetS, endS, f0Hz } = note;
   const settleS = SETTLE_SIGMAS * settleSigmaOf(sigmaHz);
   const startS = Math.max(0, onsetS - settleS);
-  const stretch = stretchOf(samples, startS, endS, sigmaHz);
-  const noiseFromS = Math.max(onsetS + 2 * settleS, endS - Math.max(NOISE_SHARE * (endS - onsetS), LEAST_NOISE_S));
-  const quiet = densitySpectrumOf(samples, noiseFromS, endS);
+  const samples = decimated(partOf(note.samples, startS, endS), Math.max(...partials.map(({ frequencyHz }) => frequencyHz)) + f0Hz);
+  const stretch = stretchOf(samples, 0, endS - startS, sigmaHz);
+  const quiet = densitySpectrumOf(samples, Math.max(onsetS + 2 * settleS, quietFromS(onsetS, endS)) - startS, endS - startS);
   return partials.map(({ frequencyHz }) => {
     const { density, bins } = noiseAbout(quiet, frequencyHz, f0Hz);
     return ledBack({ ...cut(bandEnergyOf(stretch, frequencyHz, sigmaHz), onsetS + settleS - startS, settleS), noise: density * sigmaHz * Math.sqrt(Math.PI), noiseDoubt: bins === 0 ? 1 : 1.25 / Math.sqrt(bins) });
   });
+}
+
+function partOf({ sampleRateHz, channels }: Samples, fromS: number, toS: number): Samples {
+  return { sampleRateHz, channels: channels.map((channel) => channel.subarray(Math.round(fromS * sampleRateHz), Math.round(toS * sampleRateHz))) };
 }
 
 /** From the beginning of the decay to where the filter begins to feel the end. */

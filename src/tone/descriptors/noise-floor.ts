@@ -1,4 +1,4 @@
-import { type Samples, medianOf } from '#numerics';
+import type { Samples } from '#numerics';
 import { densitySpectrumOf } from '../decay/noise.ts';
 
 /** Density of the steady noise by band: what stands between the partials in the late part of a note. */
@@ -19,10 +19,16 @@ export function noiseFloorOf(samples: Samples, fromS: number, toS: number): Nois
   for (let low = LOWEST_HZ; low < length * binHz; low *= 2 ** (1 / BANDS_PER_OCTAVE)) {
     const high = low * 2 ** (1 / BANDS_PER_OCTAVE);
     const [from, to] = [Math.max(1, Math.floor(low / binHz)), Math.min(length, Math.max(Math.ceil(high / binHz), Math.floor(low / binHz) + 1))];
-    const density = channels.reduce((sum, power) => sum + medianOf([...power.subarray(from, to), ...(to <= from ? [0] : [])]) / MEDIAN_OVER_MEAN, 0);
+    const density = channels.reduce((sum, power) => sum + middleOf(power, from, to) / MEDIAN_OVER_MEAN, 0);
     bands.push({ toHz: high, density });
   }
   return { bands };
+}
+
+/** The middle value of a stretch, or 0 of an empty one. */
+function middleOf(list: Float64Array, from: number, to: number): number {
+  const sorted = list.slice(from, to).sort();
+  return sorted[sorted.length >> 1] ?? 0;
 }
 
 /** Power of the noise between two frequencies. */

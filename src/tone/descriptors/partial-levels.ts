@@ -1,9 +1,9 @@
-import type { HeardPartial } from '../heard-note.ts';
+import type { PartialPlace } from '../heard-note.ts';
 import { noiseAbout } from '../decay/noise.ts';
 import { type ToneWindow, bandPowerOf } from './tone-window.ts';
 
 /** Amplitude of a partial in the window, and its standard uncertainty from the noise about it. */
-export interface PartialLevel extends HeardPartial {
+export interface PartialLevel extends PartialPlace {
   readonly amplitude: number;
   readonly doubt: number;
 }
@@ -19,7 +19,7 @@ const LOBE = 2;
  * Amplitudes of the partials up to the 40th and 10 kHz: power in the lobe about each, less that of as wide a piece of the noise between
  * partials; √2·P of the channels together. Partials lost in the noise are left out.
  */
-export function partialLevelsOf(window: ToneWindow, partials: readonly HeardPartial[], f0Hz: number): readonly PartialLevel[] {
+export function partialLevelsOf(window: ToneWindow, partials: readonly PartialPlace[], f0Hz: number): readonly PartialLevel[] {
   const densities = { channels: window.channelPowers.map((power) => power.map((value) => value / window.binHz)), binHz: window.binHz };
   return partials.filter(({ n, frequencyHz }) => n <= HIGHEST_N && frequencyHz < HIGHEST_HZ).flatMap(({ n, frequencyHz }) => {
     const half = Math.min(f0Hz / 4, Math.max(LOBE / window.seconds, LEAST_SHARE * frequencyHz));

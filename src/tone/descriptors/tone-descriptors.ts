@@ -1,3 +1,4 @@
+import { quietFromS } from '../decay/noise.ts';
 import type { HeardNote, Refusal } from '../heard-note.ts';
 import { LOWEST_ATTACK_HZ, attackNoiseOf } from './attack-noise.ts';
 import { HIGHEST_HZ, LEAST_OVER_NOISE_DB, balanceOf, centroidOf, sharpnessFigureOf } from './band-descriptors.ts';
@@ -35,8 +36,6 @@ const HIGHEST_PARTIAL_HZ = 440 * 2 ** (15.5 / 12);
 const FEWEST = { harmonicCentroid: 3, tristimulus: 3, slopeDbPerOctave: 5 } as const;
 /** Sampling rate the bands up to 16 kHz need. */
 const LEAST_RATE_HZ = 2 * HIGHEST_HZ;
-const NOISE_SHARE = 0.4;
-const LEAST_NOISE_S = 0.25;
 
 /**
  * Descriptors of warm and bright from the first half second of a note (from 10 ms after the onset, Hann). Undefined where the sound is
@@ -51,8 +50,7 @@ export function toneDescriptorsOf(note: HeardNote): ToneDescriptors | undefined 
   const endS = Math.min(note.endS ?? length, length);
   const window = note.onsetS + AFTER_ONSET_S + seconds > endS ? undefined : toneWindowOf(note.samples, note.onsetS + AFTER_ONSET_S, seconds);
   if (window === undefined) return undefined;
-  const noiseFromS = Math.max(note.onsetS, endS - Math.max(NOISE_SHARE * (endS - note.onsetS), LEAST_NOISE_S));
-  const floor = noiseFloorOf(note.samples, noiseFromS, endS);
+  const floor = noiseFloorOf(note.samples, quietFromS(note.onsetS, endS), endS);
   const levels = partialLevelsOf(window, note.partials, note.f0Hz);
   const parts = [ofPartials(levels, note.f0Hz), ofBands(window, floor, note.samples.sampleRateHz), ofAttack(note, floor)];
   return {

@@ -1,10 +1,11 @@
+import { tuningStretches } from '#instrument';
 import { defineOperation, field } from '#operation';
 import { ok } from '#result';
 import { z } from 'zod';
-import { LEAST_PASSES, learntDropsOf, raisePlanOf, raiseSections } from '../pitch-raise.ts';
+import { LEAST_PASSES, learntDropsOf, raisePlanOf } from '../pitch-raise.ts';
 import { fields } from '../schemas.ts';
 
-const section = z.enum(raiseSections);
+const section = z.enum(tuningStretches);
 
 /** How far to raise beyond the pitch wanted, learnt from earlier passes of this shop. */
 export const pitchRaiseOperation = defineOperation({

@@ -1,8 +1,9 @@
+import { pitchClasses } from '#instrument';
 import { defineOperation, field } from '#operation';
 import { ok } from '#result';
 import { z } from 'zod';
 import { fields } from '../schemas.ts';
-import { pitchClasses, temperedNotesOf } from '../temperament.ts';
+import { temperedNotesOf } from '../temperament.ts';
 import { temperaments } from '../temperaments.ts';
 
 /** The twelve notes of a historical or equal temperament, worked out from its tempered fifths. */

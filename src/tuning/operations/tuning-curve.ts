@@ -1,8 +1,8 @@
+import { octaveTypes } from '#instrument';
 import { defineOperation, field } from '#operation';
 import { type Issue, map, refuse } from '#result';
 import { cents, hertz } from '#units';
 import { z } from 'zod';
-import { octaveTypes } from '../octave-type.ts';
 import { type CurveQuestion, USUAL_ANCHOR_KEY, USUAL_SMOOTHNESS, frequencyAt, tuningCurveOf, usualOctaveRules } from '../tuning-curve.ts';
 import { fields } from '../schemas.ts';
 import { temperamentOffsetsOf } from '../temperament.ts';

@@ -66,10 +66,15 @@ describe('an event in words', () => {
       { entity: 'scale', place: 'c1', before: { mostBreakingPct: 70 }, after: { mostBreakingPct: 65 } },
       { entity: 'action', place: 'c1', before: null, after: { hammerCurve: 'anchors', hammerAnchors: [{ key: 1, weightG: 11 }], drillsMm: [9.5, 12.7], keepOuts: [{ fromMm: -40, toMm: 40 }], regulationFloats: 'dip', operationMinutes: [{ operation: 'repinHammer', minutes: 6 }], regulation: [{ register: 'bass', blowMm: 46, dipMm: null }] } },
       { entity: 'action', place: 'c1', before: { frictionBassG: 13 }, after: { frictionBassG: null } },
+      { entity: 'tuning', place: 'c1', before: null, after: { temperament: 'well1691', root: 'D', octaves: [{ fromKey: 1, toKey: 20, type: '6:3' }], smoothness: 50, strungOn: '2026-03-09', unisonToleranceCt: 1 } },
+      { entity: 'tuning', place: 'c1', before: { driftToleranceCt: 3 }, after: null },
+      { entity: 'pass', place: 'x', before: null, after: { stretch: 'highTreble', day: '2026-03-09', foundCt: -40, leftCt: 12.5 } },
+      { entity: 'pass', place: 'x', before: { time: null, stretch: 'bass', humidityPct: 40 }, after: { time: '14:30', stretch: 'tenor', humidityPct: 41 } },
+      { entity: 'pass', place: 'x', before: { stretch: 'whole', day: '2026-03-09', foundCt: -4, leftCt: null }, after: null },
       { entity: 'instrument', place: 'p', before: { cycle: 1 }, after: { cycle: 2 } },
     ];
     const told = [english, german].flatMap((telling) => changes.map((change) => sayEvent(event([change]), telling)));
-    for (const line of told) expect(line).not.toMatch(/undefined|\{|rule|stepG|interpolated|Pct|power-law|hammerAnchors|repinHammer|fromMm/u);
+    for (const line of told) expect(line).not.toMatch(/undefined|\{|rule|stepG|interpolated|Pct|power-law|hammerAnchors|repinHammer|fromMm|well1691|highTreble|strungOn|foundCt/u);
     expect(new Set(told).size).toBe(told.length);
   });
 });

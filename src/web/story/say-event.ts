@@ -1,4 +1,4 @@
-import { type Compass, type Instrument, type Observation, type Reading, type Recording, type WeighingSession, isQuantityName, noteNameOf, quantityOf } from '#instrument';
+import { type Compass, type Instrument, type Observation, type Reading, type Recording, type TuningPass, type WeighingSession, isQuantityName, noteNameOf, quantityOf } from '#instrument';
 import type { Say } from '#text';
 import { formatMeasure } from '#units';
 import { type Change, type LogEvent, type WorkItem, canonicalJson } from '#workshop';
@@ -72,6 +72,11 @@ export function sayChange(change: Change, telling: Telling): string {
     case 'observation':
       if (before === null) return say('story.event.seen', { what: saySeen(after, telling) });
       return after === null ? say('story.event.seenGone', { what: saySeen(before, telling) }) : say('story.event.seenChanged', { what: sayFields('observation.field', before, after, telling) });
+    case 'tuning':
+      return after === null ? say('story.event.tuningGone') : say('story.event.tuningSet', { what: sayFields('tuning.field', before ?? {}, after, telling) });
+    case 'pass':
+      if (before === null) return say('story.event.passAdded', { what: sayPass(after, telling) });
+      return after === null ? say('story.event.passGone', { what: sayPass(before, telling) }) : say('story.event.passChanged', { what: sayFields('pass.field', before, after, telling) });
     case 'recording':
       if (before === null) return say('story.event.recorded', { what: sayRecorded(after, telling) });
       return after === null ? say('story.event.recordedGone', { what: sayRecorded(before, telling) }) : say('story.event.recordedChanged', { what: sayFields('recording.field', before, after, telling) });
@@ -126,6 +131,13 @@ function saySeen(body: unknown, { say }: Telling): string {
   const { part, fault, state, remark } = body as Observation;
   const what = `${say(`observation.fault.${fault}`)}, ${say(`observation.part.${part}`)} (${say(`state.${state}`)})`;
   return remark === '' ? what : `${what}: ${remark}`;
+}
+
+/** `Tenor, 2026-03-09: −40 → 12 ct`. */
+function sayPass(body: unknown, { say, locale }: Telling): string {
+  const { stretch, day, foundCt, leftCt } = body as TuningPass;
+  const cents = (value: number): string => formatMeasure(value, { locale, decimals: decimalsFor(value, 1), unit: 'ct' });
+  return `${say(`pass.stretch.${stretch}`)}, ${day}: ${cents(foundCt)}${leftCt === null ? '' : ` → ${cents(leftCt)}`}`;
 }
 
 /** `One note, C4 (as found): c4.wav`. */

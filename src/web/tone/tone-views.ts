@@ -14,6 +14,7 @@ export interface ToneView {
 export const toneViews = [
   { id: 'recordings', label: 'tone.view.recordings', command: 'command.tone.view.recordings', View: RecordingsView },
   { id: 'compass', label: 'tone.view.compass', command: 'command.tone.view.compass', View: lazy(async () => ({ default: (await import('./compass/compass-view.tsx')).CompassView })) },
+  { id: 'tuning', label: 'tone.view.tuning', command: 'command.tone.view.tuning', View: lazy(async () => ({ default: (await import('./tuning/tuning-view.tsx')).TuningView })) },
 ] as const satisfies readonly ToneView[];
 
 export type ToneViewId = (typeof toneViews)[number]['id'];

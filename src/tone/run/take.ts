@@ -1,0 +1,125 @@
+import type { Samples } from '#numerics';
+import { type ListenOptions, type NothingReason, type ToneNote, listenToNote } from '../listen.ts';
+import { TONE_METHOD } from '../method.ts';
+import { strikesIn } from './strikes.ts';
+
+/** A note of a take: times are those of the take. */
+export interface TakeNote {
+  readonly startS: number;
+  readonly endS: number;
+  /** Mean power of the first half second, decibels under full scale. */
+  readonly loudnessDb: number;
+  readonly note: ToneNote;
+}
+
+/** What to doubt in a take. */
+export const takeDoubts = ['nothing-heard', 'out-of-order', 'two-notes', 'odd-stiffness', 'few-partials'] as const;
+export type TakeDoubt = (typeof takeDoubts)[number];
+
+/** A place of the take to listen to again. */
+export interface DoubtfulPlace {
+  readonly startS: number;
+  readonly endS: number;
+  readonly doubt: TakeDoubt;
+  readonly key?: number;
+  /** Where nothing was heard, why. */
+  readonly reason?: NothingReason;
+}
+
+/** A long take, note by note. */
+export interface Take {
+  /** `walk`: one strike a key after the other; `ladder`: several of each. */
+  readonly kind: 'walk' | 'ladder';
+  readonly notes: readonly TakeNote[];
+  /** Keys the step of the walk would have met and that were not heard, between the lowest and the highest. */
+  readonly missingKeys: readonly number[];
+  /** Keys heard more often than the others. */
+  readonly duplicateKeys: readonly number[];
+  readonly doubtful: readonly DoubtfulPlace[];
+  readonly methodVersion: number;
+}
+
+/** A note is cut out from so long before its strike, to so long before the next. */
+const LEAD_S = 0.03;
+const TAIL_S = 0.02;
+const LEAST_S = 0.25;
+const LOUDNESS_S = 0.5;
+/** The same key again counts as a new strike when it is louder by this than what rang before it. */
+const STRUCK_AGAIN_DB = 3;
+/** From so many strikes a key on it is a ladder. */
+const LADDER_STRIKES = 3;
+
+/** Finds the notes of a long take, names each by listening, and says which keys are missing, doubled or doubtful. @source OWN */
+export function takeOf(samples: Samples, options: Omit<ListenOptions, 'key'> = {}): Take {
+  const places = placesOf(samples);
+  const heard = places.map((place) => ({ place, answer: listenToNote(partOf(samples, place.startS - LEAD_S, place.endS), options) }));
+  const notes: TakeNote[] = [];
+  const doubtful: DoubtfulPlace[] = [];
+  for (const { place, answer } of heard) {
+    const last = notes.at(-1);
+    if (!answer.heard) doubtful.push({ ...place, doubt: 'nothing-heard', reason: answer.reason });
+    else if (last?.note.key === answer.key && !struckAgain(samples, place.startS)) notes[notes.length - 1] = { ...last, endS: place.endS };
+    else notes.push({ ...place, loudnessDb: levelDb(samples, place.startS, Math.min(place.endS, place.startS + LOUDNESS_S)), note: answer });
+  }
+  return { ...keysOf(notes), notes, doubtful: [...doubtful, ...doubtsOf(notes)].sort((a, b) => a.startS - b.startS), methodVersion: TONE_METHOD };
+}
+
+interface Place {
+  readonly startS: number;
+  readonly endS: number;
+}
+
+function placesOf(samples: Samples): readonly Place[] {
+  const length = (samples.channels[0]?.length ?? 0) / samples.sampleRateHz;
+  const moments = strikesIn(samples);
+  return moments.map((startS, index) => ({ startS, endS: (moments[index + 1] ?? length + TAIL_S) - TAIL_S })).filter(({ startS, endS }) => endS - startS >= LEAST_S);
+}
+
+function partOf({ sampleRateHz, channels }: Samples, fromS: number, toS: number): Samples {
+  const [from, to] = [Math.max(0, Math.round(fromS * sampleRateHz)), Math.round(toS * sampleRateHz)];
+  return { sampleRateHz, channels: channels.map((channel) => channel.subarray(from, to)) };
+}
+
+function levelDb(samples: Samples, fromS: number, toS: number): number {
+  const { channels } = partOf(samples, fromS, toS);
+  const power = channels.reduce((sum, channel) => sum + channel.reduce((part, x) => part + x * x, 0) / Math.max(1, channel.length), 0);
+  return 10 * Math.log10(Math.max(power / Math.max(1, channels.length), 1e-20));
+}
+
+/** Whether it is louder behind a moment than before it. */
+function struckAgain(samples: Samples, atS: number): boolean {
+  return levelDb(samples, atS + 0.02, atS + 0.12) > levelDb(samples, atS - 0.12, atS - 0.02) + STRUCK_AGAIN_DB;
+}
+
+/** Missing and doubled keys, from the usual step and the usual number of strikes. */
+function keysOf(notes: readonly TakeNote[]): Pick<Take, 'kind' | 'missingKeys' | 'duplicateKeys'> {
+  const counts = new Map<number, number>();
+  for (const { note } of notes) counts.set(note.key, (counts.get(note.key) ?? 0) + 1);
+  const keys = [...counts.keys()].sort((a, b) => a - b);
+  const usual = usualOf([...counts.values()], 1);
+  const step = usualOf(keys.slice(1).map((key, index) => key - (keys[index] ?? key)), 1);
+  const missingKeys: number[] = [];
+  for (const [index, key] of keys.slice(1).entries()) for (let between = (keys[index] ?? key) + step; between < key; between += step) missingKeys.push(between);
+  return { kind: usual >= LADDER_STRIKES ? 'ladder' : 'walk', missingKeys, duplicateKeys: keys.filter((key) => (counts.get(key) ?? 0) > usual) };
+}
+
+/** What most of a list are; the lower of two as frequent. */
+function usualOf(values: readonly number[], none: number): number {
+  const counts = new Map<number, number>();
+  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
+  return [...counts].sort(([a, m], [b, n]) => n - m || a - b)[0]?.[0] ?? none;
+}
+
+const doubtWarnings = ['two-notes', 'odd-stiffness', 'few-partials'] as const;
+
+/** Notes with something to doubt, and those that lie outside the way from the note before to the note after. */
+function doubtsOf(notes: readonly TakeNote[]): readonly DoubtfulPlace[] {
+  const direction = Math.sign((notes.at(-1)?.note.key ?? 0) - (notes[0]?.note.key ?? 0));
+  return notes.flatMap(({ startS, endS, note }, index): readonly DoubtfulPlace[] => {
+    const place = { startS, endS, key: note.key };
+    const [before, after] = [notes[index - 1]?.note.key ?? note.key, notes[index + 1]?.note.key ?? note.key];
+    const strays = direction !== 0 && Math.sign(after - before) * direction >= 0 && (note.key - before) * direction < 0 && (after - note.key) * direction > 0;
+    const leaps = direction !== 0 && (note.key - before) * direction > 0 && (after - note.key) * direction < 0 && (after - before) * direction >= 0;
+    return [...(strays || leaps ? [{ ...place, doubt: 'out-of-order' as const }] : []), ...doubtWarnings.filter((doubt) => note.quality.warnings.includes(doubt)).map((doubt) => ({ ...place, doubt }))];
+  });
+}

@@ -1,4 +1,10 @@
 export { expectedInharmonicityOf } from './comb.ts';
+export { toneChangeOf } from './compass/compare.ts';
+export type { ComparedStrike, KeyChange, ToneState } from './compass/compare.ts';
+export { evenProperties, toneEvennessOf } from './compass/evenness.ts';
+export type { EvenProperty, ToneEvenness } from './compass/evenness.ts';
+export { outlierFigures, toneOutliersOf } from './compass/outliers.ts';
+export type { OutlierFigure, OutlierNote, ToneOutlier } from './compass/outliers.ts';
 export { noteDecayOf } from './decay/note-decay.ts';
 export type { NoteDecay, PartialDecay } from './decay/note-decay.ts';
 export { toneDescriptorsOf } from './descriptors/tone-descriptors.ts';
@@ -8,5 +14,7 @@ export type { HeardNote, Refusal, RefusalReason } from './heard-note.ts';
 export { listenToNote, nothingReasons, toneWarnings } from './listen.ts';
 export type { FitMethod, ListenOptions, NothingHeard, NothingReason, ToneNote, TonePartial, ToneQuality, ToneWarning, UnisonLine } from './listen.ts';
 export { TONE_METHOD } from './method.ts';
+export { stretchOfNote, takeDoubts, takeOf } from './run/take.ts';
+export type { DoubtfulPlace, Take, TakeDoubt, TakeNote } from './run/take.ts';
 export { partialHzOf, refitOn, stiffFitOf } from './stiff-law.ts';
 export type { PartialFrequency, StiffFit, StiffLaw } from './stiff-law.ts';

@@ -45,8 +45,8 @@ export function NoteTable({ keyNumber, tones, computedB }: NoteTableProps) {
           {row(say('tone.figure.brightness'), (heard) => (heard.descriptors?.harmonicCentroid === undefined ? refused(heard, 'harmonicCentroid') : withDoubt(heard.descriptors.harmonicCentroid.value, heard.descriptors.harmonicCentroid.uncertainty, 2)))}
           {row(`${say('tone.figure.balance')} (dB)`, (heard) => (heard.descriptors?.balanceDb === undefined ? refused(heard, 'balanceDb') : withDoubt(heard.descriptors.balanceDb.value, heard.descriptors.balanceDb.uncertainty, 1)))}
           {row(`${say('tone.figure.level')} (dB)`, ({ levelDb }) => levelDb !== undefined && figure(levelDb, 1))}
-          {row(say('tone.figure.sustain'), (heard) => (heard.decay?.edt10 === undefined ? refused(heard, 'edt10') : withDoubt(heard.decay.sum.edt10.seconds, heard.decay.sum.edt10.uncertaintyS, 2, 's')))}
-          {row(say('tone.note.t20'), (heard) => (heard.decay?.t20 === undefined ? refused(heard, 't20') : withDoubt(heard.decay.sum.t20.seconds, heard.decay.sum.t20.uncertaintyS, 2, 's')))}
+          {row(say('tone.figure.sustain'), (heard) => (heard.decay?.edt10 === undefined ? refused(heard, 'edt10') : withDoubt(heard.decay.edt10.seconds, heard.decay.edt10.uncertaintyS, 2, 's')))}
+          {row(say('tone.note.t20'), (heard) => (heard.decay?.t20 === undefined ? refused(heard, 't20') : withDoubt(heard.decay.t20.seconds, heard.decay.t20.uncertaintyS, 2, 's')))}
           {row(say('tone.note.doubts'), ({ note }) => note && note.quality.warnings.length > 0 && <span className="small">{note.quality.warnings.map((warning) => say(`tone.warning.${warning}`)).join(' ')}</span>)}
         </tbody>
       </table>

@@ -65,6 +65,12 @@ export function takeOf(samples: Samples, options: Omit<ListenOptions, 'key'> = {
   return { ...keysOf(notes), notes, doubtful: [...doubtful, ...doubtsOf(notes)].sort((a, b) => a.startS - b.startS), methodVersion: TONE_METHOD };
 }
 
+/** The stretch of a take that a note of it was listened to in; moments of the note count from its beginning, `fromS` of the take. */
+export function stretchOfNote(samples: Samples, { startS, endS }: Pick<TakeNote, 'startS' | 'endS'>): { readonly samples: Samples; readonly fromS: number } {
+  const fromS = Math.max(0, Math.round((startS - LEAD_S) * samples.sampleRateHz) / samples.sampleRateHz);
+  return { samples: partOf(samples, startS - LEAD_S, endS), fromS };
+}
+
 interface Place {
   readonly startS: number;
   readonly endS: number;

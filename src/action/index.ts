@@ -77,7 +77,10 @@ export type { KeyLeadsQuestion, KeyboardLeads, LeadCount, SolvedKey } from './le
 export { leastWork } from './least-work/least-work.ts';
 export { changeKinds } from './least-work/problem.ts';
 export type { ChangeKind, FrictionAmount, KeyPlan, LeastWork, LeastWorkProblem, NaivePlan, RatioAmount, SingleChange, StagePlan, TouchState, WeightAmount, WorkAmount, WorkDone, WorkKey, WorkOperation, WorkSetup, WorkTarget } from './least-work/problem.ts';
-export { leadsOffKey } from './leads/on-key.ts';
+export { leadsOffKey, wideBores } from './leads/on-key.ts';
+export { isTrimmed } from './leads/key-leads-candidates.ts';
+export { leadCountsOf, leadWaysOf } from './leads/lead-ways.ts';
+export type { LeadCounts, LeadWay, LeadWayName } from './leads/lead-ways.ts';
 export type { KeyReach } from './leads/on-key.ts';
 export { effectiveMassOf, hammerInertiaOf, hammerWeightOf, keyInertiaOf } from './effective-mass.ts';
 export type { EffectiveMass, HammerBody, KeyBar } from './effective-mass.ts';

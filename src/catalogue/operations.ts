@@ -53,6 +53,15 @@ import {
   woundStringOperation,
 } from '#strings';
 import {
+  softToLoudOperation,
+  sustainMapOperation,
+  toneCompareOperation,
+  toneEvennessOperation,
+  toneOutliersOperation,
+  toneRunOperation,
+  voicingMapOperation,
+} from '#tone';
+import {
   beatRatesOperation,
   octaveStretchOperation,
   pitchRaiseOperation,
@@ -115,6 +124,13 @@ export const operations: readonly AnyOperation[] = [
   temperamentOperation,
   pitchRaiseOperation,
   tuningDriftOperation,
+  toneRunOperation,
+  toneEvennessOperation,
+  voicingMapOperation,
+  softToLoudOperation,
+  sustainMapOperation,
+  toneOutliersOperation,
+  toneCompareOperation,
   recordingLevelOperation,
 ];
 

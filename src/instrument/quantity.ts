@@ -53,11 +53,12 @@ const ofTuning = onKey('tuning');
 /** Leads that may be noted in one key, counted from the front. */
 export const leadNumbers = [1, 2, 3, 4, 5, 6] as const;
 export type LeadNumber = (typeof leadNumbers)[number];
-type LeadQuantityName = `lead${LeadNumber}${'PositionMm' | 'DiameterMm'}`;
+type LeadQuantityName = `lead${LeadNumber}${'PositionMm' | 'DiameterMm' | 'BoreMm'}`;
 
 const leadsInKey = Object.fromEntries(leadNumbers.flatMap((number) => [
   ofLeads(`lead${String(number)}PositionMm`, [-150, 280], [-400, 400]),
   ofLeads(`lead${String(number)}DiameterMm`, [5, 16], [2, 40]),
+  ofLeads(`lead${String(number)}BoreMm`, [2, 10], [0.5, 38]),
 ]).map((quantity) => [quantity.name, quantity])) as Readonly<Record<LeadQuantityName, Quantity>>;
 
 /** The one registry of measured things. Adding a quantity is one entry here and its words in the catalogue. */

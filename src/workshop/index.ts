@@ -15,7 +15,7 @@ export type { Who } from './people.ts';
 export { placeText } from './place.ts';
 export type { FigurePlace } from './place.ts';
 export { changeSchema, eventKinds, eventSchema, personDraftSchema, readingBatchAnswerSchema, readingBatchSchema, readingEntrySchema, sessionReadingsSchema, workItemDraftSchema, workItemSchema } from './records.ts';
-export type { Change, EventKind, LogEvent, Person, ReadingBatch, ReadingBatchAnswer, ReadingEntry, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from './records.ts';
+export type { Change, EventKind, ExpectedReadings, LogEvent, Person, ReadingBatch, ReadingBatchAnswer, ReadingEntry, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from './records.ts';
 export { PERSON_HEADER, routes } from './routes.ts';
 export { stayOf } from './stay.ts';
 export type { Stay } from './stay.ts';
@@ -64,7 +64,7 @@ export type { GatheredWork, WorkAssumption, WorkLeft, WorkMaterial } from './lea
 export { keyLeadsInputOf } from './key-leads-input.ts';
 export type { GatheredLeads, KeyLeadsMaterial, LeadedKey, LeadsAssumption, LeadsMissing } from './key-leads-input.ts';
 export { leadPlanOf } from './lead-plan.ts';
-export type { LeadPlan, LeadPlanMaterial, PlannedLeads } from './lead-plan.ts';
+export type { LeadPlan, LeadPlanMaterial, PlannedLead, PlannedLeads } from './lead-plan.ts';
 export { strokeInputOf } from './stroke-input.ts';
 export type { GatheredStroke, StrokeAssumption, StrokeMaterial } from './stroke-input.ts';
 export { pitchesOf, stiffNoteOf, tuningInputOf, unisonsOf } from './tuning-input.ts';

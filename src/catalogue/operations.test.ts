@@ -25,6 +25,7 @@ const DIMENSIONLESS = new Set([
   'lowerB', 'upperB', '2:1', '4:2', '6:3', 'beatsPerSecond', 'anchorKey', 'fromKey', 'toKey', 'lowerKey', 'upperKey', 'weight', 'smoothness', 'inharmonicityUncertainty',
   'passCount', 'missingPassCount', 'dropShare', 'dropShareUncertainty', 'dayCount', 'spanCount', 'missingSpanCount', 'nextVisitDayCount', 'earliestDayCount', 'latestDayCount',
   'dcOffset', 'clippedRuns',
+  'firstMidi', 'lastMidi', 'dampingPerS', 'secondTermC', 'fittedPartials', 'summedPartials', 'degreesOfFreedom', 'methodVersion', 'stages', 'harmonicCentroid', 'harmonicCentroidUncertainty', 'tristimulus1', 'tristimulus2', 'tristimulus3', 'tristimulus3Uncertainty', 'slopeDbPerOctave', 'slopeUncertaintyDbPerOctave', 'slopePartials',
   'value', 'curve', 'offset', 'ratio', 'scatter', 'scatters', 'stepRms', 'brightness', 'brightnessUncertainty', 'brightnessBefore', 'brightnessAfter', 'brightnessChange', 'changeUncertainty', 'repeatability', 'beyond', 'bright', 'dull', 'medianRatio', 'decayRatio', 'n', 'found', 'needed', 'strikes', 'partials',
   'tensionSmoothness', 'inharmonicitySmoothness', 'impedanceSmoothness', 'sizeChange', 'tensionDeviation',
 ]);

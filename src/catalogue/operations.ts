@@ -57,8 +57,7 @@ import {
   toneCompareOperation,
   toneEvennessOperation,
   toneOutliersOperation,
-  voicingMapOperation,
-} from '#tone';
+  voicingMapOperation, toneNoteOperation } from '#tone';
 import {
   beatRatesOperation,
   octaveStretchOperation,
@@ -122,6 +121,7 @@ export const operations: readonly AnyOperation[] = [
   pitchRaiseOperation,
   tuningDriftOperation,
   recordingLevelOperation,
+  toneNoteOperation,
   toneEvennessOperation,
   voicingMapOperation,
   softToLoudOperation,

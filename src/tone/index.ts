@@ -5,6 +5,8 @@ export { toneDescriptorsOf } from './descriptors/tone-descriptors.ts';
 export type { ToneDescriptors } from './descriptors/tone-descriptors.ts';
 export { listenToNote, nothingReasons, toneWarnings } from './listen.ts';
 export type { FitMethod, ListenOptions, NothingHeard, NothingReason, ToneNote, TonePartial, ToneQuality, ToneWarning, UnisonLine } from './listen.ts';
+export { toneNoteOf, toneNoteOperation } from './tone-note.ts';
+export type { SoundingNote } from './tone-note.ts';
 export { TONE_METHOD } from './method.ts';
 export { partialHzOf, refitOn, stiffFitOf } from './stiff-law.ts';
 export type { PartialFrequency, StiffFit, StiffLaw } from './stiff-law.ts';

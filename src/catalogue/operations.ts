@@ -57,6 +57,7 @@ import {
   toneCompareOperation,
   toneEvennessOperation,
   toneOutliersOperation,
+  toneNoteOperation,
   toneRunOperation,
   voicingMapOperation,
 } from '#tone';
@@ -122,6 +123,8 @@ export const operations: readonly AnyOperation[] = [
   temperamentOperation,
   pitchRaiseOperation,
   tuningDriftOperation,
+  recordingLevelOperation,
+  toneNoteOperation,
   toneRunOperation,
   toneEvennessOperation,
   voicingMapOperation,
@@ -129,7 +132,6 @@ export const operations: readonly AnyOperation[] = [
   sustainMapOperation,
   toneOutliersOperation,
   toneCompareOperation,
-  recordingLevelOperation,
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

@@ -5,14 +5,14 @@ interface Corner {
 }
 
 /** Corners that cost the same to this share are one. */
-const CLOSE = 1e-5;
+const CLOSE = 1e-9;
 
 /**
  * Least of a function of a few parameters by the downhill simplex: reflect, stretch, draw in. Deterministic.
- * Ends after `turns` or when the corners cost the same to one part in 10⁵.
+ * Ends after `turns` or when the corners cost the same to one part in 10⁹.
  * @source NELDER-MEAD-1965
  */
-export function leastOf(costOf: (at: readonly number[]) => number, start: readonly number[], step: number, turns = 200): Corner {
+export function leastOf(costOf: (at: readonly number[]) => number, start: readonly number[], step: number, turns = 250): Corner {
   const corner = (at: readonly number[]): Corner => ({ at, cost: costOf(at) });
   let corners = [start, ...start.map((_, index) => start.map((value, place) => (place === index ? value + step : value)))].map(corner);
   for (let turn = 0; turn < turns; turn++) {

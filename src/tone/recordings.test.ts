@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { medianOf, scaledMadOf } from '#numerics';
+import { type ToneNote, listenToNote, refitOn } from '#tone';
+import { recordedLayers, recordedNotes, recordedStrike } from './testing/recordings.ts';
+import { longTransformHz } from './testing/second-estimator.ts';
+
+const fittable = ({ partials }: ToneNote) => partials;
+
+/** Partials that at least 70 % of the notes have. */
+function commonOf(notes: readonly ToneNote[]): readonly number[] {
+  const counts = new Map<number, number>();
+  for (const { n } of notes.flatMap(fittable)) counts.set(n, (counts.get(n) ?? 0) + 1);
+  return [...counts].filter(([, count]) => count >= 0.7 * notes.length).map(([n]) => n);
+}
+
+const quantile = (list: readonly number[], share: number): number => [...list].sort((a, b) => a - b)[Math.floor(share * (list.length - 1))] ?? Number.NaN;
+
+/** Bars of B and of f0 in cents by key; the strikes are independent, so their spread is that of the method and the player together. */
+const BARS = [{ upTo: 51, b: 0.003, cents: 0.15 }, { upTo: 63, b: 0.01, cents: 0.3 }, { upTo: 75, b: 0.05, cents: Infinity }];
+
+describe('sixteen strikes of one string', () => {
+  it.each(['A0', 'C2', 'C3', 'C4', 'A5', 'C6'])('of %s have one B and one f0 through the partials they share', async (name) => {
+    const key = recordedNotes.find(({ note }) => note === name)?.key ?? 0;
+    const notes: ToneNote[] = [];
+    for (const layer of recordedLayers) {
+      const heard = listenToNote(await recordedStrike(name, layer), { key });
+      expect(heard).toMatchObject({ heard: true, key });
+      if (heard.heard) notes.push(heard);
+    }
+    const common = commonOf(notes);
+    const fits = notes.flatMap((note) => refitOn(fittable(note), common, 'one-term') ?? []);
+    const b = fits.map(({ inharmonicityB }) => inharmonicityB);
+    const f0 = fits.map(({ f0Hz }) => 1200 * Math.log2(f0Hz));
+    const bar = BARS.find(({ upTo }) => key <= upTo) ?? { b: 0, cents: 0 };
+    expect(scaledMadOf(b) / medianOf(b)).toBeLessThanOrEqual(bar.b);
+    expect(scaledMadOf(f0)).toBeLessThanOrEqual(bar.cents);
+  }, 600_000);
+});
+
+describe('a recorded note', () => {
+  it('has the partials a long transform finds, and the same B through the same partials', async () => {
+    const [offs, ratios]: [number[], number[]] = [[], []];
+    for (const name of ['A1', 'C3', 'A3', 'D#4', 'A4', 'C5']) {
+      const samples = await recordedStrike(name, 9);
+      const note = listenToNote(samples);
+      if (!note.heard) throw new Error(`${name}: ${note.reason}`);
+      const other = longTransformHz(samples, { fromS: note.windowFromS, toS: note.windowToS });
+      const single = note.partials.filter(({ weight, lines }) => (weight ?? 0) > 0 && lines.length < 2);
+      const seconds = note.partials.map(({ n, frequencyHz }) => ({ n, frequencyHz: other(frequencyHz, 0.1 * note.f0Hz), frequencyUncertaintyHz: 0 }));
+      offs.push(...single.map(({ n, frequencyHz }) => Math.abs(1200 * Math.log2((seconds.find((each) => each.n === n)?.frequencyHz ?? 0) / frequencyHz))));
+      const [own, theirs] = [note.partials, seconds].map((list) => refitOn(list, note.fittedPartials, 'one-term'));
+      ratios.push((own?.inharmonicityB ?? 0) / (theirs?.inharmonicityB ?? 1) - 1);
+    }
+    expect(medianOf(offs)).toBeLessThan(0.1);
+    expect(quantile(offs, 0.95)).toBeLessThan(1);
+    for (const ratio of ratios) expect(Math.abs(ratio)).toBeLessThan(0.01);
+  }, 600_000);
+});

@@ -1,23 +1,48 @@
-import { type Samples, powerOfTwoFrom, realSpectrumOf } from '#numerics';
+import type { Samples } from '#numerics';
+
+interface Around {
+  readonly placeHz: number;
+  /** Distance of the partials. */
+  readonly spacingHz: number;
+  readonly fromS: number;
+  readonly toS: number;
+}
+
+/** How often the running mean is taken: each puts a nought on the neighbours. */
+const PASSES = 3;
 
 /**
- * Frequency of a partial by another way than the program's: the highest bin of a long Hann-windowed transform, zero-padded eightfold, near a
- * place, and a parabola through the decibels of three bins; the channels' powers added. No model of decay, no fit.
+ * Frequency of a partial by another way than the program's, in time and without a model: the sound is turned down by the place, smoothed by three running
+ * means one spacing of partials long, and f = place + arg Σ ȳ(t)·y(t + Δ)/(2πΔ), which is the mean of the lines by energy. @source KAY-1989
  */
-export function longTransformHz({ sampleRateHz, channels }: Samples, { fromS, toS }: { readonly fromS: number; readonly toS: number }): (placeHz: number, withinHz: number) => number {
-  const [from, to] = [Math.round(fromS * sampleRateHz), Math.round(toS * sampleRateHz)];
-  const size = 8 * powerOfTwoFrom(to - from);
-  const power = new Float64Array(size / 2);
+export function pulsePairHz({ sampleRateHz, channels }: Samples, { placeHz, spacingHz, fromS, toS }: Around): number {
+  const length = Math.round(sampleRateHz / spacingHz);
+  const [from, to] = [Math.round(fromS * sampleRateHz) - Math.floor((PASSES * length) / 2), Math.round(toS * sampleRateHz)];
+  let [x, y] = [0, 0];
   for (const channel of channels) {
-    const windowed = channel.subarray(from, to).map((x, at) => x * Math.sin((Math.PI * (at + 0.5)) / (to - from)) ** 2);
-    const { re, im } = realSpectrumOf(windowed, size);
-    for (let k = 0; k < power.length; k++) power[k] = (power[k] ?? 0) + (re[k] ?? 0) ** 2 + (im[k] ?? 0) ** 2;
+    let [re, im] = turnedDown(channel.subarray(from, to), (2 * Math.PI * placeHz) / sampleRateHz);
+    for (let pass = 0; pass < PASSES; pass++) [re, im] = [runningMean(re, length), runningMean(im, length)];
+    for (let at = 0; at + length < re.length; at++) {
+      const [a, b, c, d] = [re[at] ?? 0, im[at] ?? 0, re[at + length] ?? 0, im[at + length] ?? 0];
+      x += a * c + b * d;
+      y += a * d - b * c;
+    }
   }
-  const binHz = sampleRateHz / size;
-  return (placeHz, withinHz) => {
-    let best = Math.round(placeHz / binHz);
-    for (let k = Math.ceil((placeHz - withinHz) / binHz); k <= (placeHz + withinHz) / binHz; k++) if ((power[k] ?? 0) > (power[best] ?? 0)) best = k;
-    const [a, b, c] = [-1, 0, 1].map((step) => Math.log(power[best + step] ?? 1e-300));
-    return (best + ((a ?? 0) - (c ?? 0)) / (2 * ((a ?? 0) - 2 * (b ?? 0) + (c ?? 0)))) * binHz;
-  };
+  return placeHz + (Math.atan2(y, x) * sampleRateHz) / (2 * Math.PI * length);
+}
+
+function turnedDown(channel: Float64Array, step: number): [Float64Array, Float64Array] {
+  return [channel.map((value, at) => value * Math.cos(step * at)), channel.map((value, at) => -value * Math.sin(step * at))];
+}
+
+/** Mean of each `length` values in a row; as many fewer come out. */
+function runningMean(list: Float64Array, length: number): Float64Array {
+  const out = new Float64Array(Math.max(0, list.length - length));
+  let sum = 0;
+  for (let at = 0; at < length; at++) sum += list[at] ?? 0;
+  for (let at = 0; at < out.length; at++) {
+    out[at] = sum / length;
+    sum += (list[at + length] ?? 0) - (list[at] ?? 0);
+  }
+  return out;
 }

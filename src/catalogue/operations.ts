@@ -9,6 +9,7 @@ import {
   frontWeightTargetOperation,
   hammerBoreOperation,
   hammerCurveOperation,
+  hammerChangeOperation,
   hammerLifeOperation,
   keyLeadsOperation,
   keyLevelOperation,
@@ -57,7 +58,10 @@ import {
   toneCompareOperation,
   toneEvennessOperation,
   toneOutliersOperation,
-  voicingMapOperation, toneNoteOperation } from '#tone';
+  toneNoteOperation,
+  toneRunOperation,
+  voicingMapOperation,
+} from '#tone';
 import {
   beatRatesOperation,
   octaveStretchOperation,
@@ -89,6 +93,7 @@ export const operations: readonly AnyOperation[] = [
   effectiveMassOperation,
   dynamicTouchOperation,
   hammerCurveOperation,
+  hammerChangeOperation,
   hammerBoreOperation,
   strikeRatioOperation,
   hammerLifeOperation,
@@ -120,14 +125,15 @@ export const operations: readonly AnyOperation[] = [
   temperamentOperation,
   pitchRaiseOperation,
   tuningDriftOperation,
-  recordingLevelOperation,
   toneNoteOperation,
+  toneRunOperation,
   toneEvennessOperation,
   voicingMapOperation,
   softToLoudOperation,
   sustainMapOperation,
   toneOutliersOperation,
   toneCompareOperation,
+  recordingLevelOperation,
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

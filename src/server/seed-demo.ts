@@ -1,5 +1,6 @@
 import type { Instrument } from '#instrument';
 import { type BenchStore, DEMO } from '#store';
+import { seedSounds } from './seed-sounds.ts';
 import { type DemoPiano, type DemoStep, demoShop } from '#workshop';
 
 /** What the demonstration is written by in its own log. */
@@ -23,6 +24,7 @@ async function writePiano(store: BenchStore, { draft, steps }: DemoPiano): Promi
   const instrument = await store.addPiano(DEMO, draft, BY);
   const sessions = new Map<string, string>();
   for (const step of steps) await writeStep(store, instrument.id, step, sessions);
+  await seedSounds(store, instrument, BY);
   return instrument;
 }
 

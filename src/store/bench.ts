@@ -1,9 +1,9 @@
 import { listAnalyses } from './analyses.ts';
 import type { BenchStore } from './bench-store.ts';
+import type { ByteRange } from './blobs.ts';
 import { getPiano, listPianos } from './cards/files.ts';
 import { setAction, setIntent, setScale, setTuning } from './cards/intents.ts';
 import { addObservation, changeObservation, withdrawObservation } from './cards/observations.ts';
-import type { ByteRange } from './blobs.ts';
 import { addPass, changePass, listShopPasses, withdrawPass } from './cards/passes.ts';
 import { addPiano, changePiano, openCycle } from './cards/pianos.ts';
 import { addRecording, changeRecording, listRecordings, withdrawRecording } from './cards/recordings.ts';

@@ -34,8 +34,8 @@ import { strokeOperation } from './de/stroke-operation.ts';
 import { stringOperations } from './de/string-operations.ts';
 import { tone } from './de/tone.ts';
 import { touch } from './de/touch.ts';
-import { tuning } from './de/tuning.ts';
 import { toneCompass } from './de/tone-compass.ts';
+import { tuning } from './de/tuning.ts';
 import { tuningOperations } from './de/tuning-operations.ts';
 import { tuningQuantities } from './de/tuning-quantities.ts';
 import { work } from './de/work.ts';
@@ -53,8 +53,8 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...actionOperations,
   ...strokeOperation,
   ...planningOperations,
-  ...tuning,
   ...toneCompass,
+  ...tuning,
   ...tuningOperations,
   ...stringOperations,
   ...strings,

@@ -33,8 +33,8 @@ import { strokeOperation } from './en/stroke-operation.ts';
 import { stringOperations } from './en/string-operations.ts';
 import { tone } from './en/tone.ts';
 import { touch } from './en/touch.ts';
-import { tuning } from './en/tuning.ts';
 import { toneCompass } from './en/tone-compass.ts';
+import { tuning } from './en/tuning.ts';
 import { tuningOperations } from './en/tuning-operations.ts';
 import { tuningQuantities } from './en/tuning-quantities.ts';
 import { work } from './en/work.ts';
@@ -52,8 +52,8 @@ export const en = {
   ...actionOperations,
   ...strokeOperation,
   ...planningOperations,
-  ...tuning,
   ...toneCompass,
+  ...tuning,
   ...tuningOperations,
   ...stringOperations,
   ...strings,

@@ -1,12 +1,13 @@
 import { type Instrument, type KeptRecording, type Recording, compassOf } from '#instrument';
+import { TONE_METHOD } from '#tone';
 import { z } from 'zod';
 
 /** What can be worked out of a recording: one note, or every note of a longer take. */
 export const analysisMethods = ['tone-note', 'tone-run'] as const;
 export type AnalysisMethod = (typeof analysisMethods)[number];
 
-/** Version of each method: raised when the same sound would give another answer, so that no two are taken for one. */
-export const analysisVersions: Readonly<Record<AnalysisMethod, string>> = { 'tone-note': '1', 'tone-run': '1' };
+/** Version of each method, with that of the listening beneath: raised when the same sound would give another answer, so that no two are taken for one. */
+export const analysisVersions: Readonly<Record<AnalysisMethod, string>> = { 'tone-note': `${String(TONE_METHOD)}.1`, 'tone-run': `${String(TONE_METHOD)}.1` };
 
 /** What a method is told beside the sound: the key where one is known, the keyboard, and the pitch of A4. */
 export const analysisInputSchema = z.strictObject({

@@ -78,8 +78,9 @@ describe('passes over the strings', () => {
   });
 
   it('become days of drift from stringing on, the whole before the mean of the stretches', () => {
-    const days = driftDaysOf([pass('2026-03-01', -99, 0), pass('2026-03-04', -6, 1), pass('2026-03-04', -8, 3, { stretch: 'bass' }), pass('2026-03-12', -2, 0, { stretch: 'whole', temperatureC: 20, humidityPct: 45 })], '2026-03-02');
-    expect(days).toEqual([{ dayCount: 2, foundCents: -7, leftCents: 2 }, { dayCount: 10, foundCents: -2, leftCents: 0, temperatureC: 20, humidityPct: 45 }]);
+    const days = driftDaysOf([pass('2026-03-01', -99, -95), pass('2026-03-04', -6, 1), pass('2026-03-04', -8, 1, { stretch: 'bass' }), pass('2026-03-12', -2, 0, { stretch: 'whole', temperatureC: 20, humidityPct: 45 })], '2026-03-02');
+    expect(days).toEqual([{ dayCount: 2, foundCents: -7, leftCents: 1 }, { dayCount: 10, foundCents: -2, leftCents: 0, temperatureC: 20, humidityPct: 45 }]);
+    expect(driftDaysOf([pass('2026-03-03', -40, 5), pass('2026-03-09', -3, 0)], '2026-03-02')).toEqual([{ dayCount: 7, foundCents: -3, leftCents: 0 }]);
     expect(runOperation(tuningDriftOperation, { visits: days, toleranceCents: 3 })).toMatchObject({ ok: true, value: { spanCount: 1, missingSpanCount: 3 } });
   });
 

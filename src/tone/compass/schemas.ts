@@ -2,8 +2,10 @@ import { field } from '#operation';
 import { z } from 'zod';
 import { type RefusalReason, refusalReasons } from '../heard-note.ts';
 
-/** Most keys, strikes and partials of one question. */
+/** Most keys of one question. */
 export const MOST_NOTES = 128;
+
+/** Most strikes of one question. */
 export const MOST_STRIKES = 4000;
 
 const LEVEL_DB = { min: -300, max: 300 };

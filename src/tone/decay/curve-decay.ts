@@ -1,6 +1,7 @@
 import type { Refusal } from '../heard-note.ts';
 import { type Beats, beatsOf } from './beats.ts';
 import { type LevelBlocks, blocksOf } from './blocks.ts';
+import type { Cut, endings } from './ending.ts';
 import { type DecayTime, type PowerCurve, bottomOf, decayTimeOf, lineThrough, rangeDbOf } from './energy-decay.ts';
 import { type Stages, modelDbOf, stagesOf } from './stages.ts';
 

@@ -58,10 +58,11 @@ it('the centroid is the one meyda has, bins turned into hertz', () => {
   const { heard: { samples: { channels: [channel = new Float64Array()], sampleRateHz } } } = struck({ f0Hz: 330 });
   const size = 8192;
   const part = channel.subarray(12_000, 12_000 + size);
-  Meyda.bufferSize = size;
-  Meyda.sampleRate = sampleRateHz;
-  Meyda.windowingFunction = 'rect';
-  const bins = Number(Meyda.extract('spectralCentroid', Float32Array.from(part)));
+  const library = Meyda as unknown as { bufferSize: number; sampleRate: number; windowingFunction: string; readonly extract: (feature: string, signal: Float32Array) => unknown };
+  library.bufferSize = size;
+  library.sampleRate = sampleRateHz;
+  library.windowingFunction = 'rect';
+  const bins = Number(library.extract('spectralCentroid', Float32Array.from(part)));
   const { re, im } = realSpectrumOf(part);
   const power = re.map((x, bin) => x * x + (im[bin] ?? 0) ** 2);
   const ours = centroidOf({ power, binHz: sampleRateHz / size }, { bands: [] }, 0, sampleRateHz / 2).value;

@@ -5,12 +5,15 @@ import { usePiano } from '../../api/piano.tsx';
 import { useLocale, useSay } from '../../language/use-say.ts';
 import { SceneView } from '../../leaves/scene-view.tsx';
 import { ExportPlot } from './export-plot.tsx';
+import type { StandOuts } from './stand-outs.ts';
 import type { StateTone } from './state-tone.ts';
 
 interface CompassPlotsProps {
   readonly tones: readonly StateTone[];
   /** Inharmonicity worked out from the strings, by key. */
   readonly computedB: ReadonlyMap<KeyNumber, number>;
+  /** What the state shown last is like along its keys. */
+  readonly standOuts: StandOuts | undefined;
   readonly widthPx: number;
   readonly selected: KeyNumber | undefined;
   readonly onSelect: (key: KeyNumber) => void;
@@ -24,7 +27,7 @@ export function CompassPlots(props: CompassPlotsProps) {
 }
 
 /** One plot; the chosen key is laid over it, so that choosing draws nothing anew. */
-const CompassPlot = memo(function CompassPlot({ figure, tones, computedB, widthPx, selected, onSelect }: CompassPlotsProps & { readonly figure: ToneFigure }) {
+const CompassPlot = memo(function CompassPlot({ figure, tones, computedB, standOuts, widthPx, selected, onSelect }: CompassPlotsProps & { readonly figure: ToneFigure }) {
   const say = useSay();
   const locale = useLocale();
   const { compass } = usePiano();
@@ -32,9 +35,11 @@ const CompassPlot = memo(function CompassPlot({ figure, tones, computedB, widthP
     const states = tones.map(({ state, notes }) => ({ state, label: say(`state.${state}`), notes }));
     const title = say(`tone.figure.${figure}`);
     const description = say('tone.plots.described', { what: title, states: states.map(({ label }) => label).join(', ') });
-    const target = figure === 'pitch' ? 0 : figure === 'inharmonicity' ? Array.from({ length: keyCountOf(compass) }, (_, index) => computedB.get(index + 1)) : undefined;
-    return tonePlot({ figure, states, compass, locale, widthPx, heightPx: 200, title, description, yLabel: title, target });
-  }, [compass, computedB, figure, locale, say, tones, widthPx]);
+    const even = figure === 'brightness' || figure === 'level' || figure === 'sustain' ? standOuts?.even[figure] : undefined;
+    const curve = figure === 'inharmonicity' ? computedB : new Map(even?.keys.map(({ key, curve: at }) => [key, at]));
+    const target = figure === 'pitch' ? 0 : curve.size === 0 ? undefined : Array.from({ length: keyCountOf(compass) }, (_, index) => curve.get(index + 1));
+    return tonePlot({ figure, states, compass, locale, widthPx, heightPx: 200, title, description, yLabel: title, target, flags: new Set(even?.outliers) });
+  }, [compass, computedB, figure, locale, say, standOuts, tones, widthPx]);
   return (
     <figure className="tone-figure">
       <SceneView scene={scene} selected={selected} onKey={onSelect} />

@@ -10,6 +10,9 @@ import type { Trial } from '../../strings/trial.ts';
 import { Note } from '../../ui/note.tsx';
 import { useRecordings } from '../use-recordings.ts';
 import { CompassPlots } from './compass-plots.tsx';
+import { StandOutList } from './stand-out-list.tsx';
+import { keysStandingOut, standOutsOf } from './stand-outs.ts';
+import { StatesCompared } from './states-compared.tsx';
 import { StiffnessList } from './stiffness-list.tsx';
 import { type StateTone, isComparable, stateTonesOf } from './state-tone.ts';
 
@@ -36,24 +39,27 @@ function Compass({ tones }: { readonly tones: readonly StateTone[] }) {
   const { compass } = usePiano();
   const [selected, select] = useState<KeyNumber>();
   const scales = useScales(noTrial);
-  const latest = tones.at(-1);
+  const [first, latest] = [tones[0], tones.at(-1)];
   const computedB = useMemo(() => {
     const scale = scales.findLast(({ state }) => state === latest?.state) ?? scales[0];
     return new Map(scale?.analysis.notes.flatMap(({ key, figures }) => (figures === undefined ? [] : [[key, figures.inharmonicityB] as const])));
   }, [latest, scales]);
   const findings = useMemo(() => (latest === undefined ? [] : stiffnessFindings(pairsOf(latest, computedB))), [computedB, latest]);
-  const signs = toneSignsOf(tones.flatMap(({ byKey }) => [...byKey.keys()]), new Set(findings.map(({ key }) => key)));
+  const standOuts = useMemo(() => (latest === undefined ? undefined : standOutsOf(latest)), [latest]);
+  const signs = toneSignsOf(tones.flatMap(({ byKey }) => [...byKey.keys()]), new Set([...findings.map(({ key }) => key), ...(standOuts === undefined ? [] : keysStandingOut(standOuts))]));
   return (
     <>
       {tones.length > 1 && !isComparable(tones) && <Note tone="warn"><p><span aria-hidden="true">▲ </span>{say('tone.notComparable')}</p></Note>}
       <KeysWithPlots
         signs={signs} selected={selected} onKey={select} keysLabel={say('tone.keyboard')} plotsLabel={say('tone.plots')}
-        plots={(widthPx) => <CompassPlots tones={tones} computedB={computedB} widthPx={widthPx} selected={selected} onSelect={select} />}
+        plots={(widthPx) => <CompassPlots tones={tones} computedB={computedB} standOuts={standOuts} widthPx={widthPx} selected={selected} onSelect={select} />}
       >
         {selected === undefined
           ? <p className="soft">{say('tone.chooseKey', { first: noteNameOf(compass, latest?.notes[0]?.key ?? 1) })}</p>
           : <Suspense fallback={<p role="status">{say('shell.loading')}</p>}><NotePanel keyNumber={selected} tones={tones} computedB={computedB.get(selected)} onKey={select} /></Suspense>}
+        {standOuts !== undefined && <StandOutList standOuts={standOuts} onKey={select} />}
         <StiffnessList findings={findings} hasStrings={computedB.size > 0} onKey={select} />
+        {first !== undefined && latest !== undefined && first !== latest && <StatesCompared before={first} after={latest} />}
       </KeysWithPlots>
     </>
   );

@@ -33,7 +33,7 @@ export function stateTonesOf(recordings: readonly WorkedRecording[]): readonly S
 /** The figures of a note that are plotted over the keys. A note told as another key than it was heard as gives none: one of the two is wrong. */
 export function figuresOf({ note, key, heardKey, decay, descriptors, levelDb }: HeardNote): Partial<Record<ToneFigure, ToneValue>> {
   if (note === undefined || key !== heardKey) return {};
-  const early = decay?.sum.edt10;
+  const early = decay?.edt10;
   return {
     ...(descriptors?.harmonicCentroid === undefined ? {} : { brightness: descriptors.harmonicCentroid }),
     ...(descriptors?.balanceDb === undefined ? {} : { balance: descriptors.balanceDb }),

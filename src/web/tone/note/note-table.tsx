@@ -25,7 +25,7 @@ export function NoteTable({ keyNumber, tones, computedB }: NoteTableProps) {
     <tr key={name}><th scope="row">{name}</th>{columns.map(({ state, heard }) => <td key={state}>{cell(heard) ?? <span className="soft">–</span>}</td>)}</tr>
   );
   const refused = ({ decay, descriptors }: HeardNote, name: string): ReactNode => {
-    const refusal = [...(decay?.sum.refusals ?? []), ...(descriptors?.refusals ?? [])].find((one) => one.figure === name);
+    const refusal = [...(decay?.refusals ?? []), ...(descriptors?.refusals ?? [])].find((one) => one.figure === name);
     return refusal === undefined ? null : <span className="soft small">{sayMaybe(say, `tone.refusal.${refusal.reason}`)}</span>;
   };
   const withDoubt = (value: number, doubt: number | undefined, decimals: number, unit?: 's' | 'Hz' | 'ct'): ReactNode =>
@@ -45,8 +45,8 @@ export function NoteTable({ keyNumber, tones, computedB }: NoteTableProps) {
           {row(say('tone.figure.brightness'), (heard) => (heard.descriptors?.harmonicCentroid === undefined ? refused(heard, 'harmonicCentroid') : withDoubt(heard.descriptors.harmonicCentroid.value, heard.descriptors.harmonicCentroid.uncertainty, 2)))}
           {row(`${say('tone.figure.balance')} (dB)`, (heard) => (heard.descriptors?.balanceDb === undefined ? refused(heard, 'balanceDb') : withDoubt(heard.descriptors.balanceDb.value, heard.descriptors.balanceDb.uncertainty, 1)))}
           {row(`${say('tone.figure.level')} (dB)`, ({ levelDb }) => levelDb !== undefined && figure(levelDb, 1))}
-          {row(say('tone.figure.sustain'), (heard) => (heard.decay?.sum.edt10 === undefined ? refused(heard, 'edt10') : withDoubt(heard.decay.sum.edt10.seconds, heard.decay.sum.edt10.uncertaintyS, 2, 's')))}
-          {row(say('tone.note.t20'), (heard) => (heard.decay?.sum.t20 === undefined ? refused(heard, 't20') : withDoubt(heard.decay.sum.t20.seconds, heard.decay.sum.t20.uncertaintyS, 2, 's')))}
+          {row(say('tone.figure.sustain'), (heard) => (heard.decay?.edt10 === undefined ? refused(heard, 'edt10') : withDoubt(heard.decay.edt10.seconds, heard.decay.edt10.uncertaintyS, 2, 's')))}
+          {row(say('tone.note.t20'), (heard) => (heard.decay?.t20 === undefined ? refused(heard, 't20') : withDoubt(heard.decay.t20.seconds, heard.decay.t20.uncertaintyS, 2, 's')))}
           {row(say('tone.note.doubts'), ({ note }) => note && note.quality.warnings.length > 0 && <span className="small">{note.quality.warnings.map((warning) => say(`tone.warning.${warning}`)).join(' ')}</span>)}
         </tbody>
       </table>

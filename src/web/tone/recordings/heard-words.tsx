@@ -1,5 +1,5 @@
 import { noteNameOf } from '#instrument';
-import { type HeardNote, heardIn } from '#workshop';
+import { type Heard, type HeardNote, heardIn } from '#workshop';
 import { usePiano } from '../../api/piano.tsx';
 import { useFigures, useSay } from '../../language/use-say.ts';
 import { Note } from '../../ui/note.tsx';
@@ -19,8 +19,25 @@ export function HeardWords({ worked: { recording, analysis } }: { readonly worke
       <p>{say('tone.heard.run', { count: heard.notes.length, keys: names(heard.notes.flatMap(({ key }) => key ?? [])) })}</p>
       {heard.missingKeys.length > 0 && <Note tone="warn"><p><span aria-hidden="true">▲ </span>{say('tone.heard.missing', { keys: names(heard.missingKeys) })}</p></Note>}
       {heard.duplicateKeys.length > 0 && <Note tone="warn"><p><span aria-hidden="true">▲ </span>{say('tone.heard.twice', { keys: names(heard.duplicateKeys) })}</p></Note>}
-      {heard.notes.map((note) => <Doubts key={String(note.note?.onsetS)} note={note} />)}
+      {heard.doubtful.length > 0 && <DoubtfulPlaces places={heard.doubtful} />}
     </div>
+  );
+}
+
+/** Where in a long take to listen again, by the second. */
+function DoubtfulPlaces({ places }: { readonly places: Heard['doubtful'] }) {
+  const say = useSay();
+  const figure = useFigures();
+  const { compass } = usePiano();
+  return (
+    <details>
+      <summary>{say('tone.doubtful', { count: places.length })}</summary>
+      <ul className="doubtful-list">
+        {places.map(({ startS, doubt, key, reason }) => (
+          <li key={`${String(startS)} ${doubt}`}>{figure(startS, 1, 's')}{key !== undefined && `, ${noteNameOf(compass, key)}`}: {say(`tone.doubt.${doubt}`)}{reason !== undefined && ` ${say(`tone.nothing.${reason}`)}`}</li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

@@ -1,0 +1,29 @@
+import type { KeyNumber } from '#instrument';
+import { type EvenProperty, type OutlierNote, type ToneEvenness, type ToneOutlier, evenProperties, toneEvennessOf, toneOutliersOf } from '#tone';
+import type { StateTone } from './state-tone.ts';
+
+/** A smooth curve through the keys for each property that enough keys have. */
+export type EvennessOf = Readonly<Partial<Record<EvenProperty, ToneEvenness>>>;
+
+/** How even a state is along its keys, and what stands out in it beside. */
+export interface StandOuts {
+  readonly even: EvennessOf;
+  readonly others: readonly ToneOutlier[];
+}
+
+export function standOutsOf({ notes, byKey }: StateTone): StandOuts {
+  const even = Object.fromEntries(evenProperties.flatMap((property) => {
+    const figures = notes.flatMap(({ key, figures: own }) => (own[property] === undefined ? [] : [{ key, value: own[property].value }]));
+    const result = toneEvennessOf(property, figures);
+    return result.ok ? [[property, result.value] as const] : [];
+  })) as EvennessOf;
+  const others = toneOutliersOf([...byKey].map(([key, { heard }]): OutlierNote => ({
+    key, attackNoiseDb: heard.descriptors?.attackNoiseDb?.value, beatDepthDb: heard.decay?.beats?.depthDb, unisonSpreadCents: heard.note?.unisonSpreadCents,
+  })));
+  return { even, others: others.ok ? others.value : [] };
+}
+
+/** Every key that stands out, in whatever. */
+export function keysStandingOut({ even, others }: StandOuts): ReadonlySet<KeyNumber> {
+  return new Set([...evenProperties.flatMap((property) => even[property]?.outliers ?? []), ...others.map(({ key }) => key)]);
+}

@@ -58,6 +58,7 @@ import {
   toneCompareOperation,
   toneEvennessOperation,
   toneOutliersOperation,
+  recordingLevelOperation,
   toneNoteOperation,
   toneRunOperation,
   voicingMapOperation,

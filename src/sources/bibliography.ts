@@ -70,6 +70,7 @@ export const bibliography = {
   'NELDER-MEAD-1965': { title: 'J. A. Nelder, R. Mead, A simplex method for function minimization, The Computer Journal 7 (1965)', access: 'memory' },
   'GOLUB-PEREYRA-1973': { title: 'G. H. Golub, V. Pereyra, The differentiation of pseudo-inverses and nonlinear least squares problems whose variables separate, SIAM J. Numer. Anal. 10 (1973)', access: 'memory' },
   'KAUFMAN-1975': { title: 'L. Kaufman, A variable projection method for solving separable nonlinear least squares problems, BIT 15 (1975)', access: 'memory' },
+  'KAY-1989': { title: 'S. M. Kay, A fast and accurate single frequency estimator, IEEE Trans. ASSP 37 (1989): frequency from the phase between neighbouring samples', access: 'memory' },
   'KAY-1993': { title: 'S. M. Kay, Fundamentals of Statistical Signal Processing: Estimation Theory (1993): Fisher information of signals in white noise', access: 'memory' },
   'HUBER-1981': { title: 'P. J. Huber, Robust Statistics (1981): covariance of M-estimates of regression', access: 'memory' },
   'ROUSSEEUW-1984': { title: 'P. J. Rousseeuw, Least median of squares regression, JASA 79 (1984)', access: 'memory' },

@@ -58,7 +58,6 @@ import {
   toneCompareOperation,
   toneEvennessOperation,
   toneOutliersOperation,
-  recordingLevelOperation,
   toneNoteOperation,
   toneRunOperation,
   voicingMapOperation,

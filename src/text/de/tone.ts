@@ -186,4 +186,5 @@ export const tone: Readonly<Record<keyof typeof english, string>> = {
   'tone.compare.brightness': 'Helligkeit auf den gemeinsamen Teiltönen, bei einem Pegel: {change} in der Mitte von {count, plural, one {# Taste} other {# Tasten}}.',
   'tone.compare.levels': '{count, plural, one {# Taste wurde} other {# Tasten wurden}} nicht in beiden Zuständen gleich laut gespielt; dort sagt die Helligkeit nichts.',
   'tone.compare.decay': 'Ausklingen: {ratio}-mal so lang in der Mitte von {count, plural, one {# Taste} other {# Tasten}}.',
+  'tone.lookedAt': 'Durchgesehener Zustand',
 };

@@ -184,4 +184,5 @@ export const tone = {
   'tone.compare.brightness': 'Brightness on the partials both have, at one level: {change} on the middle of {count, plural, one {# key} other {# keys}}.',
   'tone.compare.levels': '{count, plural, one {# key was} other {# keys were}} not played equally loud in both states, so brightness says nothing there.',
   'tone.compare.decay': 'Decay: {ratio} times as long on the middle of {count, plural, one {# key} other {# keys}}.',
+  'tone.lookedAt': 'Look through the state',
 } as const;

@@ -1,8 +1,8 @@
 import type { Instrument, Recording } from '#instrument';
-import { type AnalysisTask, type Job, type JobFailure, analysisTaskOf, canonicalJson } from '#workshop';
+import { type Job, type JobFailure, analysisTaskOf, canonicalJson } from '#workshop';
 import { and, asc, eq, inArray, lt, or, sql } from 'drizzle-orm';
 import { isWorkedOut, keepAnalysis } from './analyses.ts';
-import { StoreFailure } from './bench-store.ts';
+import { type ClaimedJob, StoreFailure } from './bench-store.ts';
 import { cardThere } from './cards/card.ts';
 import type { Bench, Transaction } from './database.ts';
 import { chainOf } from './log/chain.ts';
@@ -13,13 +13,6 @@ export const MOST_ATTEMPTS = 3;
 
 type Row = typeof job.$inferSelect;
 const OPEN = ['waiting', 'running'] as const;
-
-/** A job in the hands of a worker until the lease ends. */
-export interface ClaimedJob {
-  readonly id: string;
-  readonly task: AnalysisTask;
-  readonly attempts: number;
-}
 
 /**
  * Puts recordings in line to be worked out. What was worked out before is left, unless asked for `again`;

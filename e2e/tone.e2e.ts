@@ -10,7 +10,8 @@ import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.t
 import { type Desk, setUpDesk } from './support/desk.ts';
 
 /** Working a note out takes a second; on a busy machine many. */
-const WORKED_OUT = { timeout: 120_000 };
+const WORKED_OUT = { timeout: 300_000 };
+const PATIENCE_MS = 900_000;
 
 let desk: Desk;
 let demo = '';
@@ -55,7 +56,7 @@ describe('recordings taken in', () => {
     await form.getByRole('button', { name: 'Keep' }).click();
     await card(page, 'E4 soft.wav').getByText('key told: C4').waitFor(WORKED_OUT);
     await page.context().close();
-  });
+  }, PATIENCE_MS);
 
   it('come live from the microphone key after key, each kept when it has died away', async () => {
     const id = await ownPiano();
@@ -81,7 +82,7 @@ describe('recordings taken in', () => {
       await browser.close();
       await rm(folder, { recursive: true, force: true });
     }
-  });
+  }, PATIENCE_MS);
 });
 
 describe('the compass as it sounds', () => {
@@ -102,7 +103,7 @@ describe('the compass as it sounds', () => {
     await expectAccessible(page);
     await expectNoSidewaysScroll(page);
     await page.context().close();
-  });
+  }, PATIENCE_MS);
 
   it('hands a plot out as a table with every figure in full', async () => {
     const page = await desk.open(`/pianos/${demo}/tone`);
@@ -112,7 +113,7 @@ describe('the compass as it sounds', () => {
     expect(rows[0]).toBe('key,note,state,pitchCt,pitchUncertaintyCt');
     expect(rows[1]).toMatch(/^10,F♯1,found,-1\d\.\d{6,},/u);
     await page.context().close();
-  });
+  }, PATIENCE_MS);
 });
 
 it('complains of nothing on the console', () => {

@@ -57,6 +57,11 @@ describe('leads of the keys', () => {
       await result.waitFor(RECKONED);
       expect(await result.innerText()).toMatch(/of \d+ keys meet their front weight; proven for \d+ of \d+/u);
       expect(await noted()).toEqual([]);
+      const ways = page.getByRole('table', { name: 'Other ways, and what each counts as' });
+      await page.getByText('Counted as the answer is').waitFor(RECKONED);
+      expect(await ways.getByRole('row').nth(1).innerText()).toMatch(/^The answer/u);
+      expect(await ways.getByRole('row').count()).toBeGreaterThan(2);
+      await expectAccessible(page);
       await result.getByRole('button', { name: /Keep as planned/u }).focus();
       await page.keyboard.press('Enter');
       await expect.poll(async () => (await noted()).length).toBeGreaterThan(2);
@@ -76,7 +81,7 @@ describe('leads of the keys', () => {
       await page.getByRole('button', { name: 'Work out the leads' }).click();
       await page.locator('section[aria-labelledby=leads-result]').waitFor(RECKONED);
       await page.locator('.key-panel .figure').first().click();
-      expect(await page.getByRole('dialog').innerText()).toMatch(/min Σ m·\(x² \+ d²\/8\)/u);
+      expect(await page.getByRole('dialog').innerText()).toMatch(/min Σ I\/a²/u);
     });
   }, 240_000);
 

@@ -25,6 +25,12 @@ async function rubbingPiano(): Promise<string> {
   return id;
 }
 
+/** What a piano is expected to show once the work is done. */
+async function expected(piano: string): Promise<readonly string[]> {
+  const { readings } = await desk.call<{ readings: { state: string; index: number; quantity: string }[] }>('GET', `/api/pianos/${piano}/readings?cycle=1`);
+  return readings.filter(({ state }) => state === 'planned').map(({ index, quantity }) => `${String(index)} ${quantity}`).sort();
+}
+
 describe('the least work', () => {
   it('asks for minutes, answers while they are typed, and gives the jobs to the list of work as one step', async () => {
     const piano = await rubbingPiano();
@@ -44,11 +50,13 @@ describe('the least work', () => {
       await expect.poll(() => total.innerText()).toBe('26 min');
       await page.getByRole('button', { name: 'Take these 2 jobs' }).click();
       await page.getByText('All of these jobs stand on the list of work.').waitFor();
+      expect(await expected(piano)).toEqual(['40 downWeightG', '40 upWeightG', '60 downWeightG', '60 upWeightG']);
       await page.goto(`${desk.bench.url}/pianos/${piano}/work`);
       await expect.poll(() => page.getByRole('checkbox').count()).toBe(2);
       expect(await page.locator('.work-page').innerText()).toContain('friction −5.0');
       await page.keyboard.press('Control+z');
       await expect.poll(() => page.getByRole('checkbox').count()).toBe(0);
+      expect(await expected(piano)).toEqual([]);
     });
   });
 

@@ -24,10 +24,11 @@ const DIMENSIONLESS = new Set([
   'strikeRatio', 'partsOfLength', 'hoursPerWeek', 'reshapeCount', 'mostReshapes', 'reshapesLeft',
   'lowerB', 'upperB', '2:1', '4:2', '6:3', 'beatsPerSecond', 'anchorKey', 'fromKey', 'toKey', 'lowerKey', 'upperKey', 'weight', 'smoothness', 'inharmonicityUncertainty',
   'passCount', 'missingPassCount', 'dropShare', 'dropShareUncertainty', 'dayCount', 'spanCount', 'missingSpanCount', 'nextVisitDayCount', 'earliestDayCount', 'latestDayCount',
-  'dcOffset', 'clippedRuns',
+  'value', 'curve', 'offset', 'ratio', 'scatter', 'scatters', 'stepRms', 'brightness', 'brightnessUncertainty', 'brightnessBefore', 'brightnessAfter', 'brightnessChange', 'changeUncertainty', 'repeatability', 'beyond', 'bright', 'dull', 'medianRatio', 'decayRatio', 'n', 'found', 'needed', 'strikes', 'partials',
+  'dcOffset', 'clippedRuns', 'fittedPartials', 'missingKeys', 'duplicateKeys', 'stages', 'harmonicCentroid', 'harmonicCentroidUncertainty', 'tristimulus1', 'tristimulus2', 'tristimulus3', 'tristimulus3Uncertainty', 'slopePartials',
   'tensionSmoothness', 'inharmonicitySmoothness', 'impedanceSmoothness', 'sizeChange', 'tensionDeviation',
 ]);
-const ENDS_IN_UNIT = /(?:G|Mm|N|Deg|Hz|Ct|Cents|S|C|K|PerK|Pct|GMm|MPa|GPa|GPerM|KgM3|KgPerS|Nm2|GPerMm3|GMm2|Mm2|Ms|Db|MPerS2|Hours|hoursPlayed|Years)$/u;
+const ENDS_IN_UNIT = /(?:G|Mm|N|Deg|Hz|Ct|Cents|S|C|K|PerK|Pct|GMm|MPa|GPa|GPerM|KgM3|KgPerS|Nm2|GPerMm3|GMm2|Mm2|Ms|MPerS2|Hours|hoursPlayed|Years|Db|DbPerOctave|Acum)$/u;
 
 /** Lists that may well hold nothing: a key without leads, no new holes, no set-ups. */
 const MAY_BE_EMPTY = new Set(['leads', 'gridMm', 'diametersMm', 'existingHoles', 'keepOutsMm', 'amounts', 'setups', 'passes', 'standing']);
@@ -166,7 +167,7 @@ describe.each(operations.map((operation) => [operation.name, operation] as const
 
   it('refuses every negative weight but front weights', () => {
     for (const { path } of numbers.filter((leaf) => /G$/u.test(String(leaf.path.at(-1))))) {
-      const mayBeNegative = ['frontWeightG', 'bareFrontWeightG', 'targetFrontWeightG', 'balanceWeightG', 'changeG', 'fromG', 'toG'].includes(String(path.at(-1)));
+      const mayBeNegative = ['frontWeightG', 'bareFrontWeightG', 'targetFrontWeightG', 'balanceWeightG', 'changeG', 'addedMassG', 'hammerChangeG', 'fromG', 'toG'].includes(String(path.at(-1)));
       if (!mayBeNegative) expect(pathsRefused(operation, replaced(example, path, -1))).toEqual([textOf(path)]);
     }
   });

@@ -9,6 +9,7 @@ import {
   frontWeightTargetOperation,
   hammerBoreOperation,
   hammerCurveOperation,
+  hammerChangeOperation,
   hammerLifeOperation,
   keyLeadsOperation,
   keyLevelOperation,
@@ -52,6 +53,15 @@ import {
   woundStringOperation,
 } from '#strings';
 import {
+  softToLoudOperation,
+  sustainMapOperation,
+  toneCompareOperation,
+  toneEvennessOperation,
+  toneOutliersOperation,
+  toneRunOperation,
+  voicingMapOperation,
+} from '#tone';
+import {
   beatRatesOperation,
   octaveStretchOperation,
   pitchRaiseOperation,
@@ -82,6 +92,7 @@ export const operations: readonly AnyOperation[] = [
   effectiveMassOperation,
   dynamicTouchOperation,
   hammerCurveOperation,
+  hammerChangeOperation,
   hammerBoreOperation,
   strikeRatioOperation,
   hammerLifeOperation,
@@ -113,6 +124,13 @@ export const operations: readonly AnyOperation[] = [
   temperamentOperation,
   pitchRaiseOperation,
   tuningDriftOperation,
+  toneRunOperation,
+  toneEvennessOperation,
+  voicingMapOperation,
+  softToLoudOperation,
+  sustainMapOperation,
+  toneOutliersOperation,
+  toneCompareOperation,
   recordingLevelOperation,
 ];
 

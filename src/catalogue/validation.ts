@@ -2,10 +2,11 @@ import { publishedActionFigures, publishedTouchFigures } from '#action';
 import { publishedBellyFigures } from '#belly';
 import { type PublishedFigure, type SourceAccess, sourceOf } from '#sources';
 import { publishedStringFigures } from '#strings';
+import { publishedSoundFigures } from '#tone';
 import { publishedTuningFigures } from '#tuning';
 
 /** Every figure worked out elsewhere that this program is held against. Adding a module's figures is a line here. */
-export const publishedFigures: readonly PublishedFigure[] = [...publishedTouchFigures, ...publishedActionFigures, ...publishedStringFigures, ...publishedBellyFigures, ...publishedTuningFigures];
+export const publishedFigures: readonly PublishedFigure[] = [...publishedTouchFigures, ...publishedActionFigures, ...publishedStringFigures, ...publishedBellyFigures, ...publishedTuningFigures, ...publishedSoundFigures];
 
 const ACCESS: Readonly<Record<SourceAccess, string>> = {
   read: 'source read',

@@ -5,6 +5,7 @@ import { calc } from './commands/calc.ts';
 import { demo } from './commands/demo.ts';
 import { exportTable } from './commands/export.ts';
 import { importTable } from './commands/import.ts';
+import { listen } from './commands/listen.ts';
 import { order } from './commands/order.ts';
 import { pianos } from './commands/pianos.ts';
 import { prove } from './commands/prove.ts';
@@ -16,7 +17,7 @@ import { print } from './output.ts';
 import { version } from './version.ts';
 
 /** Every command, in the order help shows them. Adding one is a file and a line here. */
-const commands = [serve, pianos, importTable, exportTable, prove, order, sheet, calc, audit, demo] as const;
+const commands = [serve, pianos, importTable, exportTable, prove, order, sheet, listen, calc, audit, demo] as const;
 
 /** Names of the commands, in the order help shows them. */
 export const commandNames: readonly string[] = commands.map(({ command }) => String(command).split(' ')[0] ?? '');

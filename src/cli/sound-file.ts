@@ -1,16 +1,21 @@
+import { convertSound } from '#files';
 import type { ReadSound } from '#operation';
-import { MAX_RECORDING_BYTES, type Recording, readRecording, recordingTooLarge } from '#recording';
+import { MAX_RECORDING_BYTES, isAac, readRecording, recordingTooLarge } from '#recording';
 import { type Result, map, refuse } from '#result';
 import { readNamed } from './named-file.ts';
 
-/** A recording named on the command line; its issues have paths below the name. */
-export async function readSoundFile(name: string): Promise<Result<Recording>> {
+const CONVERT_MS = 120_000;
+
+/** The bytes of a recording named on the command line, those of M4A turned to WAV; its issues have paths below the name. */
+export async function soundBytesOf(name: string): Promise<Result<Uint8Array>> {
   const bytes = await readNamed(name, { max: MAX_RECORDING_BYTES, issue: recordingTooLarge });
-  return bytes.ok ? readRecording(bytes.value) : refuse(...bytes.issues.map((issue) => ({ ...issue, path: '' })));
+  if (!bytes.ok) return refuse(...bytes.issues.map((issue) => ({ ...issue, path: '' })));
+  return isAac(bytes.value) ? convertSound(name, { mostBytes: MAX_RECORDING_BYTES, mostMs: CONVERT_MS }) : bytes;
 }
 
 /** A recording in the input of a calculation: the path of a file. */
 export const readSoundAt: ReadSound = async (given) => {
   if (typeof given !== 'string') return refuse({ code: 'type', path: '', given, allowed: 'the path of a recording', params: { kind: 'sound' } });
-  return map(await readSoundFile(given), ({ samples }) => samples);
+  const bytes = await soundBytesOf(given);
+  return bytes.ok ? map(await readRecording(bytes.value), ({ samples }) => samples) : bytes;
 };

@@ -1,3 +1,7 @@
+export { openCalcDesk } from './calc-desk.ts';
+export type { CalcDesk } from './calc-desk.ts';
+export { convertSound } from './convert-sound.ts';
+export type { ConvertLimits } from './convert-sound.ts';
 export { MAX_FILE_BYTES } from './limits.ts';
 export { planFile } from './plan-file.ts';
 export type { PlannedFile } from './plan-file.ts';

@@ -73,6 +73,10 @@ const leadFields = {
   mostLeads: z.number().int().min(0).max(8).nullable().default(null),
   /** What a new hole counts as beside the inertia of the leads: high reuses old holes first, 0 asks for least inertia alone. */
   newHoleCostG: within(0, 10000),
+  /** What each lead, each plug and each lead drilled out counts as, in the same grams. */
+  leadCostG: within(0, 10000), plugCostG: within(0, 10000), trimCostG: within(0, 10000),
+  /** Drills the shop drills leads out with. */
+  trimDrillsMm: z.array(z.number().min(1).max(36)).max(12).default([]),
   keepOuts: z.array(keepOutSchema).max(12).default([]),
   leadGPerMm3: above(0.03), woodGPerMm3: above(0.002),
   /** Front weight above which a key is called loaded too heavily. */
@@ -101,7 +105,9 @@ const regulationFields = {
   keyLevelMm: within(-30, 30), sharpHeightMm: within(0, 40), spreadMm: within(50, 200),
   /** Felt that gives and lost motion, at the key front. */
   lossMm: within(0, 5),
+  /** At the key front: dip, aftertouch, level and sharps. */
   regulationToleranceMm: above(10),
+  blowToleranceMm: above(10), letOffToleranceMm: above(10), dropToleranceMm: above(10), checkToleranceMm: above(20), spreadToleranceMm: above(10),
 };
 
 const uprightFields = {

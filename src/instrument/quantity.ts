@@ -53,11 +53,12 @@ const ofTuning = onKey('tuning');
 /** Leads that may be noted in one key, counted from the front. */
 export const leadNumbers = [1, 2, 3, 4, 5, 6] as const;
 export type LeadNumber = (typeof leadNumbers)[number];
-type LeadQuantityName = `lead${LeadNumber}${'PositionMm' | 'DiameterMm'}`;
+type LeadQuantityName = `lead${LeadNumber}${'PositionMm' | 'DiameterMm' | 'BoreMm'}`;
 
 const leadsInKey = Object.fromEntries(leadNumbers.flatMap((number) => [
   ofLeads(`lead${String(number)}PositionMm`, [-150, 280], [-400, 400]),
   ofLeads(`lead${String(number)}DiameterMm`, [5, 16], [2, 40]),
+  ofLeads(`lead${String(number)}BoreMm`, [2, 10], [0.5, 38]),
 ]).map((quantity) => [quantity.name, quantity])) as Readonly<Record<LeadQuantityName, Quantity>>;
 
 /** The one registry of measured things. Adding a quantity is one entry here and its words in the catalogue. */
@@ -111,7 +112,7 @@ export const quantities = {
   checkMm: ofRegulation('checkMm', [8, 22], [0, 80], { tolerance: 2 }),
   keyLevelMm: ofRegulation('keyLevelMm', [-2, 2], [-30, 30], { decimals: 2, tolerance: 0.2 }),
   sharpHeightMm: ofRegulation('sharpHeightMm', [11, 14], [0, 40], { tolerance: 0.3 }),
-  spreadMm: ofRegulation('spreadMm', [110, 116], [50, 200], { scope: 'instrument' }),
+  spreadMm: ofRegulation('spreadMm', [110, 116], [50, 200], { scope: 'instrument', tolerance: 0.5 }),
   damperG: ofRegulation('damperG', [0, 60], [0, 300], { unit: 'g' }),
   springTorqueGMm: ofRegulation('springTorqueGMm', [20, 500], [0, 5000], { unit: 'gmm', decimals: 0 }),
   strikeDistanceMm: ofHammers('strikeDistanceMm', [2, 270], [0.1, 600]),

@@ -2,7 +2,7 @@ import { ok, refuse } from '#result';
 import { grams } from '#units';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { type AnyOperation, calculate as calculateWith, defineOperation, describeOperation, field, fieldRowsOf, type JsonSchema, runnableExample, runOperation } from './index.ts';
+import { type AnyOperation, calculate as calculateWith, defineOperation, describeOperation, field, fieldRowsOf, type JsonSchema, type RunCase, runHere, runnableExample, runOperation } from './index.ts';
 
 const halve = defineOperation({
   name: 'halve',
@@ -79,7 +79,7 @@ describe('running an operation', () => {
   });
 });
 
-const noSound = () => Promise.resolve(refuse({ code: 'unknown', path: '', given: null, allowed: 'nothing' }));
+const noSound: RunCase = () => Promise.reject(new Error('there is no sound here'));
 const calculate = (operation: AnyOperation, raw: unknown) => calculateWith(operation, raw, noSound);
 
 describe('calculating for a script', () => {
@@ -108,12 +108,12 @@ describe('an operation that takes a recording', () => {
   const read = (given: unknown) => Promise.resolve(given === 'good.wav' ? ok({ sampleRateHz: 8000, channels: [Float64Array.of(0.25)] }) : refuse({ code: 'range', path: 'sampleRateHz', given: 1, allowed: '8000 to 384000' }));
 
   it('is given samples, whatever the door was given', async () => {
-    expect((await calculateWith(loudest, { file: 'good.wav' }, read)).answer).toEqual({ value: 0.25 });
+    expect((await calculateWith(loudest, { file: 'good.wav' }, runHere(loudest, read))).answer).toEqual({ value: 0.25 });
     expect(runOperation(loudest, runnableExample(loudest))).toEqual(ok({ value: 0.75 }));
   });
 
   it('names what is wrong with the recording and with the other fields in one breath, a refused case among the others', async () => {
-    const { answer, issues } = await calculateWith(loudest, [{ file: 'good.wav' }, { file: 'bad.wav', weightG: -1 }, { weightG: 1 }], read);
+    const { answer, issues } = await calculateWith(loudest, [{ file: 'good.wav' }, { file: 'bad.wav', weightG: -1 }, { weightG: 1 }], runHere(loudest, read));
     expect(answer).toMatchObject([{ value: 0.25 }, { problem: { status: 422 } }, { problem: { status: 422 } }]);
     expect(issues.map(({ code, path }) => [code, path])).toEqual([['range', '[1].file.sampleRateHz'], ['range', '[1].weightG'], ['required', '[2].file']]);
   });

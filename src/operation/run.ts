@@ -19,33 +19,37 @@ export interface Calculation {
 
 /**
  * Runs one case, or each case of an array: a refused case spoils none of the others.
- * Recordings are read by `read` one case at a time, so that a long list holds one in memory.
+ * Those with a recording are run by `runCase`, one at a time, so that a long list holds one in memory.
  */
-export async function calculate(operation: AnyOperation, raw: unknown, read: ReadSound): Promise<Calculation> {
+export async function calculate(operation: AnyOperation, raw: unknown, runCase: RunCase): Promise<Calculation> {
   if (!Array.isArray(raw)) {
-    const result = await runCase(operation, raw, read);
+    const [result] = await runCases(operation, [raw], runCase);
     return result.ok ? { answer: result.value, issues: [] } : { answer: refusedCase(result.issues), issues: result.issues };
   }
   if (raw.length === 0) {
     const issues: readonly Issue[] = [{ code: 'length', path: '', given: raw, allowed: `one case of ${operation.name}, or a list of at least 1`, params: { reason: 'noCase', operation: operation.name, min: 1 } }];
     return { answer: refusedCase(issues), issues };
   }
-  const results = await runCases(operation, raw, read);
+  const results = await runCases(operation, raw, runCase);
   return {
     answer: results.map((result): unknown => (result.ok ? result.value : refusedCase(result.issues))),
     issues: results.flatMap((result, index) => (result.ok ? [] : under(`[${String(index)}]`, result.issues))),
   };
 }
 
-async function runCase(operation: AnyOperation, raw: unknown, read: ReadSound): Promise<Result<unknown>> {
-  return andThen(await fillSounds(operation, raw, read), (input) => runOperation<unknown, unknown>(operation, input));
+/** How a case that holds a recording is run: here, or in a thread of its own. */
+export type RunCase = (raw: unknown) => Promise<Result<unknown>>;
+
+/** Runs cases here, their recordings read by `read`. */
+export function runHere(operation: AnyOperation, read: ReadSound): RunCase {
+  return async (raw) => andThen(await fillSounds(operation, raw, read), (input) => runOperation<unknown, unknown>(operation, input));
 }
 
-async function runCases(operation: AnyOperation, cases: readonly unknown[], read: ReadSound): Promise<readonly Result<unknown>[]> {
-  if (soundFieldsOf(operation).length === 0) return cases.map((one) => runOperation<unknown, unknown>(operation, one));
+async function runCases(operation: AnyOperation, cases: readonly unknown[], runCase: RunCase): Promise<readonly [Result<unknown>, ...Result<unknown>[]]> {
   const results: Result<unknown>[] = [];
-  for (const one of cases) results.push(await runCase(operation, one, read));
-  return results;
+  const takesSound = soundFieldsOf(operation).length > 0;
+  for (const one of cases) results.push(takesSound ? await runCase(one) : runOperation<unknown, unknown>(operation, one));
+  return results as [Result<unknown>, ...Result<unknown>[]];
 }
 
 function refusedCase(issues: readonly Issue[]): { readonly problem: Problem } {

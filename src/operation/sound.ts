@@ -21,8 +21,8 @@ export function soundField(describe = ''): z.ZodType<Samples> {
   return schema;
 }
 
-/** Turns what stands in a sound field at one door into samples; issues have paths below the field. */
-export type ReadSound = (given: unknown) => Promise<Result<Samples>>;
+/** Turns what stands in a sound field at one door into samples, or into what another place makes samples of; issues have paths below the field. */
+export type ReadSound<T = Samples> = (given: unknown) => Promise<Result<T>>;
 
 /** Names of the fields of an operation that take a recording, in their order. */
 export function soundFieldsOf(operation: AnyOperation): readonly string[] {
@@ -40,14 +40,14 @@ const namesByOperation = new WeakMap<AnyOperation, readonly string[]>();
  * One case with its recordings read. Where one cannot be read, what is wrong with the other fields is said in the same breath.
  * A field that is missing stays so, for the schema to speak about.
  */
-export async function fillSounds(operation: AnyOperation, raw: unknown, read: ReadSound): Promise<Result<unknown>> {
+export async function fillSounds(operation: AnyOperation, raw: unknown, read: ReadSound<unknown>): Promise<Result<unknown>> {
   const names = soundFieldsOf(operation);
   if (names.length === 0 || typeof raw !== 'object' || raw === null) return ok(raw);
   const filled: Record<string, unknown> = { ...raw };
   const issues: Issue[] = [];
   for (const name of names.filter((each) => filled[each] !== undefined)) {
     const sound = await read(filled[name]);
-    if (sound.ok) filled[name] = new Sound(sound.value);
+    if (sound.ok) filled[name] = isSamples(sound.value) ? new Sound(sound.value) : sound.value;
     else issues.push(...under(name, sound.issues));
   }
   if (issues.length === 0) return ok(filled);

@@ -28,7 +28,7 @@ export type { PlottedTouch, TouchAsked, TouchFigure, TouchPlotOptions } from './
 export { hammerFigures, hammerPlot, hammerSignsOf, regulationPlot, regulationSignsOf } from './regulation-plot.ts';
 export { uprightFigureOf, uprightPlot, uprightPlots, uprightSignsOf } from './upright-plot.ts';
 export type { UprightPlotName } from './upright-plot.ts';
-export type { HammerFigure, PlottedHammers, PlottedRegulation } from './regulation-plot.ts';
+export type { HammerFigure, PlottedState, StatesPlotOptions } from './regulation-plot.ts';
 export { strokeCurve } from './stroke-curve.ts';
 export type { StrokeCurveOptions } from './stroke-curve.ts';
 export { soundCurve } from './sound-curve.ts';

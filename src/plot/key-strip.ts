@@ -1,13 +1,15 @@
 import type { Mark, Scene } from './scene.ts';
 
 /** What a hole of a key is to become. */
-export type HoleUse = 'refill' | 'plug' | 'new';
+export type HoleUse = 'refill' | 'trim' | 'plug' | 'new';
 
 /** A hole through the side of a key, from the balance point toward the front. */
 export interface StripHole {
   readonly positionMm: number;
   readonly diameterMm: number;
   readonly use: HoleUse;
+  /** Hole through the middle of its lead. */
+  readonly boreMm?: number | undefined;
   /** What is said under it, line by line. */
   readonly lines: readonly string[];
 }
@@ -39,7 +41,7 @@ const LINE_PX = 11;
 const TOP_PX = 14;
 
 /**
- * One key from its bass side, to scale: old holes as they are, refilled or plugged, new ones with a cross to centre the drill,
+ * One key from its bass side, to scale: old holes as they are, refilled, drilled out or plugged, new ones with a cross to centre the drill,
  * the balance point as datum, and where no hole may come. The front is to the right.
  */
 export function keyStripScene(options: KeyStripOptions): Scene {
@@ -83,12 +85,14 @@ function drawDatum(options: KeyStripOptions, x: Across, top: number, height: num
   return [...datum, ...joins, ...options.signs.filter(({ atMm }) => inView(options, atMm)).map(({ atMm, text }): Mark => ({ type: 'text', role: 'note', x: x(atMm) + 3, y: top - 4, text, anchor: 'start', sizePx: TEXT_PX }))];
 }
 
-function drawHole({ diameterMm, use, lines }: StripHole, x: number, { middle, below, pxPerMm }: { readonly middle: number; readonly below: number; readonly pxPerMm: number }): readonly Mark[] {
+function drawHole({ diameterMm, boreMm = 0, use, lines }: StripHole, x: number, { middle, below, pxPerMm }: { readonly middle: number; readonly below: number; readonly pxPerMm: number }): readonly Mark[] {
   const radius = (diameterMm / 2) * pxPerMm;
   const role = use === 'new' ? 'planned' : 'found';
   const round: Mark = { type: 'symbol', shape: 'ring', role, x, y: middle, radiusPx: radius };
   const inside: readonly Mark[] = use === 'plug' ? [{ type: 'symbol', shape: 'cross', role, x, y: middle, radiusPx: radius * 0.6 }]
     : use === 'refill' ? [{ type: 'symbol', shape: 'dot', role, x, y: middle, radiusPx: radius }]
+    : use === 'trim' ? []
     : [{ type: 'line', role: 'axis', x1: x - radius - 2, x2: x + radius + 2, y1: middle, y2: middle }, { type: 'line', role: 'axis', x1: x, x2: x, y1: middle - radius - 2, y2: middle + radius + 2 }];
-  return [round, ...inside, ...lines.map((text, index): Mark => ({ type: 'text', role: index === 0 ? 'label' : 'note', x, y: below + index * LINE_PX, text, anchor: 'middle', sizePx: TEXT_PX }))];
+  const bore: readonly Mark[] = boreMm === 0 ? [] : [{ type: 'symbol', shape: 'ring', role: 'planned', x, y: middle, radiusPx: (boreMm / 2) * pxPerMm }];
+  return [round, ...inside, ...bore, ...lines.map((text, index): Mark => ({ type: 'text', role: index === 0 ? 'label' : 'note', x, y: below + index * LINE_PX, text, anchor: 'middle', sizePx: TEXT_PX }))];
 }

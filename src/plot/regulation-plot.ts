@@ -6,24 +6,22 @@ import type { Scene } from './scene.ts';
 
 type Options = Omit<KeyPlotOptions, 'series' | 'band' | 'target' | 'limit' | 'unitSign' | 'axis'>;
 
-/** The regulation of one state, with the word its marks go by. */
-export interface PlottedRegulation {
+/** What was worked out of one state, with the word its marks go by. */
+export interface PlottedState<Worked> {
   readonly state: State;
   readonly label: string;
-  readonly regulation: RegulationAnalysis;
+  readonly worked: Worked;
 }
 
-export type RegulationPlotOptions = Options & {
-  readonly name: RegulationName;
-  /** Earlier states first. */
-  readonly states: readonly PlottedRegulation[];
-  readonly toleranceMm: number;
-};
+/** Options of a plot of one figure over the keys; earlier states first. */
+export type StatesPlotOptions<Name, Worked> = Options & { readonly name: Name; readonly states: readonly PlottedState<Worked>[] };
+
+export type RegulationPlotOptions = StatesPlotOptions<RegulationName, RegulationAnalysis> & { readonly toleranceMm: number };
 
 /** Plots one figure of the regulation over the keyboard, states overlaid, with what is asked of each key and its tolerance. */
 export function regulationPlot({ name, states, toleranceMm, ...options }: RegulationPlotOptions): Scene {
-  const series = states.map(({ state, label, regulation }) => ({ state, label, points: regulation.keys.map(({ key, read }) => ({ key, value: read[name] })) }));
-  const asked = states[0]?.regulation.keys.map((key) => key.asked[name]) ?? [];
+  const series = states.map(({ state, label, worked }) => ({ state, label, points: worked.keys.map(({ key, read }) => ({ key, value: read[name] })) }));
+  const asked = states[0]?.worked.keys.map((key) => key.asked[name]) ?? [];
   const moved = (by: number): readonly (number | undefined)[] => asked.map((value) => (value === undefined ? undefined : value + by));
   return keyPlot({ ...options, series, ...(asked.some((value) => value !== undefined) ? { target: asked, band: { from: moved(-toleranceMm), to: moved(toleranceMm) } } : {}), unitSign: 'mm' });
 }
@@ -47,17 +45,7 @@ function signOf({ read, asked, findings }: RegulatedKey): KeySign | undefined {
 export const hammerFigures = ['strikeRatio', 'feltOverWoodMm', 'boreMm', 'squarenessDeg'] as const;
 export type HammerFigure = (typeof hammerFigures)[number];
 
-/** The hammers of one state, with the word their marks go by. */
-export interface PlottedHammers {
-  readonly state: State;
-  readonly label: string;
-  readonly hammers: HammerAnalysis;
-}
-
-export type HammerPlotOptions = Options & {
-  readonly figure: HammerFigure;
-  /** Earlier states first. */
-  readonly states: readonly PlottedHammers[];
+export type HammerPlotOptions = StatesPlotOptions<HammerFigure, HammerAnalysis> & {
   readonly published: PublishedStrike;
   /** Least felt by key (index = key − 1). */
   readonly leastFeltMm: readonly number[];
@@ -66,12 +54,12 @@ export type HammerPlotOptions = Options & {
 const SIGN: Readonly<Record<HammerFigure, string>> = { strikeRatio: '', feltOverWoodMm: 'mm', boreMm: 'mm', squarenessDeg: '°' };
 
 /** Plots one figure of the hammers over the keyboard: strike ratios over what was published, felt over the least, bore over the level one. */
-export function hammerPlot({ figure, states, published, leastFeltMm, ...options }: HammerPlotOptions): Scene {
-  const series = states.map(({ state, label, hammers }) => ({ state, label, points: hammers.keys.map((hammer) => ({ key: hammer.key, value: valueOf(figure, hammer) })) }));
+export function hammerPlot({ name: figure, states, published, leastFeltMm, ...options }: HammerPlotOptions): Scene {
+  const series = states.map(({ state, label, worked }) => ({ state, label, points: worked.keys.map((hammer) => ({ key: hammer.key, value: valueOf(figure, hammer) })) }));
   const aims = {
     strikeRatio: { band: { from: published.from, to: published.to }, target: published.measured },
     feltOverWoodMm: { limit: leastFeltMm },
-    boreMm: { target: states.at(-1)?.hammers.keys.map(({ levelBoreMm }) => levelBoreMm) ?? [] },
+    boreMm: { target: states.at(-1)?.worked.keys.map(({ levelBoreMm }) => levelBoreMm) ?? [] },
     squarenessDeg: { limit: 0 },
   } as const satisfies Readonly<Record<HammerFigure, Pick<KeyPlotOptions, 'band' | 'target' | 'limit'>>>;
   return keyPlot({ ...options, series, ...aims[figure], ...(figure === 'strikeRatio' ? { domain: [0, Math.max(0.15, ...series.flatMap(({ points }) => points.map(({ value = 0 }) => value)))] as const } : {}), unitSign: SIGN[figure] });

@@ -1,25 +1,13 @@
 import type { AnalysedUpright } from '#action';
-import type { KeyNumber, State } from '#instrument';
-import { type KeyPlotOptions, keyPlot } from './key-plot.ts';
+import type { KeyNumber } from '#instrument';
+import { keyPlot } from './key-plot.ts';
 import type { KeySign } from './keyboard-scene.ts';
+import type { StatesPlotOptions } from './regulation-plot.ts';
 import type { Scene } from './scene.ts';
 
 /** The figures of an upright that are plotted over the keys, grams at the key front. */
 export const uprightPlots = ['balance', 'spring', 'damper'] as const;
 export type UprightPlotName = (typeof uprightPlots)[number];
-
-/** The touch of one state, with the word its marks go by. */
-export interface PlottedUpright {
-  readonly state: State;
-  readonly label: string;
-  readonly keys: readonly AnalysedUpright[];
-}
-
-export type UprightPlotOptions = Omit<KeyPlotOptions, 'series' | 'band' | 'target' | 'limit' | 'unitSign' | 'axis'> & {
-  readonly name: UprightPlotName;
-  /** Earlier states first. */
-  readonly states: readonly PlottedUpright[];
-};
 
 /** What a plot shows of a key; `undefined` where it is not known. */
 export function uprightFigureOf(name: UprightPlotName, { balanceWeightG, springShareG, damperShareG }: AnalysedUpright): number | undefined {
@@ -27,9 +15,9 @@ export function uprightFigureOf(name: UprightPlotName, { balanceWeightG, springS
 }
 
 /** Plots one figure of an upright over the keyboard, states overlaid; the weighed balance over the one by the parts. */
-export function uprightPlot({ name, states, ...options }: UprightPlotOptions): Scene {
-  const series = states.map(({ state, label, keys }) => ({ state, label, points: keys.map((key) => ({ key: key.key, value: uprightFigureOf(name, key) })) }));
-  const byParts = name === 'balance' ? states.at(-1)?.keys.map((key) => key.byParts?.balanceWeightG) : undefined;
+export function uprightPlot({ name, states, ...options }: StatesPlotOptions<UprightPlotName, readonly AnalysedUpright[]>): Scene {
+  const series = states.map(({ state, label, worked }) => ({ state, label, points: worked.map((key) => ({ key: key.key, value: uprightFigureOf(name, key) })) }));
+  const byParts = name === 'balance' ? states.at(-1)?.worked.map((key) => key.byParts?.balanceWeightG) : undefined;
   return keyPlot({ ...options, series, unitSign: 'g', ...(byParts?.some((value) => value !== undefined) === true ? { target: byParts } : {}) });
 }
 

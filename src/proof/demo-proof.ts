@@ -1,4 +1,4 @@
-import { actionTermsSchema, instrumentSchema, scaleTermsSchema } from '#instrument';
+import { actionTermsSchema, instrumentSchema, scaleTermsSchema, tuningTermsSchema } from '#instrument';
 import { createSay } from '#text';
 import { demoShop, standingOf } from '#workshop';
 import type { ProofInput } from './input.ts';
@@ -13,6 +13,7 @@ export function demoProof(locale = 'en', change: Partial<ProofInput> = {}): Proo
     instrument: instrumentSchema.parse({ ...piano.draft, id: 'demo', workshopId: 'demo', cycle: 1, demo: true }),
     sessions, readings, cycle: 1, intent: piano.intent,
     terms: piano.steps.flatMap((step) => (step.kind === 'scale' ? [scaleTermsSchema.parse(step.terms)] : [])).at(-1) ?? null,
+    tuningTerms: piano.steps.flatMap((step) => (step.kind === 'tuning' ? [tuningTermsSchema.parse(step.terms)] : [])).at(-1) ?? null,
     action: piano.steps.flatMap((step) => (step.kind === 'action' ? [actionTermsSchema.parse(step.terms)] : [])).at(-1) ?? null,
     head: { seq: 1234, hash: 'b94d27b9934d3e08a52e52d7da7dabfac484efe37a5380ee9088f7ace2efcde9' },
     printedAt: '2026-11-25T10:00:00Z', locale, say: createSay(locale),

@@ -1,9 +1,9 @@
 import type { LeastWork, RegulationAnalysis, RegulationInput, TouchAnalysis } from '#action';
 import type { BellyAnalysis, BellyInput } from '#belly';
-import type { Instrument, Reading, State, TouchIntent, WeighingSession } from '#instrument';
+import type { Instrument, KeyNumber, Reading, State, TouchIntent, TuningTerms, WeighingSession } from '#instrument';
 import type { ScaleAnalysis } from '#strings';
 import type { Say } from '#text';
-import type { BearingAssumption, Person, RegulationAssumption, ScaleAssumption } from '#workshop';
+import type { BearingAssumption, JudgedSpread, Person, RegulationAssumption, ScaleAssumption, TuningAssumption } from '#workshop';
 
 /** What a proof says of the instrument; `null` and an empty name print as not stated. */
 export interface ProofInstrument extends Pick<Instrument, 'name' | 'maker' | 'serial' | 'year' | 'lengthMm' | 'firstMidi' | 'lastMidi' | 'demo'> {
@@ -40,6 +40,26 @@ export interface ProvedRegulation {
   readonly analysis: RegulationAnalysis;
   readonly assumed: readonly RegulationAssumption[];
   readonly tolerances: RegulationInput['tolerances'];
+  readonly spread?: JudgedSpread | undefined;
+}
+
+/** Pitch and unisons of one state; cents. */
+export interface TunedState {
+  readonly state: ProvedState;
+  /** Off equal temperament. */
+  readonly pitches: ReadonlyMap<KeyNumber, number>;
+  /** Off the curve. */
+  readonly off: ReadonlyMap<KeyNumber, number>;
+  readonly unisons: ReadonlyMap<KeyNumber, number>;
+}
+
+/** The tuning of the states it was read in, against one curve. */
+export interface ProvedTuning {
+  readonly curve: ReadonlyMap<KeyNumber, number>;
+  readonly states: readonly TunedState[];
+  readonly terms: TuningTerms | null;
+  readonly assumed: readonly TuningAssumption[];
+  readonly smoothness: number;
 }
 
 /** Everything a proof is made of. Clock and language come in from outside; nothing is looked up. */
@@ -58,6 +78,8 @@ export interface ProofInput {
   readonly bellies?: readonly ProvedBelly[] | undefined;
   /** Regulation as found and as finished, where any was read; left out or empty: the proof has no such part. */
   readonly regulations?: readonly ProvedRegulation[] | undefined;
+  /** Pitch and unisons, where any was read; left out: the proof has no such part. */
+  readonly tuning?: ProvedTuning | undefined;
   /** The plan of least work, where jobs were taken from it; left out: the proof has no such part. */
   readonly leastWork?: LeastWork | undefined;
   /** Standing readings, for the remarks made at the keys, the climate of the bearing and who measured. */

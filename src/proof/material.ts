@@ -1,9 +1,10 @@
 import { type LeastWork, type TouchAnalysis, analyseRegulation, analyseTouch, leastWork } from '#action';
 import { analyseBelly } from '#belly';
-import { type ActionTerms, type Instrument, type Reading, type ScaleTerms, type State, type WeighingSession, quantityOf, states } from '#instrument';
+import { type ActionTerms, type Instrument, type Reading, type ScaleTerms, type State, type TuningTerms, type WeighingSession, quantityOf, states } from '#instrument';
 import { analyseScale } from '#strings';
 import { LEAST_WORK, type WorkItem, bearingInputOf, leastWorkInputOf, regulationInputOf, scaleInputOf, touchInputOf } from '#workshop';
 import type { ProofInput, ProofInstrument, ProvedBelly, ProvedRegulation, ProvedScale, ProvedState } from './input.ts';
+import { tuningOfMaterial } from './tuning-material.ts';
 
 /** What a proof is read from: an instrument with its sessions and standing readings, from a store or from files. */
 export interface ProofMaterial extends Pick<ProofInput, 'cycle' | 'intent' | 'head' | 'printedAt' | 'locale' | 'say' | 'title' | 'people'> {
@@ -15,6 +16,8 @@ export interface ProofMaterial extends Pick<ProofInput, 'cycle' | 'intent' | 'he
   readonly terms?: ScaleTerms | null;
   /** What is stated and asked of the action; files state nothing. */
   readonly action?: ActionTerms | null;
+  /** What is stated and asked of the tuning; files state nothing. */
+  readonly tuningTerms?: TuningTerms | null;
   /** Jobs on the list of work; files have none. */
   readonly work?: readonly WorkItem[];
 }
@@ -31,7 +34,7 @@ export function proofInputOf(material: ProofMaterial): ProofInput {
     readings.some((reading) => reading.cycle === cycle && reading.state === state && quantityOf(reading.quantity).part === 'touch') ? analyseTouch(touchInputOf({ instrument, sessions, readings, cycle, state, intent })) : null;
   const found = touchOf('found');
   const scaleAt = scalesOnce(material);
-  return { ...material, found, finished: touchOf('finished'), leastWork: leastWorkOf(material, instrument, found), scales: scalesOf(material, scaleAt), bellies: belliesOf(material, scaleAt), regulations: regulationsOf(material, instrument.kind) };
+  return { ...material, found, finished: touchOf('finished'), leastWork: leastWorkOf(material, instrument, found), scales: scalesOf(material, scaleAt), bellies: belliesOf(material, scaleAt), regulations: regulationsOf(material, instrument.kind), tuning: tuningOfMaterial(material) };
 }
 
 /** The plan of least work by what is stated now, where a job of this stay was taken from such a plan. */
@@ -89,7 +92,7 @@ function belliesOf(material: ProofMaterial, scaleAt: ScaleAt): readonly ProvedBe
 function regulationsOf(material: ProofMaterial, kind: 'grand' | 'upright'): readonly ProvedRegulation[] {
   const { instrument: { firstMidi, lastMidi }, readings, cycle, action = null } = material;
   return (['found', 'finished'] as const).filter((state) => isNoted(material, state, 'regulation')).map((state) => {
-    const { input, assumed } = regulationInputOf({ instrument: { kind, firstMidi, lastMidi }, readings, cycle, state, terms: action });
-    return { state, analysis: analyseRegulation(input), assumed, tolerances: input.tolerances };
+    const { input, assumed, spread } = regulationInputOf({ instrument: { kind, firstMidi, lastMidi }, readings, cycle, state, terms: action });
+    return { state, analysis: analyseRegulation(input), assumed, tolerances: input.tolerances, spread };
   });
 }

@@ -54,10 +54,22 @@ describe('buildProof', () => {
   });
 
   it.each([['found', { finished: null }], ['finished', { found: null }]] as const)('works when only %s was measured', (state, change) => {
-    const input = demoProof('en', { ...change, scales: [], bellies: [], regulations: [] });
+    const input = demoProof('en', { ...change, scales: [], bellies: [], regulations: [], tuning: undefined });
     expect(keyTables(input)).toHaveLength(1);
     const text = textOf(buildProof(input));
     expect(text).not.toContain(state === 'found' ? 'As finished' : 'As found');
+  });
+
+  it('tells pitch and unisons against the curve, counts only by what is asked, and leaves them out where none was read', () => {
+    const input = demoProof('en');
+    const [found, finished] = input.tuning?.states ?? [];
+    const inside = [...(finished?.off.values() ?? [])].filter((value) => Math.abs(value) <= 1.5).length;
+    const text = textOf(buildProof(input));
+    expect(text).toContain(`On the curve\t0 of 88 within ± 1.5\u00A0ct\t${String(inside)} of 88 within ± 1.5\u00A0ct`);
+    expect(found?.off.size).toBe(88);
+    const unasked = textOf(buildProof({ ...input, ...(input.tuning === undefined ? {} : { tuning: { ...input.tuning, terms: null } }) }));
+    expect(unasked).not.toContain('On the curve');
+    expect(textOf(buildProof({ ...input, tuning: undefined }))).not.toContain('Widest unison');
   });
 
   it('counts the regulation as found inside what was asked, and leaves it out where none was read', () => {
@@ -69,7 +81,7 @@ describe('buildProof', () => {
   });
 
   it('says so when nothing was measured at all', () => {
-    const text = textOf(buildProof(demoProof('en', { found: null, finished: null, scales: [], bellies: [], regulations: [] })));
+    const text = textOf(buildProof(demoProof('en', { found: null, finished: null, scales: [], bellies: [], regulations: [], tuning: undefined })));
     expect(text).toContain('there is nothing to prove');
   });
 

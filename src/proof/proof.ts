@@ -12,6 +12,7 @@ import { sourcesOf } from './sources.ts';
 import { stringsOf } from './strings.ts';
 import { summaryOf } from './summary.ts';
 import { tablesOf } from './tables.ts';
+import { tuningOf } from './tuning.ts';
 
 /**
  * Builds the proof of an instrument: cover, the touch with summary against tolerance, findings, plots and tables, the strings and the bearing
@@ -34,7 +35,7 @@ export function buildProof(input: ProofInput): ReportDocument {
       pageOf: say('proof.pageOf'),
     },
     blocks: [
-      ...coverOf(input), ...touchOf(input), ...leastWorkOf(input), ...regulationOf(input), ...stringsOf(input), ...bellyOf(input), ...methodOf(input), ...sourcesOf(input),
+      ...coverOf(input), ...touchOf(input), ...leastWorkOf(input), ...regulationOf(input), ...stringsOf(input), ...bellyOf(input), ...tuningOf(input), ...methodOf(input), ...sourcesOf(input),
     ],
   });
 }

@@ -2,6 +2,7 @@ import { type RegulationName, type RegulationOfRegister, type RegulationRow, reg
 import { compassOf } from '#instrument';
 import { regulationPlot } from '#plot';
 import { type Block, type Cell, type FigureBlock, asStated, bare, cell } from '#report';
+import { sayOfSpread } from '#workshop';
 import { DRAWING_WIDTH_PX } from './cover.ts';
 import type { ProofInput, ProvedRegulation } from './input.ts';
 import { uprightPartsOf } from './uprights.ts';
@@ -26,15 +27,23 @@ export function regulationOf(input: ProofInput): readonly Block[] {
       columns: [column(say('proof.regulation'), 2.4), column(say('proof.regulation.asked'), 3.4), ...regulations.map(({ state }) => column(say(`proof.state.${state}`), 3.4))],
       rows: shown.map((name) => [cell(say(`quantity.${name}.name`)), askedCell(name, first, input), ...regulations.map(({ analysis }) => countedCell(analysis.rows.find((row) => row.name === name), input))]),
     } as const, { type: 'paragraph', size: 'small', text: say('proof.regulation.registers') } as const]),
+    ...spreadsOf(input),
     ...uprightPartsOf(input),
     { type: 'list', items: [...new Set(regulations.flatMap(({ assumed }) => assumed))].map((what) => say(`regulation.assumed.${what}`)) },
     ...shown.filter((name) => DRAWN.has(name)).slice(0, MOST_DRAWN).map((name) => plotOf(name, regulations, input)),
   ];
 }
 
+/** The spread of each state in one line. */
+function spreadsOf(input: ProofInput): readonly Block[] {
+  const { say, regulations = [] } = input;
+  const items = regulations.flatMap(({ state, spread }) => (spread === undefined ? [] : [`${say(`proof.state.${state}`)}: ${sayOfSpread(say, spread, (value) => `${bare(value, input, { decimals: 1 })}\u00A0mm`)}`]));
+  return items.length === 0 ? [] : [{ type: 'heading', level: 2, text: say('regulation.spread') }, { type: 'list', items }];
+}
+
 function plotOf(name: RegulationName, regulations: readonly ProvedRegulation[], { say, instrument, locale }: ProofInput): FigureBlock {
   const title = say(`quantity.${name}.name`);
-  const states = regulations.map(({ state, analysis }) => ({ state, label: say(`proof.state.${state}`), regulation: analysis }));
+  const states = regulations.map(({ state, analysis }) => ({ state, label: say(`proof.state.${state}`), worked: analysis }));
   const alt = say('regulation.plots.described', { what: title, states: states.map(({ label }) => label).join(', ') });
   const scene = regulationPlot({ name, states, toleranceMm: regulations[0]?.tolerances[name] ?? 0, compass: compassOf(instrument), locale, widthPx: DRAWING_WIDTH_PX, heightPx: 190, title, description: alt, yLabel: title });
   return { type: 'figure', scene, alt, caption: '' };

@@ -1,5 +1,5 @@
 import { type Result, ok, refuse } from '#result';
-import { refuseDamaged, refuseFile } from './issues.ts';
+import { refuseCut, refuseDamaged, refuseFile } from './issues.ts';
 import { type Shape, mostFrames, noSamples, tooLong } from './limits.ts';
 import type { Samples } from '#numerics';
 
@@ -73,8 +73,8 @@ class Gathered {
   }
 
   samples(): Result<Samples> {
-    const { sampleRateHz, channels } = this.#shape;
-    if (this.#frames === 0) return refuse(noSamples);
+    const { sampleRateHz, channels, frames } = this.#shape;
+    if (this.#frames === 0) return frames === null ? refuse(noSamples) : refuseCut(0, frames / sampleRateHz);
     return ok({ sampleRateHz, channels: Array.from({ length: channels }, (_, channel) => this.#listOf(channel)) });
   }
 

@@ -21,6 +21,9 @@ export const MAX_RECORDING_BYTES = 4 * MAX_VALUES;
 /** Largest sample taken from a file of floating point figures, where full scale is 1: 120 dB above it no converter reaches. */
 export const MAX_LEVEL = 1_000_000;
 
+/** Largest sample taken from a file compressed with loss: 18 dB above full scale, where only damage leads. */
+export const MAX_LOSSY_LEVEL = 8;
+
 /** What a header says of a recording. `frames` counts the samples of one channel; null where the header does not say. */
 export interface Shape {
   readonly sampleRateHz: number;

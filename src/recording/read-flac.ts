@@ -1,5 +1,5 @@
 import { type Result, ok } from '#result';
-import { decodeBlocks } from './decode-blocks.ts';
+import { type BlockDecoder, decodeBlocks } from './decode-blocks.ts';
 import { holdToNumbers } from './hold-to-numbers.ts';
 import { refuseCut, refuseHeader } from './issues.ts';
 import { afterTag } from './kind.ts';
@@ -52,9 +52,15 @@ function toFullScale(channels: readonly Float64Array[], bits: number): void {
   for (const list of channels) for (let frame = 0; frame < list.length; frame += 1) list[frame] = Math.round((list[frame] ?? 0) * (full - 1)) / full;
 }
 
-async function openDecoder() {
+/** The decoder prints what is wrong with a frame and goes on: it is made to end instead, by the step in which it puts the error into words. */
+async function openDecoder(): Promise<BlockDecoder> {
   const { FLACDecoder } = await import('@wasm-audio-decoders/flac');
   const decoder = new FLACDecoder();
   await decoder.ready;
+  const { _common: common } = (decoder as unknown as { readonly _decoder: { readonly _common: { codeToString: (at: number) => string } } })._decoder;
+  const words = common.codeToString;
+  common.codeToString = (at) => {
+    throw new Error(words(at));
+  };
   return decoder;
 }

@@ -18,7 +18,7 @@ export async function readMp3(bytes: Uint8Array): Promise<Result<Decoded>> {
   const head = mp3HeadOf(bytes);
   if (!head.ok) return head;
   const { from, to, sampleRateHz, channels } = head.value;
-  const samples = await decodeBlocks(bytes.subarray(from, to), openDecoder, { sampleRateHz, channels, frames: null });
+  const samples = await decodeBlocks(bytes.subarray(from, to), openMp3Decoder, { sampleRateHz, channels, frames: null });
   return samples.ok ? holdToNumbers({ samples: samples.value, coding: 'lossy', bits: null }) : samples;
 }
 
@@ -26,7 +26,7 @@ export async function readMp3(bytes: Uint8Array): Promise<Result<Decoded>> {
  * The decoder tries a block again and again after an error, for ever when the error stays: it is made to end with the
  * first by the step in which it puts the error into words. A test holds the library to that.
  */
-async function openDecoder(): Promise<BlockDecoder> {
+export async function openMp3Decoder(): Promise<BlockDecoder> {
   const { MPEGDecoder } = await import('mpg123-decoder');
   const decoder = new MPEGDecoder();
   await decoder.ready;

@@ -1,6 +1,6 @@
-import { type AnyOperation, type ReadSound, readJson, soundFieldsOf } from '#operation';
-import { readRecording } from '#recording';
-import { type Issue, map, refuse } from '#result';
+import { openCalcDesk } from '#files';
+import { type AnyOperation, type ReadSound, type RunCase, fillSounds, readJson, soundFieldsOf } from '#operation';
+import { type Issue, ok, refuse } from '#result';
 import type { Context } from 'hono';
 import { accepted } from './failure.ts';
 import { isForm, readBody } from './read-body.ts';
@@ -33,10 +33,21 @@ async function formOf(context: Context): Promise<FormData> {
   }
 }
 
+/** One thread for all that is asked: a second recording waits, so that memory holds one. */
+const desk = openCalcDesk({ threads: 1, mostMs: 120_000 });
+
+/** Runs cases with recordings in a thread: the server answers others meanwhile, and after a decoder that failed or hung. */
+export function runInThread(operation: AnyOperation): RunCase {
+  return async (raw) => {
+    const filled = await fillSounds(operation, raw, uploadedBytes);
+    return filled.ok ? desk.run(operation.name, filled.value) : filled;
+  };
+}
+
 /** A recording over HTTP: a part of a form, or bytes in base64. */
-export const readUploadedSound: ReadSound = async (given) => {
-  if (given instanceof Blob) return map(await readRecording(new Uint8Array(await given.arrayBuffer())), ({ samples }) => samples);
+const uploadedBytes: ReadSound<unknown> = async (given) => {
+  if (given instanceof Blob) return ok(new Uint8Array(await given.arrayBuffer()));
   if (typeof given !== 'string') return refuse({ code: 'type', path: '', given, allowed: 'a recording', params: { kind: 'sound' } });
-  if (!/^[\w+/-]+={0,2}\s*$/u.test(given)) return refuse({ code: 'format', path: '', given, allowed: 'base64 (RFC 4648)', params: { reason: 'recordingBase64' } });
-  return map(await readRecording(new Uint8Array(Buffer.from(given, 'base64'))), ({ samples }) => samples);
+  if (!/^[A-Za-z\d+/]+={0,2}\s*$/u.test(given)) return refuse({ code: 'format', path: '', given, allowed: 'base64 (RFC 4648)', params: { reason: 'recordingBase64' } });
+  return ok(new Uint8Array(Buffer.from(given, 'base64')));
 };

@@ -2,7 +2,7 @@ import { type AnyOperation, calculate, describeOperation } from '#operation';
 import { problemOf } from '#result';
 import { createSay } from '#text';
 import type { Hono } from 'hono';
-import { readCalcInput, readUploadedSound } from './calc-input.ts';
+import { readCalcInput, runInThread } from './calc-input.ts';
 import { Refusal, answerProblem } from './failure.ts';
 import { localeOf, sayKeyOf } from './locale.ts';
 
@@ -20,7 +20,7 @@ export function mountCalculations(app: Hono, operations: readonly AnyOperation[]
     const name = context.req.param('name');
     const operation = byName.get(name);
     if (operation === undefined) throw new Refusal('notFound', [], `There is no operation ${JSON.stringify(name)}; the list stands at /api/calc`);
-    const { answer, issues } = await calculate(operation, await readCalcInput(context, operation), readUploadedSound);
+    const { answer, issues } = await calculate(operation, await readCalcInput(context, operation), runInThread(operation));
     context.header('cache-control', 'no-store');
     if (issues.length > 0 && !Array.isArray(answer)) return answerProblem(problemOf('refused', issues));
     return context.json(answer as object);

@@ -49,7 +49,7 @@ async function proofOf(store: BenchStore, id: string, { locale, printedAt, ...qu
   const { instrument, head } = piano;
   const cycle = query.cycle === undefined ? instrument.cycle : Number(query.cycle);
   const [readings, people] = await Promise.all([store.listReadings(id, cycle), store.listPeople(SHOP)]);
-  const { scale: terms, ...stay } = stayOf(piano, cycle);
-  const material = { ...stay, terms, instrument, readings, head, people, printedAt, locale, say: createSay(locale) };
+  const { scale: terms, tuning: tuningTerms, ...stay } = stayOf(piano, cycle);
+  const material = { ...stay, terms, tuningTerms, instrument, readings, head, people, printedAt, locale, say: createSay(locale) };
   return { document: buildProof(proofInputOf(material)), name: instrument.name };
 }

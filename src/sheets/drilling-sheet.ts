@@ -1,7 +1,7 @@
 import { compassOf } from '#instrument';
 import { type ReportDocument, type TableBlock, asStated, bare, cell, noteRuns } from '#report';
 import { type LeadPlan, type PlannedLeads, type PrintedTable, leadPlanOf } from '#workshop';
-import { checkLine, metalOf, stripPages } from './drilling-strips.ts';
+import { checkLine, metalOf, stripPages, useOf } from './drilling-strips.ts';
 import { type Sheet, type SheetMaterial, sheetDocument } from './sheet.ts';
 
 /** The leads noted as planned, one strip a key at 1 : 1 to lay on the key, with what is to be bought, drilled and plugged. */
@@ -45,9 +45,10 @@ function factsOf({ keys, rules }: LeadPlan, material: SheetMaterial) {
   const fact = (label: string, value: string) => ({ label, value: cell(value) });
   const newHoles = keys.reduce((sum, { leads }) => sum + leads.filter(({ hole }) => hole === 'new').length, 0);
   const plugs = keys.reduce((sum, key) => sum + key.plugs.length, 0);
+  const trimmed = keys.reduce((sum, { leads }) => sum + leads.filter(({ isTrimmed }) => isTrimmed).length, 0);
   return [
     fact(say('sheet.drilling.keys'), say('sheet.drilling.keysOf', { count: keys.length, changed: keys.filter(({ isChanged }) => isChanged).length })),
-    fact(say('sheet.drilling.holes'), say('sheet.drilling.holesOf', { holes: newHoles, plugs })),
+    fact(say('sheet.drilling.holes'), say('sheet.drilling.holesOf', { holes: newHoles, plugs, trimmed })),
     fact(say('actionTerms.field.leadGPerMm3'), asStated(rules.leadDensityGPerMm3, material)),
   ];
 }
@@ -72,10 +73,10 @@ function sizesTable(keys: readonly PlannedLeads[], material: SheetMaterial): Tab
 /** One row a hole, in full precision. */
 function tableOf(material: SheetMaterial): PrintedTable {
   return {
-    header: ['key', 'use', 'positionMm', 'diameterMm', 'massG'],
+    header: ['key', 'use', 'positionMm', 'diameterMm', 'boreMm', 'massG'],
     rows: planOf(material).keys.flatMap(({ key, leads, plugs, bed }) => [
-      ...leads.map((lead) => [key, lead.hole === 'new' ? 'new' : 'refill', lead.positionMm, lead.diameterMm, bed === undefined ? '' : metalOf(lead, bed)]),
-      ...plugs.map((lead) => [key, 'plug', lead.positionMm, lead.diameterMm, '']),
+      ...leads.map((lead) => [key, useOf(lead), lead.positionMm, lead.diameterMm, lead.boreMm ?? '', bed === undefined ? '' : metalOf(lead, bed)]),
+      ...plugs.map((lead) => [key, 'plug', lead.positionMm, lead.diameterMm, '', '']),
     ]),
   };
 }

@@ -3,7 +3,7 @@ import { type Compass, noteNameOf } from '#instrument';
 import { type HoleUse, type Scene, type StripHole, keyStripScene } from '#plot';
 import { type Block, type FigureBlock, asStated, bare } from '#report';
 import { gramsPerCubicMillimetre } from '#units';
-import type { PlannedLeads } from '#workshop';
+import type { PlannedLead, PlannedLeads } from '#workshop';
 import type { SheetMaterial } from './sheet.ts';
 
 /** Drawing units to a millimetre of paper: a whole number, so that whole millimetres are drawn without rounding. */
@@ -91,14 +91,19 @@ function titleOf({ key, effect, measuredFrontWeightG: before }: PlannedLeads, co
 /** The holes of a key with what is to be done to each. */
 function holesOf({ leads, plugs, bed }: PlannedLeads, material: SheetMaterial): readonly StripHole[] {
   const { say } = material;
-  const hole = (lead: PlannedLeads['plugs'][number], use: HoleUse): StripHole => ({
+  const hole = (lead: Lead, use: HoleUse): StripHole => ({
     ...lead, use,
     lines: [
-      say(`leads.use.${use}`), `\u2300\u00A0${asStated(lead.diameterMm, material)}`, `${asStated(Number(lead.positionMm.toFixed(3)), material)}\u00A0mm`,
+      say(`leads.use.${use}`), `\u2300\u00A0${asStated(lead.diameterMm, material)}${lead.boreMm === undefined ? '' : ` ${say('leads.bored.short', { bore: asStated(lead.boreMm, material) })}`}`, `${asStated(Number(lead.positionMm.toFixed(3)), material)}\u00A0mm`,
       ...(use === 'plug' || bed === undefined ? [] : [`${bare(metalOf(lead, bed), material, { decimals: 1 })}\u00A0g`]),
     ],
   });
-  return [...leads.map((lead) => hole(lead, lead.hole === 'new' ? 'new' : 'refill')), ...plugs.map((lead) => hole(lead, 'plug'))];
+  return [...leads.map((lead) => hole(lead, useOf(lead))), ...plugs.map((lead) => hole(lead, 'plug'))];
+}
+
+/** What is to be done for a lead. */
+export function useOf({ hole, isTrimmed }: PlannedLead): HoleUse {
+  return hole === 'new' ? 'new' : isTrimmed ? 'trim' : 'refill';
 }
 
 /** The metal of a lead itself, without the wood drilled out for it: what the scale shows. */

@@ -1,7 +1,7 @@
 import { type RegulationAnalysis, type RegulationName, type RegulationOfRegister, analyseRegulation, orderOfWork } from '#action';
 import { type KeyNumber, compassOf, noteNameOf } from '#instrument';
 import { type Block, type Cell, type KeyValuesBlock, type ReportDocument, type TableBlock, asStated, bare, cell, noteRuns } from '#report';
-import { type GatheredRegulation, type PrintedTable, regulationInputOf } from '#workshop';
+import { type GatheredRegulation, type PrintedTable, regulationInputOf, sayOfSpread } from '#workshop';
 import { uprightBlocksOf } from './upright-blocks.ts';
 import { type Sheet, type SheetMaterial, sheetDocument } from './sheet.ts';
 
@@ -51,7 +51,7 @@ function documentOf(material: SheetMaterial): ReportDocument {
   });
 }
 
-function factsOf({ material, gathered: { input: { floats, levers } } }: Worked): KeyValuesBlock['rows'] {
+function factsOf({ material, gathered: { input: { floats, levers }, spread } }: Worked): KeyValuesBlock['rows'] {
   const { say } = material;
   const unknown = cell(say('proof.notStated'), 'quiet');
   const ratios = [levers.natural, levers.sharp].map((one) => (one === undefined ? '–' : bare(one.distanceRatio, material, { decimals: 2 }))).join(' / ');
@@ -60,6 +60,7 @@ function factsOf({ material, gathered: { input: { floats, levers } } }: Worked):
     { label: say('sheet.regulation.floats'), value: cell(floats === undefined ? say('regulation.terms.none') : say(`actionTerms.regulationFloats.${floats}`)) },
     { label: say('sheet.regulation.ratio'), value: loss === undefined ? unknown : cell(ratios) },
     { label: say('sheet.regulation.loss'), value: loss === undefined ? unknown : cell(`${asStated(loss.lossMm, material)}\u00A0mm`) },
+    ...(spread === undefined ? [] : [{ label: say('regulation.spread'), value: cell(sayOfSpread(say, spread, (value) => `${bare(value, material, { decimals: 1 })}\u00A0mm`)) }]),
   ];
 }
 

@@ -7,8 +7,8 @@ import { hertz } from '#units';
 import { type GatheredTuning, type PrintedTable, stiffNoteOf, tuningInputOf } from '#workshop';
 import { type Sheet, type SheetMaterial, sheetDocument } from './sheet.ts';
 
-/** Keys in one of the tables, so that both strips fill a page of either paper. */
-const KEYS_IN_TABLE = 44;
+/** Keys in one of the tables: in two strips a whole keyboard fits a page of either paper. */
+const KEYS_IN_TABLE = 88;
 
 /** Where every note is to be: the targets of the tuning curve by key, with the octave to listen to and room to note what was found and left. */
 export const tuningSheet: Sheet = {
@@ -99,11 +99,12 @@ function targetTable(keys: readonly Row[], material: SheetMaterial): TableBlock 
   const { say, instrument } = material;
   const compass = compassOf(instrument);
   const column = (label: string, width: number) => ({ label, align: 'end', width } as const);
+  const room = (label: string) => ({ label, align: 'start', width: 1.9 } as const);
   return {
     type: 'table', strips: 2, rowHeads: true, caption: say('sheet.tuning.table'),
     columns: [
-      column(say('sheet.column.key'), 1), { label: '', align: 'start', width: 1.1 }, column('ct', 1.3), column('Hz', 1.9), column(say('sheet.tuning.column.octave'), 1.3),
-      column(say('sheet.tuning.column.beats'), 1.5), column(say('sheet.tuning.column.found'), 1.6), column(say('sheet.tuning.column.left'), 1.6),
+      column(say('sheet.column.key'), 1), { label: '', align: 'start', width: 1.2 }, column('ct', 1.3), column('Hz', 1.9), column(say('sheet.tuning.column.octave'), 1.3),
+      column(say('sheet.tuning.column.beats'), 1.6), room(say('sheet.tuning.column.found')), room(say('sheet.tuning.column.left')),
     ],
     rows: keys.map(({ key, offsetCt, frequencyHz, octave }): readonly Cell[] => [
       cell(String(key)), cell(noteNameOf(compass, key), 'strong'), cell(bare(offsetCt, material, { signed: true, decimals: 1 }), 'strong'), cell(bare(frequencyHz, material, { decimals: 2 })),

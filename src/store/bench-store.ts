@@ -1,6 +1,6 @@
 import type { ActionTerms, ActionTermsDraft, Instrument, InstrumentDraft, KeptRecording, photoTypes, Observation, ObservationDraft, Reading, Recording, RecordingDraft, RecordingFormat, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, TuningPass, TuningPassDraft, TuningTerms, TuningTermsDraft, WeighingSession } from '#instrument';
 import type { Issue } from '#result';
-import type { Analysis, AnalysisTask, Answer, Job, JobFailure, LogEvent, Person, ReadingBatch, ReadingBatchAnswer, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from '#workshop';
+import type { Analysis, AnalysisTask, Answer, ExpectedReadings, Job, JobFailure, LogEvent, Person, ReadingBatch, ReadingBatchAnswer, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from '#workshop';
 
 /** Workshop that holds the shop's own instruments, and the one the demo lives in. */
 export const SHOP = 'shop';
@@ -108,7 +108,7 @@ export interface BenchStore {
   finishJob(jobId: string, worker: string, answer: unknown): Promise<boolean>;
   failJob(jobId: string, worker: string, failure: JobFailure, mayRetry: boolean): Promise<void>;
   releaseJobs(worker: string | null): Promise<void>;
-  addWork(id: string, items: readonly WorkItemDraft[], by: string): Promise<readonly WorkItem[]>;
+  addWork(id: string, items: readonly WorkItemDraft[], by: string, expected?: ExpectedReadings): Promise<readonly WorkItem[]>;
   changeWork(id: string, workId: string, change: { status?: WorkItem['status']; remark?: string }, by: string): Promise<WorkItem>;
   listEvents(id: string, options?: { before?: number; limit?: number }): Promise<readonly LogEvent[]>;
   undo(id: string, seq: number, by: string): Promise<LogEvent>;

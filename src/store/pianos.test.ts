@@ -113,6 +113,21 @@ describe.each(engines)('instruments, sessions, intents and work ($name)', ({ ope
     expect((await store().getPiano(piano.id)).sessions).toMatchObject([{ id: session.id, state: 'found', dampers: 'lifted', stepG: 1 }]);
   });
 
+  it('writes jobs and the readings expected once they are done as one event, which one undo takes back, or neither', async () => {
+    const piano = await store().addPiano(SHOP, grand, 'p1');
+    const item = { cycle: 1, key: 40, remedy: 'easeBushing', stage: 1 } as const;
+    const expected = (typed: string) => ({ cycle: 1, locale: 'de', entries: [{ quantity: 'downWeightG', scope: 'key' as const, index: 40, typed, basis: 'derived' as const }] });
+    expect(await failureOf(store().addWork(piano.id, [item], 'p1', expected('much')))).toMatchObject({ reason: 'refused', issues: [{ path: 'entries[0].typed' }] });
+    expect((await store().getPiano(piano.id)).work).toEqual([]);
+    await store().addWork(piano.id, [item], 'p1', expected('49,5'));
+    expect(await store().listReadings(piano.id)).toMatchObject([{ state: 'planned', value: 49.5, basis: 'derived', sessionId: null }]);
+    const [event] = await store().listEvents(piano.id, { limit: 1 });
+    expect(event?.changes.map(({ entity }) => entity)).toEqual(['work', 'reading']);
+    await store().undo(piano.id, event?.seq ?? 0, 'p1');
+    expect([(await store().getPiano(piano.id)).work, await store().listReadings(piano.id)]).toEqual([[], []]);
+    expect(await store().audit(piano.id)).toMatchObject({ whole: true });
+  });
+
   it('keeps jobs in their order, and says when one was done', async () => {
     const piano = await store().addPiano(SHOP, grand, 'p1');
     const jobs = await store().addWork(piano.id, [{ cycle: 1, key: 40, remedy: 'easeBushing', stage: 1, remeasure: ['downWeightG'] }, { cycle: 1, key: null, remedy: 'other', remark: 'wipe the key frame', stage: 5 }], 'p1');

@@ -34,6 +34,7 @@ import { strokeOperation } from './de/stroke-operation.ts';
 import { stringOperations } from './de/string-operations.ts';
 import { tone } from './de/tone.ts';
 import { touch } from './de/touch.ts';
+import { toneCompass } from './de/tone-compass.ts';
 import { tuning } from './de/tuning.ts';
 import { tuningOperations } from './de/tuning-operations.ts';
 import { tuningQuantities } from './de/tuning-quantities.ts';
@@ -52,6 +53,7 @@ export const de: Readonly<Record<MessageKey, string>> = {
   ...actionOperations,
   ...strokeOperation,
   ...planningOperations,
+  ...toneCompass,
   ...tuning,
   ...tuningOperations,
   ...stringOperations,

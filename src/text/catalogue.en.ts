@@ -33,6 +33,7 @@ import { strokeOperation } from './en/stroke-operation.ts';
 import { stringOperations } from './en/string-operations.ts';
 import { tone } from './en/tone.ts';
 import { touch } from './en/touch.ts';
+import { toneCompass } from './en/tone-compass.ts';
 import { tuning } from './en/tuning.ts';
 import { tuningOperations } from './en/tuning-operations.ts';
 import { tuningQuantities } from './en/tuning-quantities.ts';
@@ -51,6 +52,7 @@ export const en = {
   ...actionOperations,
   ...strokeOperation,
   ...planningOperations,
+  ...toneCompass,
   ...tuning,
   ...tuningOperations,
   ...stringOperations,

@@ -10,16 +10,26 @@ const RUNS = 3;
 /** Whether the tops of the wave are cut off: several flat tops at one height, holding more samples than the slopes beside them. @source OWN */
 export function isClipped({ channels }: Samples): boolean {
   return channels.some((channel) => {
-    let peak = 0;
-    for (const x of channel) peak = Math.max(peak, Math.abs(x));
+    const peak = peakOf(channel);
     let [top, near, runs, run] = [0, 0, 0, 0];
-    for (const x of channel) {
-      const share = Math.abs(x) / peak;
-      run = share >= TOP ? run + 1 : 0;
+    for (let at = 0; at < channel.length; at++) {
+      const x = Math.abs(channel[at] ?? 0);
+      if (x < NEAR * peak) {
+        run = 0;
+        continue;
+      }
+      const isTop = x >= TOP * peak;
+      run = isTop ? run + 1 : 0;
       if (run === RUN) runs++;
-      if (share >= TOP) top++;
-      else if (share >= NEAR) near++;
+      if (isTop) top++;
+      else near++;
     }
     return peak > 0 && runs >= RUNS && top > near;
   });
+}
+
+function peakOf(channel: Float64Array): number {
+  let peak = 0;
+  for (let at = 0; at < channel.length; at++) peak = Math.max(peak, Math.abs(channel[at] ?? 0));
+  return peak;
 }

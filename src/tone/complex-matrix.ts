@@ -1,4 +1,4 @@
-import { solvePositive, type ComplexList } from '#numerics';
+import type { ComplexList } from '#numerics';
 
 /** A small square complex matrix, rows one after the other. */
 export interface ComplexMatrix extends ComplexList {
@@ -40,18 +40,50 @@ export function innerProduct(x: ComplexList, y: ComplexList): { readonly re: num
   return { re, im };
 }
 
-/** Solves A·x = b for a Hermitian positive definite A = P + iQ through the real system [[P, −Q], [Q, P]] of twice the size. */
-export function solveHermitian({ size, re, im }: ComplexMatrix, right: ComplexList): ComplexList | undefined {
-  const real = new Float64Array(4 * size * size);
+/** Cholesky's factor of a Hermitian positive definite matrix, A = L·Lᴴ; `undefined` where it is none. @source GOLUB-VAN-LOAN */
+export function factorOf({ size, re, im }: ComplexMatrix): ComplexMatrix | undefined {
+  const lower = zeroMatrix(size);
   for (let row = 0; row < size; row++) {
-    for (let column = 0; column < size; column++) {
-      const [p, q] = [re[row * size + column] ?? 0, im[row * size + column] ?? 0];
-      real[row * 2 * size + column] = p;
-      real[(row + size) * 2 * size + column + size] = p;
-      real[row * 2 * size + column + size] = -q;
-      real[(row + size) * 2 * size + column] = q;
+    for (let column = 0; column <= row; column++) {
+      let [x, y] = [re[row * size + column] ?? 0, im[row * size + column] ?? 0];
+      for (let k = 0; k < column; k++) {
+        const [a, b, c, d] = [lower.re[row * size + k] ?? 0, lower.im[row * size + k] ?? 0, lower.re[column * size + k] ?? 0, lower.im[column * size + k] ?? 0];
+        x -= a * c + b * d;
+        y -= b * c - a * d;
+      }
+      if (column === row) {
+        if (!(x > 0)) return undefined;
+        lower.re[row * size + row] = Math.sqrt(x);
+      } else {
+        const pivot = lower.re[column * size + column] ?? 1;
+        lower.re[row * size + column] = x / pivot;
+        lower.im[row * size + column] = y / pivot;
+      }
     }
   }
-  const x = solvePositive(real, Float64Array.from([...right.re, ...right.im]));
-  return x === undefined ? undefined : { re: x.slice(0, size), im: x.slice(size) };
+  return lower;
+}
+
+/** Solves A·x = b through the factor of A: L·y = b, then Lᴴ·x = y. */
+export function solveWith({ size, re, im }: ComplexMatrix, right: ComplexList): ComplexList {
+  const x = { re: right.re.slice(), im: right.im.slice() };
+  const take = (row: number, from: number, a: number, b: number): void => {
+    const [c, d] = [x.re[from] ?? 0, x.im[from] ?? 0];
+    x.re[row] = (x.re[row] ?? 0) - (a * c - b * d);
+    x.im[row] = (x.im[row] ?? 0) - (a * d + b * c);
+  };
+  const divide = (row: number): void => {
+    const pivot = re[row * size + row] ?? 1;
+    x.re[row] = (x.re[row] ?? 0) / pivot;
+    x.im[row] = (x.im[row] ?? 0) / pivot;
+  };
+  for (let row = 0; row < size; row++) {
+    for (let k = 0; k < row; k++) take(row, k, re[row * size + k] ?? 0, im[row * size + k] ?? 0);
+    divide(row);
+  }
+  for (let row = size - 1; row >= 0; row--) {
+    for (let k = row + 1; k < size; k++) take(row, k, re[k * size + row] ?? 0, -(im[k * size + row] ?? 0));
+    divide(row);
+  }
+  return x;
 }

@@ -1,5 +1,5 @@
 import type { ComplexList } from '#numerics';
-import { type ComplexMatrix, columnOf, innerProduct, solveHermitian, timesVector, zeroMatrix } from './complex-matrix.ts';
+import { type ComplexMatrix, columnOf, factorOf, innerProduct, solveWith, timesVector, zeroMatrix } from './complex-matrix.ts';
 
 /** Exponents of damped lines, per sample: z_j^m = e^((re + i·im)·m); re below nought is damping. */
 export type Exponents = ComplexList;
@@ -106,6 +106,7 @@ function setAt(list: ComplexList | undefined, at: number, re: number, im: number
 interface State {
   readonly exponents: Exponents;
   readonly products: Products;
+  readonly factor: ComplexMatrix;
   readonly amplitudes: readonly ComplexList[];
   readonly residual: number;
 }
@@ -113,15 +114,11 @@ interface State {
 /** Amplitudes follow from the exponents: G·a = Φᴴy; what is left over is ‖y‖² − Σ (Φᴴy)ᴴa. */
 function stateAt(exponents: Exponents, channels: readonly ComplexList[], energy: number): State | undefined {
   const products = productsOf(exponents, channels);
-  const amplitudes: ComplexList[] = [];
-  let residual = energy;
-  for (const right of products.withData) {
-    const amplitude = solveHermitian(products.gram, right);
-    if (amplitude === undefined) return undefined;
-    amplitudes.push(amplitude);
-    residual -= innerProduct(right, amplitude).re;
-  }
-  return Number.isFinite(residual) ? { exponents, products, amplitudes, residual: Math.max(residual, energy * 1e-15) } : undefined;
+  const factor = factorOf(products.gram);
+  if (factor === undefined) return undefined;
+  const amplitudes = products.withData.map((right) => solveWith(factor, right));
+  const residual = amplitudes.reduce((left, amplitude, at) => left - innerProduct(products.withData[at] ?? amplitude, amplitude).re, energy);
+  return Number.isFinite(residual) ? { exponents, products, factor, amplitudes, residual: Math.max(residual, energy * 1e-15) } : undefined;
 }
 
 interface Normal {
@@ -133,15 +130,12 @@ interface Normal {
  * Normal equations of the exponents with the amplitudes projected out, U = (I − ΦG⁻¹Φᴴ)·mΦ:
  * H_jk = (UᴴU)_jk·Σ_c ā_cj·a_ck and g_j = Σ_c ā_cj·(Uᴴy_c)_j, where UᴴU = R − Q·G⁻¹·Q and Uᴴy = E − Q·a.
  */
-function normalOf({ products: { gram, first, second, firstWithData }, amplitudes }: State): Normal | undefined {
-  const { size } = gram;
+function normalOf({ products: { first, second, firstWithData }, factor, amplitudes }: State): Normal {
+  const { size } = first;
   const matrix = zeroMatrix(size);
   const gradient = { re: new Float64Array(size), im: new Float64Array(size) };
   for (let k = 0; k < size; k++) {
-    const column = columnOf(first, k);
-    const solved = solveHermitian(gram, column);
-    if (solved === undefined) return undefined;
-    const drop = timesVector(first, solved);
+    const drop = timesVector(first, solveWith(factor, columnOf(first, k)));
     for (let j = 0; j < size; j++) {
       const [p, q] = [(second.re[j * size + k] ?? 0) - (drop.re[j] ?? 0), (second.im[j * size + k] ?? 0) - (drop.im[j] ?? 0)];
       for (const { re, im } of amplitudes) {
@@ -182,10 +176,12 @@ export function fitLines(channels: readonly ComplexList[], start: Exponents): Li
   const energy = channels.reduce((sum, channel) => sum + innerProduct(channel, channel).re, 0);
   const count = channels[0]?.re.length ?? 0;
   let state = stateAt(start, channels, energy);
-  let normal = state === undefined ? undefined : normalOf(state);
-  for (let load = 1e-3, steps = 0; steps < MOST_STEPS && load < 1e8 && state !== undefined && normal !== undefined; steps++) {
-    const step = solveHermitian(loaded(normal.matrix, load), normal.gradient);
-    if (step === undefined) return undefined;
+  if (state === undefined) return undefined;
+  let normal = normalOf(state);
+  for (let load = 1e-3, steps = 0; steps < MOST_STEPS && load < 1e8; steps++) {
+    const factor = factorOf(loaded(normal.matrix, load));
+    if (factor === undefined) return undefined;
+    const step = solveWith(factor, normal.gradient);
     const next = stateAt(moved(state.exponents, step), channels, energy);
     const settled = Math.max(...step.re.map(Math.abs), ...step.im.map(Math.abs)) * count < SETTLED;
     if (next !== undefined && next.residual < state.residual) {
@@ -195,16 +191,13 @@ export function fitLines(channels: readonly ComplexList[], start: Exponents): Li
     } else load *= 10;
     if (settled) break;
   }
-  return state === undefined || normal === undefined ? undefined : fitOf(state, normal.matrix);
+  return fitOf(state, normal.matrix);
 }
 
 function fitOf({ exponents, amplitudes, residual }: State, matrix: ComplexMatrix): LinesFit | undefined {
-  const spread = new Float64Array(matrix.size);
-  for (let j = 0; j < matrix.size; j++) {
-    const unit = { re: Float64Array.from({ length: matrix.size }, (_, row) => Number(row === j)), im: new Float64Array(matrix.size) };
-    const column = solveHermitian(matrix, unit);
-    if (column === undefined) return undefined;
-    spread[j] = column.re[j] ?? 0;
-  }
+  const factor = factorOf(matrix);
+  if (factor === undefined) return undefined;
+  const unit = (j: number): ComplexList => ({ re: Float64Array.from({ length: matrix.size }, (_, row) => Number(row === j)), im: new Float64Array(matrix.size) });
+  const spread = Float64Array.from({ length: matrix.size }, (_, j) => solveWith(factor, unit(j)).re[j] ?? 0);
   return { exponents, amplitudes, residual, spread };
 }

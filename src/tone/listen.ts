@@ -8,7 +8,7 @@ import { TONE_METHOD } from './method.ts';
 import { type Sounding, soundingOf } from './onset.ts';
 import type { Line } from './partial.ts';
 import { type HeardString, type NumberedPartial, stringOf } from './partials.ts';
-import { type Peak, type Spectrum, peaksOf, spectrumOfSpan } from './spectrum.ts';
+import { type Peak, peaksOf, spectrumOfSpan } from './spectrum.ts';
 import { type StiffFit, type StiffLaw, partialHzOf } from './stiff-law.ts';
 
 /** Why no note was named. */
@@ -93,6 +93,9 @@ export interface ListenOptions {
 /** After the thump of the attack. */
 const SETTLED_S = 0.03;
 const LOOK_S = 1.36;
+/** The noise is looked for from here on, for this long. */
+const NOISE_FROM_S = 0.3;
+const NOISE_S = 0.68;
 const LEAST_S = 0.25;
 const LOWEST_RATE_HZ = 4000;
 /** Three partials of a low string, or two of a high one, that stand well over the noise. */
@@ -108,8 +111,6 @@ const UNISONS_APART_CENTS = 2;
 /** A second comb: this much energy beside the first, or as much of its score. */
 const SECOND_SHARE = 0.2;
 const SECOND_DB = -25;
-/** A told key is doubted from this far off. */
-const WRONG_KEY_CENTS = 60;
 
 /**
  * Listens to one struck note: its key, f0 and B with their law, set of partials and uncertainty from the scatter about the law, partials
@@ -123,7 +124,7 @@ export function listenToNote(samples: Samples, { key, compass = compass88, a4Hz 
   if (sounding === undefined) return nothing('silence');
   if (sounding.endS - sounding.onsetS < LEAST_S) return nothing('short');
   const spectrum = spectrumOfSpan(samples, { fromS: sounding.onsetS + SETTLED_S, toS: Math.min(sounding.endS, sounding.onsetS + LOOK_S) });
-  const snrDb = snrDbOf(samples, sounding, spectrum);
+  const snrDb = snrDbOf(samples, sounding);
   const peaks = peaksOf(spectrum);
   const comb = bestCombOf(peaks);
   if (comb === undefined || comb.score < LEAST_SCORE) return nothing('noise', { snrDb });
@@ -131,16 +132,25 @@ export function listenToNote(samples: Samples, { key, compass = compass88, a4Hz 
   const pitch = pitchOf(heard);
   if (pitch === undefined || !isString(heard, pitch)) return nothing('no-string', { snrDb });
   const place = keyNear(compass, a4Hz, pitch);
-  const found = { clipped, snrDb, hum: humIn(heard.zoomable, heard.window) !== undefined, two: hasSecond(comb, peaks), wrong: key !== undefined && isOther(key, compass, a4Hz, pitch) };
+  const found = { clipped, snrDb, hum: humIn(heard.zoomable, heard.window) !== undefined, two: hasSecond(comb, peaks), wrong: key !== undefined && key !== place };
   return noteOf({ samples, sounding, heard, pitch, found, key: place, offsetFrom: equalTemperedHzOf(compass, place, a4Hz) });
 }
 
 function isUsable({ sampleRateHz, channels }: Samples): boolean {
-  return sampleRateHz >= LOWEST_RATE_HZ && channels.length > 0 && channels.every((channel) => channel.every(Number.isFinite));
+  return sampleRateHz >= LOWEST_RATE_HZ && channels.length > 0 && channels.every(isFinite);
 }
 
-/** Mean power over the first 2 s against the mean of the noise floor, all channels together. */
-function snrDbOf({ sampleRateHz, channels }: Samples, { onsetS, endS }: Sounding, { floor }: Spectrum): number {
+function isFinite(channel: Float64Array): boolean {
+  let sum = 0;
+  for (let at = 0; at < channel.length; at++) sum += 0 * (channel[at] ?? 0);
+  return sum === 0;
+}
+
+/** Mean power over the first 2 s against the noise between the partials, all channels together; looked at once the attack has died away, without edges. */
+function snrDbOf(samples: Samples, { onsetS, endS }: Sounding): number {
+  const { sampleRateHz, channels } = samples;
+  const fromS = Math.min(onsetS + NOISE_FROM_S, (onsetS + endS) / 2);
+  const { floor } = spectrumOfSpan(samples, { fromS, toS: Math.min(endS, fromS + NOISE_S) }, NOISE_S);
   const [from, to] = [Math.round(onsetS * sampleRateHz), Math.round(Math.min(endS, onsetS + 2) * sampleRateHz)];
   const power = channels.reduce((sum, channel) => sum + channel.subarray(from, to).reduce((part, x) => part + x * x, 0), 0) / (to - from);
   const noise = floor.reduce((sum, value) => sum + value, 0) / floor.length;
@@ -174,11 +184,6 @@ function isString({ partials }: HeardString, { f0Hz, inharmonicityB, fit }: Pitc
 function keyNear(compass: Compass, a4Hz: number, pitch: Pitch): KeyNumber {
   const midi = 69 + 12 * Math.log2(partialHzOf(pitch, 1) / a4Hz);
   return Math.min(keyCountOf(compass), Math.max(1, Math.round(midi) - compass.firstMidi + 1));
-}
-
-/** Whether the pitch is too far from a key to be it. */
-function isOther(key: KeyNumber, compass: Compass, a4Hz: number, pitch: Pitch): boolean {
-  return Math.abs(1200 * Math.log2(partialHzOf(pitch, 1) / equalTemperedHzOf(compass, key, a4Hz))) > WRONG_KEY_CENTS;
 }
 
 /** Whether what the comb leaves is another note. */
@@ -250,8 +255,13 @@ function tonePartialOf({ n, frequencyHz, frequencyUncertaintyHz, single, strings
 /** Highest partial whose strings the spread of the unison is read from. */
 const UNISON_PARTIALS = 6;
 
-/** Distance of the outer strings: the median over the lowest partials that show more than one. */
+/** How far the strings of a note lie apart: twice the standard deviation of their lines, weighted by power, the median over the lowest partials. */
 function spreadOf(partials: readonly TonePartial[]): Cents {
-  const spreads = partials.filter(({ n }) => n <= UNISON_PARTIALS).map(({ lines }) => (lines.length < 2 ? 0 : Math.max(...lines.map(({ offsetCents }) => offsetCents)) - Math.min(...lines.map(({ offsetCents }) => offsetCents))));
+  const spreads = partials.filter(({ n }) => n <= UNISON_PARTIALS).map(({ lines }) => {
+    const powers = lines.map(({ levelDb }) => 10 ** (levelDb / 10));
+    const total = powers.reduce((sum, power) => sum + power, 0);
+    const moment = (of: (offset: number) => number): number => lines.reduce((sum, { offsetCents }, at) => sum + (powers[at] ?? 0) * of(offsetCents), 0) / total;
+    return lines.length < 2 ? 0 : 2 * Math.sqrt(Math.max(0, moment((x) => x * x) - moment((x) => x) ** 2));
+  });
   return cents(spreads.length === 0 ? 0 : medianOf(spreads));
 }

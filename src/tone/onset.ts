@@ -21,9 +21,10 @@ function blockEnergiesOf({ sampleRateHz, channels }: Samples): Float64Array {
   const block = Math.max(1, Math.round(BLOCK_S * sampleRateHz));
   const energies = new Float64Array(Math.floor((channels[0]?.length ?? 0) / block));
   for (const channel of channels) {
-    for (let at = 0; at < energies.length * block; at++) {
-      const index = Math.floor(at / block);
-      energies[index] = (energies[index] ?? 0) + (channel[at] ?? 0) ** 2;
+    for (let index = 0; index < energies.length; index++) {
+      let energy = 0;
+      for (let at = index * block; at < (index + 1) * block; at++) energy += (channel[at] ?? 0) ** 2;
+      energies[index] = (energies[index] ?? 0) + energy;
     }
   }
   return energies;

@@ -22,19 +22,24 @@ export interface HeardPartial {
 const MOST_LINES = 3;
 /** A line this far below the strongest is not a string of its own. */
 const FAINTEST_DB = -30;
+/** At the edges of the band its shape lets through so little that an amplitude means nothing. */
+const LEAST_GAIN = 0.2;
 
 /** Fits one damped line, and where the data bear more, two or three, to the band around a partial. Choice by BIC. @source SCHWARZ-1978 */
 export function partialIn(band: Baseband, mostLines = MOST_LINES): HeardPartial | undefined {
   const first = fitLines(band.channels, firstStart(band.channels));
   if (first === undefined || !stays(first)) return undefined;
   let best = first;
-  for (let fit: LinesFit | undefined = first, count = 2; count <= mostLines && fit !== undefined; count++) {
-    fit = withOneMore(band.channels, fit);
-    if (fit !== undefined && criterion(fit, band) < criterion(best, band)) best = fit;
+  for (let count = 2; count <= mostLines; count++) {
+    const more = withOneMore(band.channels, best);
+    if (more === undefined || criterion(more, band) >= criterion(best, band)) break;
+    best = more;
   }
   const energy = energyOf(band.channels);
   const [single] = linesOf(first, band);
-  return single === undefined ? undefined : { single, lines: audible(linesOf(best, band)), explained: 1 - best.residual / energy };
+  if (single === undefined) return undefined;
+  const inside = linesOf(best, band).filter(({ frequencyHz }) => band.gainAt(frequencyHz - band.centreHz) > LEAST_GAIN);
+  return { single, lines: inside.length === 0 ? [single] : audible(inside), explained: 1 - best.residual / energy };
 }
 
 const energyOf = (channels: readonly ComplexList[]): number => channels.reduce((sum, { re, im }) => sum + re.reduce((part, x, m) => part + x * x + (im[m] ?? 0) ** 2, 0), 0);

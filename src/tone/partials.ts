@@ -28,9 +28,13 @@ const SHORTEST_S = 0.6;
 /** After the thump of the attack. */
 const ATTACK_S = 0.05;
 /** Half width of the band a partial is looked at in: below the next partial, wide enough for strings that disagree. */
-const halfWidthOf = (f0Hz: number): number => Math.min(0.45 * f0Hz, Math.max(30, 0.015 * f0Hz));
-/** How far, as a share of the pitch, a partial may lie from where the law through its neighbours has it. */
+const halfWidthOf = (f0Hz: number): number => Math.min(0.45 * f0Hz, Math.max(20, 0.015 * f0Hz));
+/** How far a partial may lie from where the law through its neighbours has it: a share of the pitch, and at most so many cents. */
 const EXPECTED_WITHIN = 0.06;
+const EXPECTED_WITHIN_CENTS = 15;
+/** So many times the scatter of the partials about the law, and two bins. */
+const SCATTERS = 5;
+const BINS = 2;
 /** Partials above the highest of the comb are asked for until this many in a row are missing. */
 const MOST_MISSED = 3;
 const MOST_PARTIALS = 80;
@@ -105,11 +109,12 @@ function stringsOf(lines: readonly Line[], seconds: number): readonly Line[] {
 function pointedTo(fit: StiffFit, teeth: readonly NumberedPartial[], spectrum: Spectrum, f0Hz: number): readonly { readonly n: number; readonly frequencyHz: number }[] {
   const taken = new Set(teeth.map(({ n }) => n));
   const highest = Math.max(...taken);
+  const within = 2 ** (Math.min(EXPECTED_WITHIN_CENTS, SCATTERS * fit.scatterCents) / 1200) - 1;
   const found: { readonly n: number; readonly frequencyHz: number }[] = [];
   for (let n = 1, missed = 0; n <= MOST_PARTIALS && (n <= highest || missed < MOST_MISSED); n++) {
     if (taken.has(n)) continue;
     const placeHz = partialHzOf(fit, n);
-    const frequencyHz = placeHz > HIGHEST_HZ ? undefined : lineNear(spectrum, placeHz, EXPECTED_WITHIN * f0Hz);
+    const frequencyHz = placeHz > HIGHEST_HZ ? undefined : lineNear(spectrum, placeHz, Math.min(EXPECTED_WITHIN * f0Hz, within * placeHz + BINS * spectrum.binHz));
     if (frequencyHz === undefined) missed += n > highest ? 1 : 0;
     else {
       found.push({ n, frequencyHz });

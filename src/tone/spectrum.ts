@@ -1,11 +1,11 @@
-import { type Samples, medianOf, powerOfTwoFrom, realSpectrumOf } from '#numerics';
+import { type Samples, powerOfTwoFrom, realSpectrumOf } from '#numerics';
 
 /** Power in each bin of frequency, all channels together, and the noise under it. */
 export interface Spectrum {
   readonly binHz: number;
   /** Scaled so that white noise of variance v has the mean v a channel. */
   readonly power: Float64Array;
-  /** Mean power of the noise in the bin: median of the band around it over ln 2. */
+  /** Mean power of the noise in the bin: first quartile of the band around it over ln 4/3. */
   readonly floor: Float64Array;
 }
 
@@ -25,6 +25,8 @@ const RISE_S = 0.06;
 /** A band of the noise floor is this wide at least, and a sixth of an octave. */
 const FLOOR_BAND_HZ = 160;
 const FLOOR_BAND_RATIO = 2 ** (1 / 6);
+/** First quartile of an exponential distribution of mean 1: most bins of a band may hold a partial without raising its floor. */
+const QUARTILE = Math.log(4 / 3);
 /** Noise alone passes it once in 10⁷ bins: e^(−10^1.2). */
 const PEAK_ABOVE_DB = 12;
 const MOST_PEAKS = 250;
@@ -40,10 +42,11 @@ function taper(at: number, count: number, rise: number): number {
 }
 
 /** Power spectrum of a span of time. P_k = Σ_channels |Σ_t w_t·x_t·e^(−2πikt/N)|² / Σ w². @source OWN */
-export function spectrumOfSpan({ sampleRateHz, channels }: Samples, { fromS, toS }: Span): Spectrum {
-  const from = Math.round(fromS * sampleRateHz);
-  const count = Math.min(Math.round(toS * sampleRateHz), channels[0]?.length ?? 0) - from;
-  const rise = Math.min(Math.round(RISE_S * sampleRateHz), count / 4);
+export function spectrumOfSpan(samples: Samples, span: Span, riseS = RISE_S): Spectrum {
+  const { sampleRateHz, channels } = samples;
+  const from = Math.round(span.fromS * sampleRateHz);
+  const count = Math.min(Math.round(span.toS * sampleRateHz), channels[0]?.length ?? 0) - from;
+  const rise = Math.min(Math.round(riseS * sampleRateHz), count / 2);
   const window = Float64Array.from({ length: count }, (_, at) => taper(at, count, rise));
   const scale = 1 / window.reduce((sum, w) => sum + w * w, 0);
   const size = powerOfTwoFrom(count);
@@ -56,14 +59,14 @@ export function spectrumOfSpan({ sampleRateHz, channels }: Samples, { fromS, toS
   return { binHz, power, floor: floorOf(power, binHz) };
 }
 
-/** Noise under the partials: the median of bands, laid through in a straight line between their middles. */
+/** Noise under the partials: from the first quartile of bands, laid through in a straight line between their middles. */
 function floorOf(power: Float64Array, binHz: number): Float64Array {
   const middles: number[] = [];
   const levels: number[] = [];
   for (let low = 0; low < power.length;) {
     const high = Math.min(power.length, Math.max(low + Math.ceil(FLOOR_BAND_HZ / binHz), Math.ceil(low * FLOOR_BAND_RATIO)));
     middles.push((low + high) / 2);
-    levels.push(medianOf(Array.from(power.subarray(low, high))) / Math.LN2);
+    levels.push((power.slice(low, high).sort()[(high - low) >> 2] ?? 0) / QUARTILE);
     low = high;
   }
   return interpolated(middles, levels, power.length);

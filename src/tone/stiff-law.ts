@@ -33,6 +33,7 @@ export interface StiffFit {
 /** Ends the influence of a partial this many standard deviations off; 95 % efficient on normal scatter. @source BEATON-TUKEY-1974 */
 const TUKEY = 4.685;
 const MOST_STEPS = 60;
+const MOST_STARTS = 200;
 const CENTS = 1200 / Math.LN2;
 /** Fewer cannot outvote one that is wrong. */
 const ROBUST_FROM = 5;
@@ -99,15 +100,21 @@ function fitted(rows: readonly Row[], law: StiffLaw): (StiffFit & { readonly dev
   return state === undefined ? undefined : reported(rows, state, law, terms);
 }
 
-/** Straight line through (fₙ/n)² over n², the partials alike. */
+/** Of the laws through two partials each, the one that most others lie close to: no single wild partial tilts it. @source ROUSSEEUW-1984 */
 function startOf(rows: readonly Row[]): Weighed {
-  const squares = rows.map(({ n, value }) => [n ** 2, Math.exp(2 * value)] as const);
-  const mean = (at: 0 | 1): number => squares.reduce((sum, pair) => sum + pair[at], 0) / squares.length;
-  const [x, y] = [mean(0), mean(1)];
-  const slope = squares.reduce((sum, [u, v]) => sum + (u - x) * (v - y), 0) / squares.reduce((sum, [u]) => sum + (u - x) ** 2, 0);
-  const square = y - slope * x;
-  const at: Unknowns = square > 0 ? [0.5 * Math.log(square), slope / square, 0] : [0.5 * Math.log(y), 0, 0];
-  return { at, scatter: spreadOf(residualsOf(rows, at), 2), weights: rows.map(() => 1) };
+  const pairs = rows.flatMap((low, at) => rows.slice(at + Math.max(1, Math.floor(rows.length / 3))).map((high) => throughPair(low, high)));
+  const starts = pairs.filter((_, at) => at % Math.ceil(pairs.length / MOST_STARTS) === 0);
+  const middling = (at: Unknowns): number => medianOf(residualsOf(rows, at).map(Math.abs));
+  const best = starts.map((at) => ({ at, off: middling(at) })).reduce((least, start) => (start.off < least.off ? start : least));
+  return { at: best.at, scatter: spreadOf(residualsOf(rows, best.at), 2), weights: rows.map(() => 1) };
+}
+
+/** f0 and B of the law through two partials: (fₙ/n)² is a straight line over n². */
+function throughPair(low: Row, high: Row): Unknowns {
+  const [y0, y1] = [Math.exp(2 * low.value), Math.exp(2 * high.value)];
+  const slope = (y1 - y0) / (high.n ** 2 - low.n ** 2);
+  const square = y0 - slope * low.n ** 2;
+  return square > 0 ? [0.5 * Math.log(square), slope / square, 0] : [low.value, 0, 0];
 }
 
 const NORMAL_CONSISTENCY = 1.482602218505602;

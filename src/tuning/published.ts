@@ -22,7 +22,7 @@ const listed = [131.7021, 138.7479, 147.1644, 156.0914, 165, 175.6028, 184.9972,
 const heard = (index: number) => (): number => 220 * 2 ** ((index - 9) / 12 + (temperedNotesOf('well1691')[index]?.offsetCents ?? Number.NaN) / 1200);
 
 /** Ten passes, each of which loses a quarter exactly. */
-const quarter = () => learntDropsOf(Array.from({ length: 10 }, (_, i) => ({ section: 'bass' as const, fromCents: -10 * i as never, setCents: 2 as never, settledCents: 2 - 0.25 * (2 + 10 * i) as never })))[0]?.drop;
+const quarter = () => learntDropsOf(Array.from({ length: 10 }, (_, i) => ({ section: 'bass' as const, fromCents: -10 * i as never, setCents: 2 as never, settledCents: 2 - 0.25 * (2 + 10 * i) as never }))).find(({ section }) => section === 'bass')?.drop;
 
 /** Figures of tuning that others worked out, beside this program's. */
 export const publishedTuningFigures: readonly PublishedFigure[] = [

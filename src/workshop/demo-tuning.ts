@@ -9,7 +9,7 @@ const TERMS: TuningTermsDraft = { temperament: 'equal', curveToleranceCt: 1.5, u
 /** A rough stretch such as a worn tuning has: flat as a whole, the treble most; cents. */
 const foundCtOf = (key: KeyNumber): number => -34 - 9 * Math.sin((key - 20) / 17) + ((key - 49) / 13) ** 3 * 0.35;
 /** Near the curve of the planned strings; cents. */
-const finishedCtOf = (key: KeyNumber): number => 0.0009 * (key - 49) * Math.abs(key - 49) + (key > 60 ? ((key - 60) / 8) ** 2.2 * 0.9 : 0);
+const finishedCtOf = (key: KeyNumber): number => (key <= 49 ? -0.0083 * (49 - key) ** 2 : 0.38 * (key - 49) + 10 * (Math.max(0, key - 69) / 16) ** 2);
 
 /** The invented pitches, unisons and passes: flat and restless as found, raised in three passes, followed for the first months. */
 export function demoTuning(): { readonly found: readonly DemoStep[]; readonly finished: readonly DemoStep[] } {
@@ -32,11 +32,11 @@ const pass = (day: string, time: string | null, stretch: TuningPassDraft['stretc
 const WINTER = [19, 44] as const;
 
 /** Days of the raises on new wire, and where each left the strings. */
-const RAISES = [['2026-03-02', 12], ['2026-03-03', 9], ['2026-03-04', 6], ['2026-03-06', 4], ['2026-03-09', 2]] as const;
+const RAISES = [['2026-03-02', -80], ['2026-03-03', -25], ['2026-03-04', 14], ['2026-03-06', 12], ['2026-03-09', 2]] as const;
 /** Share of a raise that each stretch of the invented grand gives back. */
 const LOST = { bass: 0.16, tenor: 0.22, treble: 0.27, highTreble: 0.31 } as const;
 /** Where new wire stands after chipping up; cents. */
-const CHIPPED_CT = -62;
+const CHIPPED_CT = -200;
 
 /** The raises of one stretch: each finds what the one before it lost. */
 function raisesOf(stretch: keyof typeof LOST, time: string, sway: () => number): readonly TuningPassDraft[] {
@@ -53,7 +53,7 @@ function demoPasses(): readonly TuningPassDraft[] {
   const sway = swaysFrom(1926);
   return [
     ...raisesOf('bass', '09:30', sway), ...raisesOf('tenor', '10:30', sway), ...raisesOf('treble', '11:30', sway), ...raisesOf('highTreble', '12:30', sway),
-    ...([['2026-03-10', -4.2, 20, 45], ['2026-03-19', -5.1, 20, 47], ['2026-04-17', -4.4, 20, 46], ['2026-06-22', 0.6, 23, 58], ['2026-08-31', -1.2, 22, 57], ['2026-11-09', -4.6, 20, 44]] as const)
+    ...([['2026-03-10', 1.9, 20, 45], ['2026-03-19', -1.9, 20, 47], ['2026-04-17', -2.9, 20, 46], ['2026-06-22', 0.5, 23, 58], ['2026-08-31', -1.4, 22, 57], ['2026-11-09', -4.4, 20, 44]] as const)
       .map(([day, foundCt, temperatureC, humidityPct]) => pass(day, null, 'whole', { foundCt, leftCt: 0 }, [temperatureC, humidityPct])),
   ];
 }

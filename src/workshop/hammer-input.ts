@@ -14,12 +14,12 @@ export interface HammerMaterial {
   readonly state: State;
   readonly terms: ActionTerms | null;
   /** Speaking lengths of the strings of that state. */
-  readonly strings: readonly { readonly key: KeyNumber; readonly speakingLengthMm?: number | undefined }[];
+  readonly strings: readonly { readonly key: KeyNumber; readonly speakingLengthMm?: number | undefined; readonly isFromFound?: boolean }[];
 }
 
 /** What had to be taken for granted, or left open, and at how many keys. */
 export interface HammerAssumption {
-  readonly what: 'usualFelt' | 'heightOfSection' | 'noCentreHeight' | 'noHammerArm' | 'noRake' | 'noLength' | 'centreAboveString' | 'noSections' | 'uprightBore';
+  readonly what: 'usualFelt' | 'heightOfSection' | 'noCentreHeight' | 'noHammerArm' | 'noRake' | 'noLength' | 'lengthAsFound' | 'centreAboveString' | 'noSections' | 'uprightBore';
   readonly notes: readonly KeyNumber[];
 }
 
@@ -40,6 +40,7 @@ export function hammerInputOf({ instrument, readings, cycle, state, terms, strin
   const compass = compassOf(instrument);
   const sizes = sizesByKey(readings, cycle, state, 'hammers');
   const lengths = new Map(strings.map(({ key, speakingLengthMm }) => [key, speakingLengthMm]));
+  const asFound = new Set(strings.flatMap(({ key, speakingLengthMm, isFromFound }) => (isFromFound === true && speakingLengthMm !== undefined ? [key] : [])));
   const isGrand = instrument.kind === 'grand';
   const rows = keysOf(compass).map((key): Row => {
     const own = sizes.get(key) ?? {};
@@ -53,7 +54,7 @@ export function hammerInputOf({ instrument, readings, cycle, state, terms, strin
     ...(centre === undefined ? {} : { centreHeightMm: millimetres(centre) }), ...(arm === undefined || !isGrand ? {} : { hammerMm: millimetres(arm) }),
     leastFeltMm: leastFeltOf(terms),
   };
-  return { input, assumed: assumedOf(rows, input, { terms, isGrand }) };
+  return { input, assumed: assumedOf(rows, input, { terms, isGrand, asFound }) };
 }
 
 interface Row {
@@ -92,12 +93,13 @@ export function leastFeltOf(terms: ActionTerms | null): HammerInput['leastFeltMm
   return { bass, middle: bass, treble: terms?.leastFeltTrebleMm ?? USUAL_LEAST_FELT_MM.treble };
 }
 
-function assumedOf(rows: readonly Row[], { centreHeightMm, hammerMm, sections }: HammerInput, { terms, isGrand }: { readonly terms: ActionTerms | null; readonly isGrand: boolean }): readonly HammerAssumption[] {
+function assumedOf(rows: readonly Row[], { centreHeightMm, hammerMm, sections }: HammerInput, { terms, isGrand, asFound }: { readonly terms: ActionTerms | null; readonly isGrand: boolean; readonly asFound: ReadonlySet<KeyNumber> }): readonly HammerAssumption[] {
   const where = (what: HammerAssumption['what'], holds: (hammer: HammerKey, isLaid: boolean) => boolean): HammerAssumption => ({ what, notes: rows.filter(({ hammer, isLaid }) => holds(hammer, isLaid)).map(({ hammer: { key } }) => key) });
   const isBored = ({ boreMm }: HammerKey): boolean => boreMm !== undefined;
   return [
     where('usualFelt', ({ feltOverWoodMm, register }) => feltOverWoodMm !== undefined && (register === 'treble' ? terms?.leastFeltTrebleMm : terms?.leastFeltBassMm) == null),
     where('noLength', ({ strikeDistanceMm, speakingLengthMm }) => strikeDistanceMm !== undefined && speakingLengthMm === undefined),
+    where('lengthAsFound', ({ key, strikeDistanceMm }) => strikeDistanceMm !== undefined && asFound.has(key)),
     where('uprightBore', (hammer) => !isGrand && isBored(hammer)),
     where('heightOfSection', (hammer, isLaid) => isGrand && isBored(hammer) && isLaid),
     where('noSections', (hammer) => isGrand && isBored(hammer) && hammer.stringHeightMm === undefined && sections.length === 0),

@@ -102,6 +102,7 @@ function leadSpellings(): Readonly<Record<Extract<QuantityName, `lead${string}`>
   const entries = leadNumbers.flatMap((number) => [
     [`lead${String(number)}PositionMm`, [`lead ${String(number)}`, `blei ${String(number)}`]],
     [`lead${String(number)}DiameterMm`, [`lead ${String(number)} size`, `blei ${String(number)} durchmesser`]],
+    [`lead${String(number)}BoreMm`, [`lead ${String(number)} drilled out`, `blei ${String(number)} ausgebohrt`]],
   ]);
   return Object.fromEntries(entries) as ReturnType<typeof leadSpellings>;
 }

@@ -31,11 +31,11 @@ describe('what the leads of a piano are worked out from', () => {
 
   it('lists every rule nobody stated, and none that was stated', () => {
     const names = gathered.assumed.map(({ what }) => what);
-    expect(names).toEqual(['drillsFound', 'gapUsual', 'gridUsual', 'toleranceUsual', 'mostLeadsUsual', 'newHoleUsual', 'leadUsual', 'woodUsual', 'keepOutsUsual', 'noLeadsHere', 'targetReckoned']);
+    expect(names).toEqual(['drillsFound', 'gapUsual', 'gridUsual', 'toleranceUsual', 'mostLeadsUsual', 'newHoleUsual', 'benchUsual', 'trimUsual', 'leadUsual', 'woodUsual', 'keepOutsUsual', 'noLeadsHere', 'targetReckoned']);
     expect(gathered.rules.drillsMm).toEqual([11, 12.7]);
-    const stated = keyLeadsInputOf(materialOf(twoKeys, { terms: { drillsMm: [9.5], leadGapMm: 4, leadGridMm: 2, leadToleranceG: 0.2, mostLeads: 8, newHoleCostG: 0, leadGPerMm3: 0.0098, woodGPerMm3: 0.0004, keepOuts: [{ fromMm: -35, toMm: 35 }] } }));
+    const stated = keyLeadsInputOf(materialOf(twoKeys, { terms: { drillsMm: [9.5], leadGapMm: 4, leadGridMm: 2, leadToleranceG: 0.2, mostLeads: 8, newHoleCostG: 0, leadCostG: 5, plugCostG: 12, trimCostG: 8, trimDrillsMm: [4], leadGPerMm3: 0.0098, woodGPerMm3: 0.0004, keepOuts: [{ fromMm: -35, toMm: 35 }] } }));
     expect(stated.assumed.map(({ what }) => what)).toEqual(['noLeadsHere', 'targetReckoned']);
-    expect(stated.rules).toMatchObject({ drillsMm: [9.5], gapMm: 4, gridMm: 2, toleranceG: 0.2, maxLeads: 6, newHoleCostG: 0, leadDensityGPerMm3: 0.0098 });
+    expect(stated.rules).toMatchObject({ drillsMm: [9.5], gapMm: 4, gridMm: 2, toleranceG: 0.2, maxLeads: 6, newHoleCostG: 0, leadCostG: 5, plugCostG: 12, trimCostG: 8, trimDrillsMm: [4], leadDensityGPerMm3: 0.0098 });
     expect(stated.keys[0]?.question.keepOutsMm).toEqual([[-35, 35], [234, 1238], [-1000, -186]]);
   });
 

@@ -1,4 +1,4 @@
-import { type ActionAbove, type KeyLeadsQuestion, type Lead, NO_SHIFTS, type PlanFigures, type PlanKey, leadMomentOf, leadsOffKey, meetingLeadsOf, planFiguresOf } from '#action';
+import { type ActionAbove, type KeyLeadsQuestion, type Lead, NO_SHIFTS, type PlanFigures, type PlanKey, leadMomentOf, leadsOffKey, meetingLeadsOf, planFiguresOf, wideBores } from '#action';
 import { type KeyColour, type KeyNumber, type QuantityName, colourOf, compassOf, keysOf, leadNumbers } from '#instrument';
 import { sumOf } from '#numerics';
 import { type Grams, type Millimetres, grams, millimetres } from '#units';
@@ -11,7 +11,7 @@ import { type PlanMaterial, touchPlanInputOf } from './touch-plan.ts';
 export type KeyLeadsMaterial = Omit<PlanMaterial, 'intent'> & { readonly intent: PlanMaterial['intent'] | null };
 
 /** Why the leads of a key cannot be worked out; words under `leads.missing.<name>`. */
-const leadsMissing = ['noneNoted', 'frontWeight', 'arm', 'width', 'length', 'halfLead', 'holesMeet', 'offKey', 'target'] as const;
+const leadsMissing = ['noneNoted', 'frontWeight', 'arm', 'width', 'length', 'halfLead', 'wideBore', 'holesMeet', 'offKey', 'target'] as const;
 export type LeadsMissing = (typeof leadsMissing)[number];
 
 /** What was taken for granted, and for which keys; words under `leads.assumed.<name>`. */
@@ -101,6 +101,7 @@ function leadedKeyOf(gathering: Gathering, key: KeyNumber, colour: KeyColour): L
     question: {
       key, ...bed, keyFrontMm: millimetres(front), gapMm: rules.gapMm, bareFrontWeightG: grams(bare), targetFrontWeightG: grams(target), toleranceG: rules.toleranceG,
       maxLeads: rules.maxLeads, gridMm: gridOf(bare > target + rules.toleranceG, ends, rules), diametersMm: rules.drillsMm, existingHoles: leads, newHoleCostG: rules.newHoleCostG,
+      leadCostG: rules.leadCostG, plugCostG: rules.plugCostG, trimCostG: rules.trimCostG, trimDrillsMm: rules.trimDrillsMm,
       keepOutsMm: keepOutsOf(terms, ends, rules.gapMm),
     },
     ...aboveOf(plan),
@@ -126,10 +127,11 @@ function planOf({ plans, material: { terms } }: Gathering, key: KeyNumber): { re
 /** What is wrong with the leads as noted. */
 function faultOf(found: SizesAt, key: KeyNumber, leads: readonly Lead[], reach: Parameters<typeof leadsOffKey>[1]): LeadsMissing | undefined {
   const isHalf = leadNumbers.some((number) => {
-    const has = (size: 'PositionMm' | 'DiameterMm'): boolean => found.ofKey(key, `lead${String(number)}${size}` as QuantityName) !== undefined;
-    return has('PositionMm') !== has('DiameterMm');
+    const has = (size: 'PositionMm' | 'DiameterMm' | 'BoreMm'): boolean => found.ofKey(key, `lead${String(number)}${size}` as QuantityName) !== undefined;
+    return has('PositionMm') !== has('DiameterMm') || (has('BoreMm') && !has('DiameterMm'));
   });
   if (isHalf) return 'halfLead';
+  if (wideBores(leads).length > 0) return 'wideBore';
   if (meetingLeadsOf(leads).length > 0) return 'holesMeet';
   return leadsOffKey(leads, reach).length > 0 ? 'offKey' : undefined;
 }

@@ -17,6 +17,12 @@ const usualLeadTerms = {
   mostLeads: 5,
   /** Enough that no old hole is passed over for a gain of inertia. @source OWN */
   newHoleCostG: 50,
+  /** One piece fewer is worth more than any inertia it adds; taking a lead out and plugging is half a new hole; drilling one out a little less. @source OWN, after the time each takes at a bench: PRACTICE */
+  leadCostG: 10,
+  plugCostG: 25,
+  trimCostG: 20,
+  /** @source PRACTICE */
+  trimDrillsMm: [3, 4, 5, 6],
 } as const;
 
 /** Either side of the balance hole, where the key bends most and the button is glued. @source PRACTICE */
@@ -36,12 +42,16 @@ export interface LeadRules {
   readonly toleranceG: Grams;
   readonly maxLeads: number;
   readonly newHoleCostG: Grams;
+  readonly leadCostG: Grams;
+  readonly plugCostG: Grams;
+  readonly trimCostG: Grams;
+  readonly trimDrillsMm: readonly Millimetres[];
   readonly leadDensityGPerMm3: GramsPerCubicMillimetre;
   readonly woodDensityGPerMm3: GramsPerCubicMillimetre;
 }
 
 /** Rules nobody stated, taken as usual; words under `leads.assumed.<name>`. */
-export type UsualRule = 'drillsFound' | 'drillUsual' | 'gapUsual' | 'gridUsual' | 'toleranceUsual' | 'mostLeadsUsual' | 'newHoleUsual' | 'leadUsual' | 'woodUsual' | 'keepOutsUsual';
+export type UsualRule = 'drillsFound' | 'drillUsual' | 'gapUsual' | 'gridUsual' | 'toleranceUsual' | 'mostLeadsUsual' | 'newHoleUsual' | 'benchUsual' | 'trimUsual' | 'leadUsual' | 'woodUsual' | 'keepOutsUsual';
 
 /** The rules as stated, else as usual: drills as the leads found, else half an inch. No more leads than can be noted of a key. */
 export function leadRulesOf(terms: ActionTerms | null, diametersFound: readonly number[]): { readonly rules: LeadRules; readonly usual: readonly UsualRule[] } {
@@ -51,13 +61,15 @@ export function leadRulesOf(terms: ActionTerms | null, diametersFound: readonly 
   const holds: Readonly<Record<UsualRule, boolean>> = {
     drillsFound: stated.length === 0 && found.length > 0, drillUsual: stated.length === 0 && found.length === 0,
     gapUsual: terms?.leadGapMm == null, gridUsual: terms?.leadGridMm == null, toleranceUsual: terms?.leadToleranceG == null, mostLeadsUsual: terms?.mostLeads == null,
-    newHoleUsual: terms?.newHoleCostG == null, leadUsual: terms?.leadGPerMm3 == null, woodUsual: terms?.woodGPerMm3 == null, keepOutsUsual: (terms?.keepOuts ?? []).length === 0,
+    newHoleUsual: terms?.newHoleCostG == null, benchUsual: terms?.leadCostG == null || terms.plugCostG == null || terms.trimCostG == null, trimUsual: (terms?.trimDrillsMm ?? []).length === 0, leadUsual: terms?.leadGPerMm3 == null, woodUsual: terms?.woodGPerMm3 == null, keepOutsUsual: (terms?.keepOuts ?? []).length === 0,
   };
   return {
     rules: {
       drillsMm: drills.map(millimetres), gapMm: millimetres(terms?.leadGapMm ?? usualLeadTerms.gapMm), gridMm: millimetres(terms?.leadGridMm ?? usualLeadTerms.gridMm),
       toleranceG: grams(terms?.leadToleranceG ?? usualLeadTerms.toleranceG), maxLeads: Math.min(terms?.mostLeads ?? usualLeadTerms.mostLeads, leadNumbers.length),
-      newHoleCostG: grams(terms?.newHoleCostG ?? usualLeadTerms.newHoleCostG),
+      newHoleCostG: grams(terms?.newHoleCostG ?? usualLeadTerms.newHoleCostG), leadCostG: grams(terms?.leadCostG ?? usualLeadTerms.leadCostG),
+      plugCostG: grams(terms?.plugCostG ?? usualLeadTerms.plugCostG), trimCostG: grams(terms?.trimCostG ?? usualLeadTerms.trimCostG),
+      trimDrillsMm: (terms === null || terms.trimDrillsMm.length === 0 ? usualLeadTerms.trimDrillsMm : terms.trimDrillsMm).map(millimetres),
       leadDensityGPerMm3: terms?.leadGPerMm3 == null ? LEAD_DENSITY_G_PER_MM3 : gramsPerCubicMillimetre(terms.leadGPerMm3),
       woodDensityGPerMm3: terms?.woodGPerMm3 == null ? KEY_WOOD_DENSITY_G_PER_MM3 : gramsPerCubicMillimetre(terms.woodGPerMm3),
     },

@@ -13,14 +13,20 @@ export interface LeadPlanMaterial {
   readonly terms: ActionTerms | null;
 }
 
+/** A lead as planned. */
+export interface PlannedLead extends PlacedLead {
+  /** Drilled out further than it was found. */
+  readonly isTrimmed: boolean;
+}
+
 /** The leads of one key as planned, held against those found. */
 export interface PlannedLeads {
   readonly key: KeyNumber;
   readonly colour: KeyColour;
-  readonly leads: readonly PlacedLead[];
+  readonly leads: readonly PlannedLead[];
   /** Old holes that get no lead. */
   readonly plugs: readonly Lead[];
-  /** Something is drilled or plugged. */
+  /** Something is drilled, drilled out or plugged. */
   readonly isChanged: boolean;
   /** Absent where the width of the key was not measured. */
   readonly bed?: LeadBed;
@@ -62,13 +68,16 @@ const isSame = (one: Lead, other: Lead): boolean => Math.abs(one.positionMm - ot
 
 function plannedLeadsOf({ key, colour }: Pick<PlannedLeads, 'key' | 'colour'>, planned: readonly Lead[], { found, rules, terms }: { readonly found: SizesAt; readonly rules: LeadRules; readonly terms: ActionTerms | null }): PlannedLeads {
   const old = leadsAt(found, key);
-  const leads = planned.map((lead): PlacedLead => ({ ...lead, hole: old.some((one) => isSame(one, lead)) ? 'existing' : 'new' })).toSorted((a, b) => b.positionMm - a.positionMm);
+  const leads = planned.map((lead): PlannedLead => {
+    const found = old.find((one) => isSame(one, lead));
+    return { ...lead, hole: found === undefined ? 'new' : 'existing', isTrimmed: (lead.boreMm ?? 0) > (found?.boreMm ?? 0) + SAME_MM };
+  }).toSorted((a, b) => b.positionMm - a.positionMm);
   const plugs = old.filter((one) => !planned.some((lead) => isSame(one, lead)));
   const [front, width, length] = [found.ofColour(colour, 'keyFrontMm'), found.ofColour(colour, 'keyWidthMm'), found.ofColour(colour, 'keyFrontLengthMm')];
   const bed = width === undefined ? undefined : { keyWidthMm: millimetres(width), leadDensityGPerMm3: rules.leadDensityGPerMm3, woodDensityGPerMm3: rules.woodDensityGPerMm3 };
   const weighed = found.ofKey(key, 'frontWeightG');
   return {
-    key, colour, leads, plugs, isChanged: plugs.length > 0 || leads.some(({ hole }) => hole === 'new'),
+    key, colour, leads, plugs, isChanged: plugs.length > 0 || leads.some(({ hole, isTrimmed }) => hole === 'new' || isTrimmed),
     keepOutsMm: length === undefined ? [] : keepOutsOf(terms, { frontMm: length, backMm: found.ofColour(colour, 'keyBackLengthMm'), capstanMm: found.ofColour(colour, 'keyBackMm') }, rules.gapMm),
     ...(bed === undefined ? {} : { bed }),
     ...(weighed === undefined ? {} : { measuredFrontWeightG: grams(weighed) }),

@@ -58,8 +58,9 @@ export function inertiaOf(place: KeyPlace): PlanInertia | undefined {
   if (terms?.wippenInertiaGMm2 == null || terms.shankG === null || terms.shankLengthMm === null) return undefined;
   const leads: readonly Lead[] = leadsAt(sizes, key);
   const bar = grams(mass - sumOf(leads.map((lead) => leadMassOf(lead, bed))));
+  const whole = { ...bed, keyMassG: bar, keyFrontLengthMm: millimetres(front), keyBackLengthMm: millimetres(back), leads };
   return {
-    keyGMm2: keyInertiaOf({ ...bed, keyMassG: bar, keyFrontLengthMm: millimetres(front), keyBackLengthMm: millimetres(back), leads }),
+    keyGMm2: keyInertiaOf(whole), bar: whole,
     wippenGMm2: gramSquareMillimetres(terms.wippenInertiaGMm2), shankG: grams(terms.shankG), shankLengthMm: millimetres(terms.shankLengthMm),
   };
 }

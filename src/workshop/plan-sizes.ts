@@ -32,7 +32,7 @@ export function sizesAt(readings: readonly Reading[], cycle: number, state: Read
 /** Leads noted in a key, those with both place and diameter, from the front. */
 export function leadsAt(sizes: SizesAt, key: KeyNumber): readonly Lead[] {
   return leadNumbers.flatMap((number): readonly Lead[] => {
-    const [position, diameter] = [sizes.ofKey(key, `lead${String(number)}PositionMm` as QuantityName), sizes.ofKey(key, `lead${String(number)}DiameterMm` as QuantityName)];
-    return position === undefined || diameter === undefined ? [] : [{ positionMm: millimetres(position), diameterMm: millimetres(diameter) }];
+    const [position, diameter, bore] = (['PositionMm', 'DiameterMm', 'BoreMm'] as const).map((size) => sizes.ofKey(key, `lead${String(number)}${size}` as QuantityName));
+    return position === undefined || diameter === undefined ? [] : [{ positionMm: millimetres(position), diameterMm: millimetres(diameter), ...(bore === undefined ? {} : { boreMm: millimetres(bore) }) }];
   });
 }

@@ -97,6 +97,10 @@ export const readingBatchSchema = z.strictObject({
 });
 export type ReadingBatch = z.input<typeof readingBatchSchema>;
 
+/** Readings expected once work is done: planned, and written with the jobs as one event. */
+export const expectedReadingsSchema = readingBatchSchema.pick({ cycle: true, locale: true, entries: true });
+export type ExpectedReadings = z.input<typeof expectedReadingsSchema>;
+
 /** What a written batch is acknowledged with. */
 export const readingBatchAnswerSchema = z.strictObject({
   seq: z.number().int(),

@@ -29,6 +29,31 @@ describe('regulation gathered', () => {
     expect([open.input.levers, open.assumed]).toEqual([{}, expect.arrayContaining(['noRatio'])]);
   });
 
+  it('takes a tolerance stated for a figure, and the usual one of each other', () => {
+    const { input, assumed } = regulation([reading('blowMm', 40, 45)], { terms: terms({ keyLevelMm: 0, regulation: [{ register: 'middle', blowMm: 45 }], regulationToleranceMm: 0.3, blowToleranceMm: 1.5, checkToleranceMm: 3 }) });
+    expect(input.tolerances).toMatchObject({ blowMm: 1.5, checkMm: 3, letOffMm: 0.5, dropMm: 0.5, dipMm: 0.3, keyLevelMm: 0.3 });
+    expect(assumed).not.toContain('usualTolerance');
+    expect(regulation([], { terms: terms({ regulation: [{ register: 'middle', dropMm: 1.5 }], regulationToleranceMm: 0.3 }) }).assumed).toContain('usualTolerance');
+  });
+
+  it.each([[112.9, undefined, true], [113.1, undefined, false], [113.1, 0.6, true], [111.9, undefined, false]])('judges a spread of %d mm against 112.5, tolerance %s', (read, tolerance, isInside) => {
+    const { spread } = regulation([reading('spreadMm', 0, read, { scope: 'instrument' })], { terms: terms({ spreadMm: 112.5, ...(tolerance === undefined ? {} : { spreadToleranceMm: tolerance }) }) });
+    expect(spread).toMatchObject({ readMm: read, askedMm: 112.5, toleranceMm: tolerance ?? 0.5, isInside });
+  });
+
+  it('judges no spread that was not read or not asked, and none of an upright', () => {
+    const read = [reading('spreadMm', 0, 113, { scope: 'instrument' })];
+    expect(regulation(read).spread).toEqual({ readMm: 113, toleranceMm: 0.5 });
+    expect(regulation([], { terms: terms({ spreadMm: 112.5 }) }).spread).toEqual({ askedMm: 112.5, toleranceMm: 0.5 });
+    expect(regulation(read, { instrument: { ...instrument, kind: 'upright' } }).spread).toBeUndefined();
+  });
+
+  it('has the ratio of an upright from the butt, never from a roller', () => {
+    const upright = { instrument: { ...instrument, kind: 'upright' } as const };
+    expect(regulation(armReadings(), upright).input.levers).toEqual({});
+    expect(regulation(armReadings(), { ...upright, terms: terms({ buttMm: 20 }) }).input.levers.natural?.distanceRatio).toBeCloseTo((112.5 / 225) * (91 / 65) * (130 / 20), 12);
+  });
+
   it('lets arms stand as found where they were not measured again, and says so', () => {
     const { input, assumed } = regulation([...armReadings(), reading('rollerMm', 0, 18, { scope: 'colour', state: 'finished' })], { state: 'finished' });
     expect(input.levers.natural?.distanceRatio).toBeCloseTo((112.5 / 225) * (91 / 65) * (130 / 18), 12);
@@ -53,6 +78,12 @@ describe('hammers gathered', () => {
     expect([input.keys[39]?.stringHeightMm, input.keys[19]?.stringHeightMm]).toEqual([190, undefined]);
     expect(assumed.find(({ what }) => what === 'heightOfSection')?.notes).toEqual([40]);
     expect(analyseHammers(input).keys[39]?.strike?.shankDeg).toBeCloseTo(0, 9);
+  });
+
+  it('names the keys whose speaking length stands as found', () => {
+    const strings = [{ key: 40, speakingLengthMm: 620, isFromFound: true }, { key: 41, speakingLengthMm: 585 }];
+    const { assumed } = hammers([reading('strikeDistanceMm', 40, 74.4), reading('strikeDistanceMm', 41, 70)], { strings });
+    expect(assumed).toEqual([{ what: 'lengthAsFound', notes: [40] }]);
   });
 
   it('works no bore out for an upright, whose strings stand', () => {

@@ -2,6 +2,7 @@ import { type RegulationFigures, type RegulationInput, type RegulationLevers, ty
 import { type ActionTerms, type Instrument, type KeyColour, type QuantityName, type Reading, type State, colourOf, compassOf, keysOf, quantityOf } from '#instrument';
 import { millimetres, ratio } from '#units';
 import { type ColourSizes, colourSizesOf } from './colour-sizes.ts';
+import { sizesAt } from './plan-sizes.ts';
 import { type NoteSizes, sizesByKey } from './scale-sizes.ts';
 
 /** What the regulation of one state of an instrument is judged from. */
@@ -20,10 +21,24 @@ export type RegulationAssumption = 'nothingAsked' | 'usualTolerance' | 'usualLos
 export interface GatheredRegulation {
   readonly input: RegulationInput;
   readonly assumed: readonly RegulationAssumption[];
+  /** Hammer centre to wippen centre of a grand; absent where neither read nor asked. */
+  readonly spread?: JudgedSpread;
 }
 
-/** Figures judged at the key front; only for them a tolerance of the shop's own can be stated. */
-const AT_KEY_FRONT: ReadonlySet<RegulationName> = new Set(['dipMm', 'aftertouchMm', 'keyLevelMm', 'sharpHeightMm']);
+/** The spread as read beside the one asked. */
+export interface JudgedSpread {
+  readonly readMm?: number;
+  readonly askedMm?: number;
+  readonly toleranceMm: number;
+  /** Absent where one of the two is not known. */
+  readonly isInside?: boolean;
+}
+
+/** The term that states the tolerance of each figure: one for all that is judged at the key front, one of its own for each of the rest. */
+const TOLERANCE_OF = {
+  dipMm: 'regulationToleranceMm', aftertouchMm: 'regulationToleranceMm', keyLevelMm: 'regulationToleranceMm', sharpHeightMm: 'regulationToleranceMm',
+  blowMm: 'blowToleranceMm', letOffMm: 'letOffToleranceMm', dropMm: 'dropToleranceMm', checkMm: 'checkToleranceMm',
+} as const satisfies Readonly<Record<RegulationName, keyof ActionTerms>>;
 
 /**
  * Gathers standing readings and the terms into what the analysis of the regulation takes, and lists what had to be assumed.
@@ -44,7 +59,8 @@ export function regulationInputOf({ instrument, readings, cycle, state, terms }:
     stated, floats: terms?.regulationFloats ?? undefined, tolerances: tolerancesOf(terms),
     levers: { ...(levers.natural === undefined ? {} : { natural: levers.natural }), ...(levers.sharp === undefined ? {} : { sharp: levers.sharp }) },
   };
-  return { input, assumed: assumedOf(input, terms, colours) };
+  const spread = instrument.kind === 'grand' ? spreadOf(readings, { cycle, state, terms }) : undefined;
+  return { input, assumed: assumedOf(input, terms, colours), ...(spread === undefined ? {} : { spread }) };
 }
 
 function figuresOf(sizes: NoteSizes = {}): RegulationFigures {
@@ -62,9 +78,23 @@ function statedOf(terms: ActionTerms | null): RegulationInput['stated'] {
 
 const stripped = (figures: Readonly<Record<string, number | null>>): RegulationFigures => Object.fromEntries(Object.entries(figures).filter(([, value]) => value !== null));
 
+/** The spread read in this state, else as found. */
+function spreadOf(readings: readonly Reading[], { cycle, state, terms }: Pick<RegulationMaterial, 'cycle' | 'state' | 'terms'>): JudgedSpread | undefined {
+  const readMm = sizesAt(readings, cycle, state).ofWhole('spreadMm') ?? sizesAt(readings, cycle, 'found').ofWhole('spreadMm');
+  const askedMm = terms?.spreadMm ?? undefined;
+  const toleranceMm = terms?.spreadToleranceMm ?? quantityOf('spreadMm').tolerance ?? 0;
+  if (readMm === undefined && askedMm === undefined) return undefined;
+  return {
+    toleranceMm, ...(readMm === undefined ? {} : { readMm }), ...(askedMm === undefined ? {} : { askedMm }),
+    ...(readMm === undefined || askedMm === undefined ? {} : { isInside: Math.abs(readMm - askedMm) <= toleranceMm + HAIR_MM }),
+  };
+}
+
+/** What is left of sums of decimals: nothing is outside by less. */
+const HAIR_MM = 1e-9;
+
 function tolerancesOf(terms: ActionTerms | null): RegulationInput['tolerances'] {
-  const own = terms?.regulationToleranceMm ?? undefined;
-  return Object.fromEntries(regulationNames.map((name) => [name, (AT_KEY_FRONT.has(name) ? own : undefined) ?? quantityOf(name).tolerance ?? 0])) as RegulationInput['tolerances'];
+  return Object.fromEntries(regulationNames.map((name) => [name, terms?.[TOLERANCE_OF[name]] ?? quantityOf(name).tolerance ?? 0])) as RegulationInput['tolerances'];
 }
 
 const ARMS = ['keyFrontMm', 'keyBackMm', 'wippenHeelMm', 'wippenJackMm', 'rollerMm', 'hammerMm'] as const satisfies readonly QuantityName[];
@@ -100,7 +130,7 @@ function assumedOf({ stated, levers, floats, keys }: RegulationInput, terms: Act
   const asked = Object.values(stated);
   const holds: Readonly<Record<RegulationAssumption, boolean>> = {
     nothingAsked: asked.length === 0,
-    usualTolerance: asked.length > 0,
+    usualTolerance: asked.some((figures) => regulationNames.some((name) => figures[name] !== undefined && terms?.[TOLERANCE_OF[name]] == null)),
     usualLoss: used.length > 0 && terms?.lossMm == null,
     ratioFromArms: used.some((colour) => (colour === 'natural' ? terms?.distanceRatioNatural : terms?.distanceRatioSharp) == null),
     armsAsFound: used.some((colour) => colours[colour].isFromFound),

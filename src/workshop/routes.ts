@@ -2,7 +2,7 @@ import { actionTermsSchema, instrumentDraftSchema, instrumentSchema, observation
 import { z } from 'zod';
 import { analysisSchema, jobSchema } from './analysis.ts';
 import { changeOf } from './change.ts';
-import { eventSchema, personDraftSchema, personSchema, readingBatchAnswerSchema, readingBatchSchema, sessionReadingsAnswerSchema, sessionReadingsSchema, workItemDraftSchema, workItemSchema } from './records.ts';
+import { eventSchema, expectedReadingsSchema, personDraftSchema, personSchema, readingBatchAnswerSchema, readingBatchSchema, sessionReadingsAnswerSchema, sessionReadingsSchema, workItemDraftSchema, workItemSchema } from './records.ts';
 
 /** One door of the HTTP API: the server mounts it, the web client calls it, the OpenAPI page describes it. */
 export interface Route {
@@ -124,7 +124,7 @@ export const routes = {
   listEvents: { method: 'GET', path: '/api/pianos/:id/events', query: z.object({ before: z.string().optional(), limit: z.string().optional() }), answer: z.strictObject({ events: z.array(eventSchema) }) },
   undo: { method: 'POST', path: '/api/pianos/:id/undo', body: z.strictObject({ seq: z.number().int().min(1) }), answer: eventSchema },
   audit: { method: 'GET', path: '/api/pianos/:id/audit', answer: z.strictObject({ whole: z.boolean(), events: z.number().int(), firstBrokenSeq: z.number().int().nullable(), headHash: z.string() }) },
-  addWork: { method: 'POST', path: '/api/pianos/:id/work', body: z.strictObject({ items: z.array(workItemDraftSchema).min(1).max(1000) }), answer: z.strictObject({ work: z.array(workItemSchema) }) },
+  addWork: { method: 'POST', path: '/api/pianos/:id/work', body: z.strictObject({ items: z.array(workItemDraftSchema).min(1).max(1000), expected: expectedReadingsSchema.optional() }), answer: z.strictObject({ work: z.array(workItemSchema) }) },
   changeWork: { method: 'PATCH', path: '/api/pianos/:id/work/:wid', body: z.strictObject({ status: z.enum(['open', 'done', 'dropped']).optional(), remark: z.string().max(2000).optional() }), answer: workItemSchema },
   previewImport: { method: 'POST', path: '/api/pianos/:id/import/preview', body: importSource, answer: importPreview },
   runImport: { method: 'POST', path: '/api/pianos/:id/import', body: importSource, answer: z.strictObject({ seq: z.number().int().nullable(), counts: importPreview.shape.counts }) },

@@ -78,13 +78,14 @@ describe('passes over the strings', () => {
   });
 
   it('become days of drift from stringing on, the whole before the mean of the stretches', () => {
-    const days = driftDaysOf([pass('2026-03-01', -99, 0), pass('2026-03-04', -6, 1), pass('2026-03-04', -8, 3, { stretch: 'bass' }), pass('2026-03-12', -2, 0, { stretch: 'whole', temperatureC: 20, humidityPct: 45 })], '2026-03-02');
-    expect(days).toEqual([{ dayCount: 2, foundCents: -7, leftCents: 2 }, { dayCount: 10, foundCents: -2, leftCents: 0, temperatureC: 20, humidityPct: 45 }]);
+    const days = driftDaysOf([pass('2026-03-01', -99, -95), pass('2026-03-04', -6, 1), pass('2026-03-04', -8, 1, { stretch: 'bass' }), pass('2026-03-12', -2, 0, { stretch: 'whole', temperatureC: 20, humidityPct: 45 })], '2026-03-02');
+    expect(days).toEqual([{ dayCount: 2, foundCents: -7, leftCents: 1 }, { dayCount: 10, foundCents: -2, leftCents: 0, temperatureC: 20, humidityPct: 45 }]);
+    expect(driftDaysOf([pass('2026-03-03', -40, 5), pass('2026-03-09', -3, 0)], '2026-03-02')).toEqual([{ dayCount: 7, foundCents: -3, leftCents: 0 }]);
     expect(runOperation(tuningDriftOperation, { visits: days, toleranceCents: 3 })).toMatchObject({ ok: true, value: { spanCount: 1, missingSpanCount: 3 } });
   });
 
   it('suggest a day of the calendar', () => {
     const drift = { spans: 6, fit: { tenfoldCents: -10 as never, tenfoldUncertaintyCents: 1 as never, scatterCents: 0 as never, coverage: 2 } };
-    expect(suggestedVisitOf(drift, '2026-03-02', 99, 10)).toEqual({ day: '2028-11-25', earliest: '2028-01-10', latest: '2031-01-12' });
+    expect(suggestedVisitOf(drift, '2026-03-02', 99, 10)).toEqual({ day: '2028-11-25', earliest: '2028-01-11', latest: '2031-01-12' });
   });
 });

@@ -53,6 +53,9 @@ export function standingOfPasses(passes: readonly TuningPass[]): readonly { read
   });
 }
 
+/** A raise of so much sinks for days; the drift is counted from the first day after the last one. @source OWN */
+const UNSETTLING_CT = 10;
+
 /** One day of the drift as the operation `tuning-drift` takes it. */
 export interface DriftDay {
   readonly dayCount: number;
@@ -64,11 +67,14 @@ export interface DriftDay {
 
 /**
  * The days from stringing on with the mean pitch over the instrument: of the whole where a pass took it in, else the mean of the
- * stretches. Found is the first of the day, left the last. Days before the strings were put on are passed over.
+ * stretches. Found is the first of the day, left the last. Days before the strings were put on are passed over, and those up to
+ * the last raise of 10 cents or more, which sinks by what it was raised and not by the age of the strings.
  * @source OWN
  */
 export function driftDaysOf(passes: readonly TuningPass[], strungOn: string): readonly DriftDay[] {
-  const days = group(inOrder(passes).filter(({ day }) => day >= strungOn), ({ day }) => day);
+  const ordered = inOrder(passes);
+  const lastRaise = ordered.findLast(({ foundCt, leftCt }) => leftCt !== null && leftCt - foundCt >= UNSETTLING_CT)?.day ?? '';
+  const days = group(ordered.filter(({ day }) => day >= strungOn && day > lastRaise), ({ day }) => day);
   return [...days].map(([day, all]): DriftDay => {
     const whole = all.filter(({ stretch }) => stretch === 'whole');
     const groups = [...group(whole.length > 0 ? whole : all, ({ stretch }) => stretch).values()];

@@ -1,8 +1,10 @@
 import type { Candidate } from './key-leads-candidates.ts';
 
 /** Prices of a gram-millimetre the bound is taken at, to either side of the best price of the whole problem, each this much dearer than the one before. */
-const PRICES = 36;
+const PRICES = 18;
 const PRICE_STEP = 1.12;
+/** Steps by which the best price is found: each leaves two thirds of the line, so that what is left is about one step of the row. */
+const PRICE_STEPS = 12;
 
 /** What is left to be set: how many leads at most, from which candidate on, and the moment they must come to. */
 export interface Rest {
@@ -21,6 +23,8 @@ export interface LeadBounds {
   /** Least and largest moment that a rest can come to, and the leads that do it. */
   readonly reach: (rest: Pick<Rest, 'from' | 'leads'>) => readonly [number, number];
   readonly extreme: (side: 'least' | 'most') => readonly number[];
+  /** True where a lead may save more than it costs, so that a choice that meets the window may still become cheaper. */
+  readonly mayGain: boolean;
 }
 
 /** Best sum of a weight over at most r spaced candidates from i on: `[r][i]`. */
@@ -36,15 +40,22 @@ type Table = readonly Float64Array[];
  * @source BELLMAN-1957, EVERETT-1963
  */
 export function leadBoundsOf(candidates: readonly Candidate[], maxLeads: number, [lowGMm, highGMm]: readonly [number, number]): LeadBounds {
-  const next = candidates.map(({ back }) => firstBehind(candidates, back));
+  const reaching = leadReachOf(candidates, maxLeads);
+  const { next, reach } = reaching;
   const table = (weight: (candidate: Candidate) => number): Table => chainTable(Float64Array.from(candidates, weight), next, maxLeads);
-  const least = table(({ momentGMm }) => momentGMm);
-  const most = table(({ momentGMm }) => -momentGMm);
-  const reach: LeadBounds['reach'] = ({ from, leads }) => [valueAt(least, leads, from), -valueAt(most, leads, from)];
+  const mayGain = candidates.some(({ costG }) => costG < 0);
   const whole = { from: 0, leads: maxLeads, lowGMm, highGMm };
   const priced = (price: number) => ({ price, table: table(({ costG, momentGMm }) => costG - price * momentGMm) });
   const rows = pricesFor(candidates, whole, (price) => valueAtPrice(priced(price), whole)).map(priced);
-  return { next, reach, leastCost: leastCostOf(rows, reach), extreme: (side) => chainOf(side === 'least' ? least : most, next, maxLeads) };
+  return { ...reaching, mayGain, leastCost: leastCostOf(rows, reach, mayGain ? -Infinity : 0) };
+}
+
+/** The part of the bounds that knows moments alone: a hundredth of the work of the whole. */
+export function leadReachOf(candidates: readonly Candidate[], maxLeads: number): Pick<LeadBounds, 'next' | 'reach' | 'extreme'> {
+  const next = candidates.map(({ back }) => firstBehind(candidates, back));
+  const least = chainTable(Float64Array.from(candidates, ({ momentGMm }) => momentGMm), next, maxLeads);
+  const most = chainTable(Float64Array.from(candidates, ({ momentGMm }) => -momentGMm), next, maxLeads);
+  return { next, reach: ({ from, leads }) => [valueAt(least, leads, from), -valueAt(most, leads, from)], extreme: (side) => chainOf(side === 'least' ? least : most, next, maxLeads) };
 }
 
 interface Priced {
@@ -59,7 +70,7 @@ function valueAtPrice({ price, table }: Priced, { from, leads, lowGMm, highGMm }
 }
 
 /** The bound is concave in the price: climbing from where the last question ended finds its top in a few steps. */
-function leastCostOf(rows: readonly Priced[], reach: LeadBounds['reach']): LeadBounds['leastCost'] {
+function leastCostOf(rows: readonly Priced[], reach: LeadBounds['reach'], floor: number): LeadBounds['leastCost'] {
   let at = rows.length >> 1;
   const value = (place: number, rest: Rest): number => {
     const row = rows[place];
@@ -75,17 +86,17 @@ function leastCostOf(rows: readonly Priced[], reach: LeadBounds['reach']): LeadB
         at += step;
       }
     }
-    return Math.max(best, 0);
+    return Math.max(best, floor);
   };
 }
 
 /** Prices about the one at which the bound of the whole problem is best, found by thirds on a logarithmic line; of both signs where moments are. */
 function pricesFor(candidates: readonly Candidate[], { lowGMm, highGMm }: Rest, bound: (price: number) => number): readonly number[] {
   const sign = lowGMm > 0 || highGMm >= 0 ? 1 : -1;
-  const ratios = candidates.flatMap(({ costG, momentGMm }) => (momentGMm === 0 ? [] : [costG / Math.abs(momentGMm)]));
+  const ratios = candidates.flatMap(({ costG, momentGMm }) => (momentGMm === 0 ? [] : [Math.abs(costG / momentGMm)]));
   if (ratios.length === 0) return [0];
   let [low, high] = [Math.log(Math.max(Math.min(...ratios), 1e-9)) - 3, Math.log(Math.max(...ratios)) + 3];
-  for (let step = 0; step < 40; step += 1) {
+  for (let step = 0; step < PRICE_STEPS; step += 1) {
     const [a, b] = [low + (high - low) / 3, high - (high - low) / 3];
     if (bound(sign * Math.exp(a)) < bound(sign * Math.exp(b))) low = a;
     else high = b;

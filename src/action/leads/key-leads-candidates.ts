@@ -1,8 +1,8 @@
-import { grams } from '#units';
-import type { KeyLeadsProblem, LeadSet, PlacedLead } from './key-leads-problem.ts';
-import { leadInertiaOf, leadMomentOf } from './lead.ts';
+import { type Millimetres, grams } from '#units';
+import type { KeyLeadsProblem, LeadSet, OtherInsert, PlacedLead } from './key-leads-problem.ts';
+import { type Lead, leadInertiaOf, leadMomentOf } from './lead.ts';
 
-/** A lead that may be set, with what it does and what it costs. Lengths along the key in half micrometres, whole numbers. */
+/** A lead that may be set, with what it does and what it costs; below nought where it saves a plug. Lengths along the key in half micrometres, whole numbers. */
 export interface Candidate {
   readonly lead: PlacedLead;
   /** Of the lead about the balance point, g·mm. */
@@ -15,17 +15,42 @@ export interface Candidate {
 
 /** The holes and grid places where a lead may be set, from the front of the key to the back by the front end of what each owns. */
 export function candidatesOf(problem: KeyLeadsProblem): readonly Candidate[] {
-  const old = problem.existingHoles.map((hole) => candidateOf({ ...hole, hole: 'existing' }, problem));
-  const drills = [...new Set(problem.diametersMm)];
-  const fresh = [...new Set(problem.gridMm)].flatMap((positionMm) => drills.map((diameterMm): PlacedLead => ({ diameterMm, positionMm, hole: 'new' })));
-  return [...old, ...fresh.filter((lead) => mayDrill(lead, problem)).map((lead) => candidateOf(lead, problem))].sort((a, b) => b.front - a.front || a.costG - b.costG);
+  const { existingHoles, otherInserts = [] } = problem;
+  const old = existingHoles.flatMap((hole): readonly Lead[] => [
+    hole, ...trimmed(hole, problem), ...otherInserts.filter(({ diameterMm }) => diameterMm === hole.diameterMm).map((insert) => insertOf(insert, hole.positionMm)),
+  ]);
+  const fresh = [...new Set(problem.gridMm)].flatMap((positionMm) => freshLeads(positionMm, problem)).filter((lead) => mayDrill(lead, problem));
+  return [...old.map((lead) => candidateOf({ ...lead, hole: 'existing' }, problem)), ...fresh.map((lead) => candidateOf({ ...lead, hole: 'new' }, problem))].sort((a, b) => b.front - a.front || a.costG - b.costG);
+}
+
+/** Metal left around the hole of a lead that is drilled out. @source PRACTICE */
+export const LEAST_RIM_MM = 1.5;
+
+/** A lead drilled out as far as the drills go and its rim allows. */
+function trimmed(lead: Lead, { trimDrillsMm = [] }: KeyLeadsProblem): readonly Lead[] {
+  return [...new Set(trimDrillsMm)].filter((drill) => drill > (lead.boreMm ?? 0) && drill <= lead.diameterMm - 2 * LEAST_RIM_MM).map((boreMm) => ({ ...lead, boreMm }));
+}
+
+/** What may go into a new hole: a lead of each drill, the smallest of them drilled out, an insert of another metal. */
+function freshLeads(positionMm: Millimetres, problem: KeyLeadsProblem): readonly Lead[] {
+  const drills = [...new Set(problem.diametersMm)].sort((a, b) => a - b);
+  const solid = drills.map((diameterMm): Lead => ({ diameterMm, positionMm }));
+  return [...solid, ...solid.slice(0, 1).flatMap((lead) => trimmed(lead, problem)), ...(problem.otherInserts ?? []).map((insert) => insertOf(insert, positionMm))];
+}
+
+const insertOf = ({ diameterMm, densityGPerMm3 }: OtherInsert, positionMm: Millimetres): Lead => ({ diameterMm, positionMm, densityGPerMm3 });
+
+/** Whether a lead is drilled out further than it was found. */
+export function isTrimmed(lead: PlacedLead, { existingHoles }: Pick<KeyLeadsProblem, 'existingHoles'>): boolean {
+  const found = existingHoles.find(({ positionMm, diameterMm }) => lead.hole === 'existing' && positionMm === lead.positionMm && diameterMm === lead.diameterMm);
+  return (lead.boreMm ?? 0) > (found?.boreMm ?? 0);
 }
 
 /**
  * Whether a new hole may be drilled: clear of every old hole by the gap, even a plugged one, and out of every keep-out.
  * Its rim may touch the end of a keep-out. @source PRACTICE
  */
-export function mayDrill(lead: PlacedLead, { existingHoles, keepOutsMm = [], gapMm }: Pick<KeyLeadsProblem, 'existingHoles' | 'keepOutsMm' | 'gapMm'>): boolean {
+export function mayDrill(lead: Pick<Lead, 'positionMm' | 'diameterMm'>, { existingHoles, keepOutsMm = [], gapMm }: Pick<KeyLeadsProblem, 'existingHoles' | 'keepOutsMm' | 'gapMm'>): boolean {
   const [back, front] = stretchOf(lead, gapMm);
   const clear = existingHoles.every((hole) => {
     const [holeBack, holeFront] = stretchOf(hole, gapMm);
@@ -40,17 +65,23 @@ export function keepApart(one: Pick<PlacedLead, 'positionMm' | 'diameterMm'>, ot
   return 2 * Math.abs(micrometres(one.positionMm) - micrometres(other.positionMm)) >= micrometres(one.diameterMm) + micrometres(other.diameterMm) + 2 * micrometres(gapMm);
 }
 
-/** What leads come to: front weight, and their effective mass with the cost of new holes. @source OWN */
+/** What leads come to: front weight, and their effective mass with what the work counts for. @source OWN */
 export function leadSetOf(leads: readonly PlacedLead[], problem: KeyLeadsProblem): LeadSet {
   const candidates = leads.map((lead) => candidateOf(lead, problem));
   const [moment, cost] = candidates.reduce(([m, c], { momentGMm, costG }) => [m + momentGMm, c + costG], [0, 0]);
-  return { leads, frontWeightG: grams(problem.bareFrontWeightG + moment / problem.keyFrontMm), costG: grams(cost) };
+  return { leads, frontWeightG: grams(problem.bareFrontWeightG + moment / problem.keyFrontMm), costG: grams(cost + (problem.plugCostG ?? 0) * problem.existingHoles.length) };
 }
 
 function candidateOf(lead: PlacedLead, problem: KeyLeadsProblem): Candidate {
   const [back, front] = stretchOf(lead, problem.gapMm);
-  const inertia = leadInertiaOf(lead, problem) / problem.keyFrontMm ** 2;
-  return { lead, momentGMm: leadMomentOf(lead, problem), costG: inertia + (lead.hole === 'new' ? problem.newHoleCostG : 0), back, front };
+  return { lead, momentGMm: leadMomentOf(lead, problem), costG: leadInertiaOf(lead, problem) / problem.keyFrontMm ** 2 + workOf(lead, problem), back, front };
+}
+
+/** What the work on one lead counts for; one in an old hole saves the plug. */
+function workOf(lead: PlacedLead, problem: KeyLeadsProblem): number {
+  const { newHoleCostG, leadCostG = 0, plugCostG = 0, trimCostG = 0, otherInserts = [] } = problem;
+  const insert = lead.densityGPerMm3 === undefined ? 0 : otherInserts.find(({ diameterMm, densityGPerMm3 }) => diameterMm === lead.diameterMm && densityGPerMm3 === lead.densityGPerMm3)?.costG ?? 0;
+  return leadCostG + insert + (lead.hole === 'new' ? newHoleCostG : -plugCostG) + (isTrimmed(lead, problem) ? trimCostG : 0);
 }
 
 const micrometres = (lengthMm: number): number => Math.round(lengthMm * 1000);

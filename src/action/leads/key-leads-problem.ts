@@ -1,9 +1,28 @@
 import type { Issue } from '#result';
-import type { Grams, Millimetres } from '#units';
+import type { Grams, GramsPerCubicMillimetre, Millimetres } from '#units';
 import { type Lead, type LeadBed, meetingLeadsOf } from './lead.ts';
+import { wideBores } from './on-key.ts';
+
+/** An insert of another metal that the shop has. */
+export interface OtherInsert {
+  readonly diameterMm: Millimetres;
+  readonly densityGPerMm3: GramsPerCubicMillimetre;
+  /** What it costs beyond a lead, in grams of effective mass. */
+  readonly costG: Grams;
+}
+
+/** What work at the bench counts for, in grams of effective mass; what is left out counts nothing. */
+export interface BenchCosts {
+  /** Each lead, in an old hole or a new one: few pieces rather than many. */
+  readonly leadCostG?: Grams | undefined;
+  /** Each old hole that gets no lead: the lead is taken out and the hole plugged. */
+  readonly plugCostG?: Grams | undefined;
+  /** Each lead that is drilled out. */
+  readonly trimCostG?: Grams | undefined;
+}
 
 /** What is asked of the leads of one key. All positions from the balance point, toward the player above nought. */
-export interface KeyLeadsProblem extends LeadBed {
+export interface KeyLeadsProblem extends LeadBed, BenchCosts {
   /** Balance point to the measuring point. */
   readonly keyFrontMm: Millimetres;
   /** Wood that must stand between two leads, and between a new hole and an old one. */
@@ -18,7 +37,10 @@ export interface KeyLeadsProblem extends LeadBed {
   readonly gridMm: readonly Millimetres[];
   /** Drills there are for new holes. */
   readonly diametersMm: readonly Millimetres[];
-  /** Holes that are in the key, with or without lead, by their true drilled diameters. */
+  /** Drills there are for drilling a lead out through its middle; none: no lead is drilled out. */
+  readonly trimDrillsMm?: readonly Millimetres[] | undefined;
+  readonly otherInserts?: readonly OtherInsert[] | undefined;
+  /** Holes that are in the key, with or without lead, by their true drilled diameters; a bore is of the lead in it, which may become wider, not narrower. */
   readonly existingHoles: readonly Lead[];
   /** What a new hole costs, in grams of effective mass: 50 reuses old holes first, 0 looks at inertia alone. */
   readonly newHoleCostG: Grams;
@@ -37,7 +59,7 @@ export interface PlacedLead extends Lead {
 export interface LeadSet {
   readonly leads: readonly PlacedLead[];
   readonly frontWeightG: Grams;
-  /** Effective mass of the leads at the measuring point, plus the cost of the new holes. */
+  /** Effective mass of the leads at the measuring point, plus what holes, pieces, plugs and drilling out count for. */
   readonly costG: Grams;
 }
 
@@ -59,8 +81,9 @@ export interface KeyLeads extends LeadSet {
 /** Steps of the search after which it gives up proving, unless the problem says another number. */
 export const NODE_LIMIT = 50_000;
 
-/** What is wrong with a problem beyond its single fields: inserts lighter than wood, old holes that meet, stretches the wrong way round. */
-export function keyLeadsIssues({ leadDensityGPerMm3, woodDensityGPerMm3, existingHoles, keepOutsMm = [] }: KeyLeadsProblem): readonly Issue[] {
+/** What is wrong with a problem beyond its single fields: inserts lighter than wood, a bore as wide as its lead, old holes that meet, stretches the wrong way round. */
+export function keyLeadsIssues(problem: KeyLeadsProblem): readonly Issue[] {
+  const { leadDensityGPerMm3, woodDensityGPerMm3, existingHoles, keepOutsMm = [] } = problem;
   const density: readonly Issue[] = leadDensityGPerMm3 > woodDensityGPerMm3 ? [] : [{
     code: 'order', path: 'leadDensityGPerMm3', given: leadDensityGPerMm3, allowed: `more than the wood, ${String(woodDensityGPerMm3)}`, params: { above: woodDensityGPerMm3 },
   }];
@@ -69,7 +92,10 @@ export function keyLeadsIssues({ leadDensityGPerMm3, woodDensityGPerMm3, existin
     const apart = a === undefined || b === undefined ? 0 : (a.diameterMm + b.diameterMm) / 2;
     return { code: 'conflict', path: `existingHoles[${String(second)}].positionMm`, given: b?.positionMm, allowed: `at least ${String(apart)} mm from existingHoles[${String(first)}]: two holes cannot meet`, params: { reason: 'holesMeet', min: apart, other: first } };
   });
+  const light = (problem.otherInserts ?? []).flatMap(({ densityGPerMm3 }, place): readonly Issue[] => (densityGPerMm3 > woodDensityGPerMm3 ? [] : [{
+    code: 'order', path: `otherInserts[${String(place)}].densityGPerMm3`, given: densityGPerMm3, allowed: `more than the wood, ${String(woodDensityGPerMm3)}`, params: { above: woodDensityGPerMm3 },
+  }]));
   const turned = keepOutsMm.flatMap(([from, to], place): readonly Issue[] =>
     from <= to ? [] : [{ code: 'order', path: `keepOutsMm[${String(place)}][1]`, given: to, allowed: `at least ${String(from)}, where the stretch begins`, params: { min: from } }]);
-  return [...density, ...meeting, ...turned];
+  return [...density, ...light, ...wideBores(existingHoles, 'existingHoles'), ...meeting, ...turned];
 }

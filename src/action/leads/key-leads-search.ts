@@ -15,7 +15,7 @@ const SAME_G = 1e-9;
 /**
  * Cheapest spaced choice whose moment lies in a window, by depth-first branch and bound.
  * A branch is the next lead toward the back; branches are taken by their bound, cheapest first, and left once the bound is no
- * lower than the best so far. A choice that meets the window is closed, since a further lead can only cost. The last lead is
+ * lower than the best so far. A choice that meets the window is closed where a further lead can only cost. The last lead is
  * looked up by its moment, not searched for. Ties are told apart by cost alone.
  * @source LAND-DOIG-1960
  */
@@ -28,8 +28,10 @@ export function cheapestLeads(candidates: readonly Candidate[], bounds: LeadBoun
     places = chosen;
   };
   const search = (rest: Rest, cost: number, chosen: readonly number[]): void => {
-    if (rest.lowGMm <= 0 && rest.highGMm >= 0) keep(cost, chosen);
-    else if (rest.leads === 1) {
+    const met = rest.lowGMm <= 0 && rest.highGMm >= 0;
+    if (met) keep(cost, chosen);
+    if (met && !bounds.mayGain) return;
+    if (rest.leads === 1) {
       const last = byMoment(rest, best - SAME_G - cost);
       if (last !== undefined) keep(cost + (candidates[last]?.costG ?? 0), [...chosen, last]);
     } else if (rest.leads > 1) branch(rest, cost, chosen);
@@ -55,7 +57,7 @@ interface Branch {
 }
 
 /** Each candidate as the next lead, with the bound of what follows; those that cannot beat `best` left out. */
-function branchesOf(candidates: readonly Candidate[], { next, leastCost }: LeadBounds, rest: Rest, cost: number, best: number): readonly Branch[] {
+function branchesOf(candidates: readonly Candidate[], { next, leastCost, mayGain }: LeadBounds, rest: Rest, cost: number, best: number): readonly Branch[] {
   const branches: Branch[] = [];
   for (let place = rest.from; place < candidates.length; place += 1) {
     const candidate = candidates[place];
@@ -64,7 +66,7 @@ function branchesOf(candidates: readonly Candidate[], { next, leastCost }: LeadB
     const { momentGMm, costG } = candidate;
     const under = { from: next[place] ?? candidates.length, leads: rest.leads - 1, lowGMm: rest.lowGMm - momentGMm, highGMm: rest.highGMm - momentGMm };
     const met = under.lowGMm <= 0 && under.highGMm >= 0;
-    const bound = cost + costG + (met ? 0 : leastCost(under));
+    const bound = cost + costG + (met && !mayGain ? 0 : leastCost(under));
     if (bound < best) branches.push({ place, under, spent: cost + costG, bound });
   }
   return branches.sort((a, b) => a.bound - b.bound);

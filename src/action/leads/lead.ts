@@ -13,6 +13,10 @@ export const KEY_WOOD_DENSITY_G_PER_MM3: GramsPerCubicMillimetre = gramsPerCubic
 /** A lead that goes right through a key. */
 export interface Lead {
   readonly diameterMm: Millimetres;
+  /** Drilled out through its middle and left open; absent for a solid one. */
+  readonly boreMm?: Millimetres | undefined;
+  /** Of an insert that is not of the usual metal. */
+  readonly densityGPerMm3?: GramsPerCubicMillimetre | undefined;
   /** From the balance point to the middle of the lead: toward the player above nought, toward the back below. */
   readonly positionMm: Millimetres;
 }
@@ -29,11 +33,13 @@ export interface LeadBed {
 
 /**
  * What a lead adds to a key: its mass less that of the wood drilled out for it.
- * m = (ρ − ρ_wood)·π·d²/4·w; grams, millimetres. Takes the lead as a full cylinder as long as the key is wide.
+ * m = (ρ·(d² − b²) − ρ_wood·d²)·π/4·w; grams, millimetres; b the hole through its middle. Takes the lead as a cylinder as long as
+ * the key is wide.
  * @source OWN mass of a cylinder
  */
-export function leadMassOf({ diameterMm }: Pick<Lead, 'diameterMm'>, { keyWidthMm, leadDensityGPerMm3, woodDensityGPerMm3 }: LeadBed): Grams {
-  return grams((leadDensityGPerMm3 - woodDensityGPerMm3) * cylinderMm3(diameterMm, keyWidthMm));
+export function leadMassOf({ diameterMm, boreMm = millimetres(0), densityGPerMm3 }: Omit<Lead, 'positionMm'>, { keyWidthMm, leadDensityGPerMm3, woodDensityGPerMm3 }: LeadBed): Grams {
+  const density = densityGPerMm3 ?? leadDensityGPerMm3;
+  return grams((density - woodDensityGPerMm3) * cylinderMm3(diameterMm, keyWidthMm) - density * cylinderMm3(boreMm, keyWidthMm));
 }
 
 /**
@@ -46,11 +52,13 @@ export function leadMomentOf(lead: Lead, bed: LeadBed): GramMillimetres {
 
 /**
  * Moment of inertia a lead adds about the balance point.
- * I = m·(x² + d²/8), the axis of the cylinder parallel to the pivot.
+ * I = m·x² + (ρ·(d⁴ − b⁴) − ρ_wood·d⁴)·π/32·w, the axis of the cylinder parallel to the pivot; m·(x² + d²/8) for a solid one.
  * @source OWN parallel axes; a cylinder about its own axis has m·d²/8
  */
 export function leadInertiaOf(lead: Lead, bed: LeadBed): GramSquareMillimetres {
-  return gramSquareMillimetres(leadMassOf(lead, bed) * (lead.positionMm ** 2 + lead.diameterMm ** 2 / 8));
+  const { diameterMm, boreMm = millimetres(0), densityGPerMm3, positionMm } = lead;
+  const bored = ((densityGPerMm3 ?? bed.leadDensityGPerMm3) * cylinderMm3(boreMm, bed.keyWidthMm) * (diameterMm ** 2 - boreMm ** 2)) / 8;
+  return gramSquareMillimetres(leadMassOf(lead, bed) * (positionMm ** 2 + diameterMm ** 2 / 8) + bored);
 }
 
 /** What the leads of one key do together. */

@@ -22,6 +22,13 @@ export function leadsOffKey(leads: readonly Lead[], { keyFrontLengthMm = millime
   });
 }
 
+/** Issues of leads drilled out as wide as they are. */
+export function wideBores(leads: readonly Lead[], list = 'leads'): readonly Issue[] {
+  return leads.flatMap(({ boreMm, diameterMm }, index): readonly Issue[] => (boreMm === undefined || boreMm < diameterMm ? [] : [{
+    code: 'range', path: `${list}[${String(index)}].boreMm`, given: boreMm, allowed: `less than its diameter, ${String(diameterMm)}`, params: { below: diameterMm },
+  }]));
+}
+
 function limits(min: number, max: number): string {
   if (Number.isFinite(min) && Number.isFinite(max)) return `${String(min)} to ${String(max)}`;
   return Number.isFinite(max) ? `at most ${String(max)}` : `at least ${String(min)}`;

@@ -19,8 +19,10 @@ export const leadFields = {
   leadDensityGPerMm3: field.gramsPerCubicMillimetre({ min: 0, max: MAX_DENSITY, describe: 'Density of the inserts: lead, or what stands in for it; 0 for empty holes' }).default(LEAD_DENSITY_G_PER_MM3),
   woodDensityGPerMm3: field.gramsPerCubicMillimetre({ min: 0, max: MAX_DENSITY, describe: 'Density of the wood drilled out' }).default(KEY_WOOD_DENSITY_G_PER_MM3),
   diameterMm: field.millimetres({ min: LEAST_MM, max: MAX_MM, describe: 'Diameter of the lead' }),
+  boreMm: field.millimetres({ min: LEAST_MM, max: MAX_MM, describe: 'Hole through the middle of the lead, left open; none for a solid lead' }).optional(),
+  densityGPerMm3: field.gramsPerCubicMillimetre({ min: 0, max: MAX_DENSITY, describe: 'Density of this insert where it is not that of the others' }).optional(),
   positionMm: field.millimetres({ min: -MAX_MM, max: MAX_MM, describe: 'Balance point to the middle of the lead; negative behind the balance point' }),
 } as const;
 
 /** Leads of one key; a key may have none. */
-export const leadList = z.array(z.strictObject({ diameterMm: leadFields.diameterMm, positionMm: leadFields.positionMm })).max(MOST_LEADS).describe('Leads in the key, none or more');
+export const leadList = z.array(z.strictObject({ diameterMm: leadFields.diameterMm, positionMm: leadFields.positionMm, boreMm: leadFields.boreMm, densityGPerMm3: leadFields.densityGPerMm3 })).max(MOST_LEADS).describe('Leads in the key, none or more');

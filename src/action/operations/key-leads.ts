@@ -6,8 +6,11 @@ import { keyLeads } from '../leads/key-leads.ts';
 import { NODE_LIMIT } from '../leads/key-leads-problem.ts';
 import { placesOffKey } from '../leads/key-leads-reach.ts';
 import { leadRemediesOf } from '../leads/key-leads-remedy.ts';
+import { leadCountsOf, leadWayNames, leadWaysOf } from '../leads/lead-ways.ts';
 import { leadFields } from '../leads/schemas.ts';
 import { fields } from '../schemas.ts';
+
+const weight = (describe: string) => field.grams({ min: 0, max: 10_000, describe });
 
 /** No key takes more leads, and no grid is finer than needed. */
 const MOST_LEADS = 12;
@@ -15,9 +18,9 @@ const MOST_PLACES = 2000;
 const MOST_DRILLS = 20;
 const MOST_HOLES = 30;
 
-const lead = z.strictObject({ diameterMm: leadFields.diameterMm, positionMm: leadFields.positionMm });
-const placed = lead.extend({ hole: z.enum(['existing', 'new']) });
-const weight = (describe: string) => field.grams({ min: 0, max: 10_000, describe });
+const lead = z.strictObject({ diameterMm: leadFields.diameterMm, positionMm: leadFields.positionMm, boreMm: leadFields.boreMm });
+const placed = lead.extend({ densityGPerMm3: leadFields.densityGPerMm3, hole: z.enum(['existing', 'new']) });
+const insert = z.strictObject({ diameterMm: leadFields.diameterMm, densityGPerMm3: leadFields.leadDensityGPerMm3.unwrap(), costG: weight('What it counts for beyond a lead').default(grams(0)) });
 const length = (describe: string) => field.millimetres({ min: 0.01, max: 10_000, describe }).optional();
 
 const input = z.strictObject({
@@ -32,6 +35,12 @@ const input = z.strictObject({
   diametersMm: z.array(leadFields.diameterMm).max(MOST_DRILLS).describe('Drills there are for new holes'),
   existingHoles: z.array(lead).max(MOST_HOLES).describe('Holes in the key, with or without lead, by their true drilled diameters'),
   newHoleCostG: weight('What a new hole costs, in grams of effective mass: 50 uses old holes first, 0 looks at inertia alone').default(grams(50)),
+  leadCostG: weight('What each lead counts for, in an old hole or a new one: few pieces rather than many').default(grams(0)),
+  plugCostG: weight('What an old hole counts for whose lead is taken out and that is plugged').default(grams(0)),
+  trimCostG: weight('What drilling a lead out counts for').default(grams(0)),
+  trimDrillsMm: z.array(leadFields.diameterMm).max(MOST_DRILLS).describe('Drills for drilling a lead out through its middle; of new leads the smallest may be; 1.5 mm of metal stay around it; none: no lead is drilled out').default([]),
+  otherInserts: z.array(insert).max(MOST_DRILLS).describe('Inserts of other metals the shop has, for new holes and for old ones of their diameter').default([]),
+  compare: z.boolean().describe('Answer other ways beside the optimum: the leads as they lie, old holes alone, fewest pieces, least inertia').default(false),
   keepOutsMm: z.array(z.array(leadFields.positionMm).length(2)).max(100).describe('Stretches no new hole may reach into: balance hole, front mortise, capstan, splices').optional(),
   leadDensityGPerMm3: leadFields.leadDensityGPerMm3,
   woodDensityGPerMm3: leadFields.woodDensityGPerMm3,
@@ -42,7 +51,11 @@ const input = z.strictObject({
   nodeLimit: field.count({ min: 1, max: 100_000_000, describe: 'Steps of the search before the best so far is answered' }).default(NODE_LIMIT),
 });
 
-const set = { leads: z.array(placed), frontWeightG: field.grams(), costG: field.grams({ describe: 'Effective mass of the leads, and the cost of new holes' }) } as const;
+const set = { leads: z.array(placed), frontWeightG: field.grams(), costG: field.grams({ describe: 'Effective mass of the leads, and what the work counts for' }) } as const;
+const counts = {
+  pieces: field.count({ describe: 'Leads in the key' }), drilled: field.count({ describe: 'New holes' }), trimmed: field.count({ describe: 'Leads drilled out' }), plugged: field.count({ describe: 'Old holes plugged' }),
+  inertiaG: field.grams({ describe: 'Effective mass of the leads at the measuring point' }),
+} as const;
 
 /** The leads that give a key its front weight, old holes first, proven. */
 export const keyLeadsOperation = defineOperation({
@@ -54,6 +67,8 @@ export const keyLeadsOperation = defineOperation({
     plugs: z.array(lead).describe('Old holes to be plugged with wood'),
     proven: z.boolean().describe('Whether no legal set is cheaper, or none meets the target'),
     finish: z.strictObject(set).describe('The same leads with one new hole moved off the grid so that the target is met exactly').optional(),
+    counts: z.strictObject(counts).describe('What the answer asks of the bench'),
+    ways: z.array(z.strictObject({ way: z.enum(leadWayNames), ...set, ...counts, missG: field.grams({ describe: 'By how much it misses the tolerance; 0 where it does not' }), proven: z.boolean() })).describe('Other ways, each costed as the answer is; those with the same leads left out').optional(),
     reachableG: z.array(field.grams()).length(2).describe('Least and largest front weight within reach').optional(),
     missG: field.grams({ describe: 'By how much the nearest set misses the tolerance' }).optional(),
     wouldReach: z.strictObject({
@@ -66,7 +81,8 @@ export const keyLeadsOperation = defineOperation({
     }).describe('Single changes, each of which alone would bring the target within reach').optional(),
   }),
   formula: [
-    'min Σ m·(x² + d²/8)/a² + c_new·(new holes)',
+    'min Σ I/a² + c_new·(new holes) + c_lead·(leads) + c_trim·(drilled out) + c_plug·(plugs)',
+    'I = m·x² + (ρ·(d⁴ − b⁴) − ρ_wood·d⁴)·π/32·w',
     '|FW₀ + Σ m·x/a − FW*| ≤ tolerance; leads ≤ most',
     '|x_i − x_j| ≥ (d_i + d_j)/2 + gap, a new hole also from every old one',
     'bound: max over λ of λ·(moment lacking) + min over spaced sets of Σ (cost − λ·m·x)',
@@ -77,14 +93,15 @@ export const keyLeadsOperation = defineOperation({
     gridMm: [60, 70, 80, 90, 100, 110, 120, 130, 140, 150, 160, 170, 180, 190], diametersMm: [9.5, 12.7],
     existingHoles: [{ diameterMm: 12.7, positionMm: 176 }], newHoleCostG: 50, keepOutsMm: [[-40, 40]],
   },
-  run: ({ keyFrontLengthMm, keyBackLengthMm, hammerWeightG, weightRatio, keepOutsMm = [], ...given }) => {
+  run: ({ keyFrontLengthMm, keyBackLengthMm, hammerWeightG, weightRatio, compare, keepOutsMm = [], ...given }) => {
     const problem = { ...given, keepOutsMm: keepOutsMm.flatMap(([from, to]) => (from === undefined || to === undefined ? [] : [[from, to] as const])) };
     const issues = placesOffKey(problem, { keyFrontLengthMm, keyBackLengthMm });
     return issues.length > 0 ? refuse(...issues) : andThen(keyLeads(problem), (answer) => {
       const wouldReach = leadRemediesOf(problem, answer, { hammerWeightG, weightRatio });
       const { leads, plugs, finish, reachableG, ...rest } = answer;
       return ok({
-        ...rest, leads: [...leads], plugs: [...plugs],
+        ...rest, leads: [...leads], plugs: [...plugs], counts: leadCountsOf(leads, problem),
+        ...(compare ? { ways: leadWaysOf(problem, answer).map((way) => ({ ...way, leads: [...way.leads] })) } : {}),
         ...(finish === undefined ? {} : { finish: { ...finish, leads: [...finish.leads] } }),
         ...(reachableG === undefined ? {} : { reachableG: [...reachableG] }),
         ...(wouldReach === undefined ? {} : { wouldReach }),

@@ -2,7 +2,7 @@ import { defineOperation, field } from '#operation';
 import { ok, refuse } from '#result';
 import { z } from 'zod';
 import { leadBreakPointOf, leadEffectOf, meetingLeadsOf } from '../leads/lead.ts';
-import { leadsOffKey } from '../leads/on-key.ts';
+import { leadsOffKey, wideBores } from '../leads/on-key.ts';
 import { leadFields, leadList } from '../leads/schemas.ts';
 
 const reach = { min: 0.01, max: 10_000 };
@@ -30,7 +30,7 @@ export const leadEffectOperation = defineOperation({
     breakPointsMPerS2: z.array(field.metresPerSecondSquared().nullable()).describe('Acceleration of the key front above which each lead holds the key back; null for a lead that never helps'),
     meeting: z.array(z.array(field.count())).describe('Pairs of leads, counted from 0, whose holes meet if they lie on one line'),
   }),
-  formula: ['m = (ρ − ρ_wood)·π·d²/4·w', 'FW = FW₀ + Σ m·x/a', 'I = Σ m·(x² + d²/8)', 'm_eff = I/a²', 'break point: g·a/x'],
+  formula: ['m = (ρ·(d² − b²) − ρ_wood·d²)·π/4·w', 'FW = FW₀ + Σ m·x/a', 'I = Σ m·x² + (ρ·(d⁴ − b⁴) − ρ_wood·d⁴)·π/32·w', 'm_eff = I/a²', 'break point: g·a/x'],
   sources: ['OWN', 'METALS-MEMORY', 'BIRKETT-LIST'],
   example: {
     bareFrontWeightG: 2, keyFrontMm: 225, keyWidthMm: 13,
@@ -38,7 +38,7 @@ export const leadEffectOperation = defineOperation({
   },
   run: (given) => {
     const { keyFrontLengthMm, keyBackLengthMm, ...key } = given;
-    const issues = leadsOffKey(key.leads, { keyFrontLengthMm, keyBackLengthMm });
+    const issues = [...wideBores(key.leads), ...leadsOffKey(key.leads, { keyFrontLengthMm, keyBackLengthMm })];
     if (issues.length > 0) return refuse(...issues);
     const effect = leadEffectOf(key);
     return ok({

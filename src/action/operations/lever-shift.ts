@@ -1,6 +1,6 @@
 import { defineOperation, field } from '#operation';
 import { type Issue, ok, refuse } from '#result';
-import { millimetres, percent } from '#units';
+import { millimetres, percent, ratio } from '#units';
 import { z } from 'zod';
 import { type LeverShift, rollerSizeEffectOf, shiftedLeversOf } from '../lever-shift.ts';
 import { type Levers, leverRatiosOf } from '../levers.ts';
@@ -17,6 +17,7 @@ export const leverShiftOperation = defineOperation({
     rollerOutMm: shift('Roller away from the hammer centre; below 0 toward it'),
     jackFollows: z.boolean().default(false).describe('Jack set after the roller, and its arm with it'),
     rollerThickerMm: shift('Diameter of the roller, more; below 0 less'),
+    weightRatio: field.ratio({ min: 0.01, max: 100, describe: 'By weights, before; it changes by the same share as the ratio by distance' }).optional(),
   }),
   output: z.strictObject({
     levers: fields.levers,
@@ -25,20 +26,23 @@ export const leverShiftOperation = defineOperation({
     hammerRatio: field.ratio(),
     actionRatio: field.ratio(),
     actionRatioChangePct: field.percent(),
+    weightRatio: field.ratio({ describe: 'By weights, after' }).optional(),
     hammerLiftMm: field.millimetres({ describe: 'By the size of the roller' }),
     capstanDownMm: field.millimetres({ describe: 'Capstan let down for the blow as before' }),
   }),
-  formula: ['b − c, w_c + c, r + p', 'w_j − p where the jack follows', 'lift = δ/2·H', 'capstan = δ/2/W'],
+  formula: ['b − c, w_c + c, r + p', 'w_j − p where the jack follows', 'lift = δ/2·H', 'capstan = δ/2/W', 'R_weights′ = R_weights·R_distance′/R_distance'],
   sources: ['OWN'],
   example: { levers: { keyFrontMm: 225, keyBackMm: 115, wippenHeelMm: 65, wippenJackMm: 96, rollerMm: 17, hammerMm: 130 }, capstanTowardPlayerMm: 2, rollerOutMm: 0, jackFollows: false, rollerThickerMm: 0.5 },
-  run: ({ levers, rollerThickerMm, ...shifts }) => {
+  run: ({ levers, rollerThickerMm, weightRatio, ...shifts }) => {
     const moved = shiftedLeversOf(levers, shifts);
     const issues = lostArms(levers, moved, shifts);
     if (issues.length > 0) return refuse(...issues);
     const ratios = leverRatiosOf(moved);
+    const change = ratios.actionRatio / leverRatiosOf(levers).actionRatio;
     return ok({
       levers: moved, ...ratios,
-      actionRatioChangePct: percent(100 * (ratios.actionRatio / leverRatiosOf(levers).actionRatio - 1)),
+      actionRatioChangePct: percent(100 * (change - 1)),
+      ...(weightRatio === undefined ? {} : { weightRatio: ratio(weightRatio * change) }),
       ...rollerSizeEffectOf(moved, rollerThickerMm),
     });
   },

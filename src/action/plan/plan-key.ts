@@ -1,5 +1,6 @@
 import type { KeyColour, KeyNumber } from '#instrument';
 import type { GramSquareMillimetres, Grams, Millimetres, Ratio } from '#units';
+import type { KeyBar } from '../effective-mass.ts';
 import type { BoredHammer } from '../hammer-bore.ts';
 import type { Levers } from '../levers.ts';
 import type { Regulation, RegulationBase } from '../regulation.ts';
@@ -17,6 +18,8 @@ export interface FoundKey {
 /** What the inertia of a key and its action is reckoned from. */
 export interface PlanInertia {
   readonly keyGMm2: GramSquareMillimetres;
+  /** The key it was worked out from. */
+  readonly bar?: KeyBar;
   readonly wippenGMm2: GramSquareMillimetres;
   readonly shankG: Grams;
   readonly shankLengthMm: Millimetres;

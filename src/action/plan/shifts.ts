@@ -43,6 +43,6 @@ export function leastArmOf(levers: Levers, shifts: PlanShifts): Millimetres {
 }
 
 /** Hammer weight after the shifts: (SW + g)·(1 + p/100), grams. @source OWN */
-export function shiftedHammerOf(hammerWeightG: Grams, { hammerG, hammerPct }: PlanShifts): Grams {
+export function shiftedHammerOf(hammerWeightG: Grams, { hammerG, hammerPct }: Pick<PlanShifts, 'hammerG' | 'hammerPct'>): Grams {
   return grams((hammerWeightG + hammerG) * (1 + hammerPct / 100));
 }

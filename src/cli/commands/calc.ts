@@ -1,4 +1,4 @@
-import { type AnyOperation, calculate, describeOperation, readJson } from '#operation';
+import { type AnyOperation, calculate, describeOperation, readJson, runHere } from '#operation';
 import type { CommandModule } from 'yargs';
 import { refused } from '../failure.ts';
 import { type TypedFields, inputOfOptions, typedFieldsOf } from '../field-options.ts';
@@ -49,7 +49,7 @@ async function inputOf(operation: AnyOperation, typed: TypedFields): Promise<unk
 }
 
 async function run(operation: AnyOperation, input: unknown, json: boolean): Promise<void> {
-  const { answer, issues } = await calculate(operation, input, readSoundAt);
+  const { answer, issues } = await calculate(operation, input, runHere(operation, readSoundAt));
   const isMany = Array.isArray(answer);
   if (isMany || issues.length === 0) await (json ? printJson(answer) : print(readableAnswer(answer, say, locale)));
   if (issues.length === 0) return;

@@ -19,7 +19,7 @@ type ProveArguments = InferredOptionTypes<typeof documentOptions & typeof tableO
   readonly cycle?: string | undefined;
 };
 
-type Source = Pick<ProofMaterial, 'instrument' | 'sessions' | 'readings' | 'intent' | 'terms' | 'action' | 'cycle' | 'head' | 'people' | 'work'>;
+type Source = Pick<ProofMaterial, 'instrument' | 'sessions' | 'readings' | 'intent' | 'terms' | 'tuningTerms' | 'action' | 'cycle' | 'head' | 'people' | 'work'>;
 
 /** `prove INSTRUMENT --out proof.pdf`, or without a store `prove --found a.csv --finished b.csv --out proof.pdf`. */
 export const prove: CommandModule<object, ProveArguments> = {
@@ -57,9 +57,9 @@ async function sourceOfStore(given: ProveArguments, named: string): Promise<Sour
       throw refused([{ code: 'range', path: '--cycle', given: given.cycle, allowed: `a whole number from 1 to ${String(current)}`, params: { min: 1, max: current, given: given.cycle ?? '' } }]);
     }
     const piano = await store.getPiano(id);
-    const { scale: terms, ...stay } = stayOf(piano, cycle);
+    const { scale: terms, tuning: tuningTerms, ...stay } = stayOf(piano, cycle);
     const { SHOP } = await import('#store');
-    return { ...stay, terms, people: await store.listPeople(SHOP), instrument: piano.instrument, readings: await store.listReadings(id, cycle), head: piano.head };
+    return { ...stay, terms, tuningTerms, people: await store.listPeople(SHOP), instrument: piano.instrument, readings: await store.listReadings(id, cycle), head: piano.head };
   });
 }
 

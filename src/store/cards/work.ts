@@ -1,11 +1,12 @@
 import { type Instrument, compassOf, isQuantityName, keyCountOf, quantityNames } from '#instrument';
 import type { Issue } from '#result';
-import { type WorkItem, type WorkItemDraft, workItemDraftSchema, workItemSchema } from '#workshop';
+import { type ExpectedReadings, type WorkItem, type WorkItemDraft, readingBatchSchema, workItemDraftSchema, workItemSchema } from '#workshop';
 import { z } from 'zod';
 import { StoreFailure } from '../bench-store.ts';
 import { fitting } from '../check.ts';
 import type { Bench } from '../database.ts';
 import { cycleAspect } from '../log/aspects.ts';
+import { readingChanges } from '../readings/write.ts';
 import { checkCycle, writeAt } from '../write.ts';
 import { cardThere, fieldChange } from './card.ts';
 
@@ -13,20 +14,22 @@ const REFUSED = 'The work cannot be kept as given.';
 const draftsSchema = z.array(workItemDraftSchema).min(1).max(1000);
 const changeSchema = z.strictObject({ status: workItemSchema.shape.status.optional(), remark: z.string().max(2000).optional() });
 
-/** Puts jobs on the work list, as one event. */
-export async function addWork(bench: Bench, id: string, drafts: readonly WorkItemDraft[], by: string): Promise<readonly WorkItem[]> {
+/** Puts jobs on the work list, with the readings expected once they are done where those are given, as one event. */
+export async function addWork(bench: Bench, id: string, drafts: readonly WorkItemDraft[], by: string, expected?: ExpectedReadings): Promise<readonly WorkItem[]> {
   const wanted = fitting(draftsSchema, drafts, REFUSED);
-  return await writeAt(bench, id, by, (sight) => {
+  const batch = expected === undefined ? undefined : fitting(readingBatchSchema, { ...expected, state: 'planned' }, REFUSED);
+  return await writeAt(bench, id, by, async (sight) => {
     wanted.forEach(({ cycle }, index) => { checkCycle(sight, cycle, `[${String(index)}].cycle`); });
     const issues = wanted.flatMap((draft, index) => misplaced(draft, sight.instrument, `[${String(index)}]`));
     if (issues.length > 0) throw new StoreFailure('refused', REFUSED, issues);
     const items = wanted.map((draft): WorkItem => ({ ...draft, id: bench.newId(), status: 'open', doneAt: null }));
-    return Promise.resolve({
+    const readings = batch === undefined ? { changes: [], rests: [] } : await readingChanges(bench, sight, batch, by);
+    return {
       kind: 'work.added',
-      changes: items.map((item) => ({ entity: 'work' as const, place: item.id, before: null, after: item })),
-      rests: wanted.map(({ cycle }) => cycleAspect(cycle, id)),
+      changes: [...items.map((item) => ({ entity: 'work' as const, place: item.id, before: null, after: item })), ...readings.changes],
+      rests: [...wanted.map(({ cycle }) => cycleAspect(cycle, id)), ...readings.rests],
       answer: () => items,
-    });
+    };
   });
 }
 

@@ -23,7 +23,8 @@ export async function writeReadings(bench: Bench, id: string, given: ReadingBatc
   });
 }
 
-async function decide(bench: Bench, sight: Sight, batch: Batch, by: string): Promise<Decision<ReadingBatchAnswer>> {
+/** What a batch changes and rests on, and how its figures were understood; for an event of its own, or as part of another. */
+export async function readingChanges(bench: Bench, sight: Sight, batch: Batch, by: string): Promise<Required<Pick<Decision<never>, 'changes' | 'rests'>> & { readonly cells: readonly Understood[] }> {
   checkCycle(sight, batch.cycle);
   await checkSession(sight, batch);
   const cells = accepted(understandBatch(batch, sight.instrument), REFUSED);
@@ -33,10 +34,13 @@ async function decide(bench: Bench, sight: Sight, batch: Batch, by: string): Pro
   const { id } = sight.instrument;
   const session = batch.sessionId === null ? [] : [`session/${batch.sessionId}`];
   const keyed = cells.some(({ place }) => place.scope === 'key') ? [`instrument/${id}/firstMidi`, `instrument/${id}/lastMidi`] : [];
+  return { cells, changes, rests: [...session, ...keyed, cycleAspect(batch.cycle, id)] };
+}
+
+async function decide(bench: Bench, sight: Sight, batch: Batch, by: string): Promise<Decision<ReadingBatchAnswer>> {
+  const { cells, changes, rests } = await readingChanges(bench, sight, batch, by);
   return {
-    kind: 'readings.written',
-    changes,
-    rests: [...session, ...keyed, cycleAspect(batch.cycle, id)],
+    kind: 'readings.written', changes, rests,
     answer: async (event) => {
       const readings = changes.flatMap(({ after }) => (after === null ? [] : [after as Reading]));
       const warnings = cells.flatMap(({ warning }) => (warning === undefined ? [] : [warnable(warning)]));

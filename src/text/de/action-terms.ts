@@ -8,7 +8,11 @@ const leadWords = Object.fromEntries(([1, 2, 3, 4, 5, 6] as const).flatMap((numb
   [`quantity.lead${String(number)}DiameterMm.short`, `Blei ${String(number)} ⌀`],
   [`quantity.lead${String(number)}DiameterMm.howTo`, 'Durchmesser der Bohrung, mit dem Messschieber an der Seite der Taste. Handschuhe tragen; weißes Pulver nur feucht abwischen, nie trocken.'],
   [`quantity.lead${String(number)}DiameterMm.mistakes`, 'Ein gequollenes oder breitgeschlagenes Blei über den Grat gemessen.'],
-])) as Readonly<Record<`quantity.lead${1 | 2 | 3 | 4 | 5 | 6}${'PositionMm' | 'DiameterMm'}.${'name' | 'short' | 'howTo' | 'mistakes'}`, string>>;
+  [`quantity.lead${String(number)}BoreMm.name`, `Blei ${String(number)}, ausgebohrt`],
+  [`quantity.lead${String(number)}BoreMm.short`, `Blei ${String(number)} Bohrung`],
+  [`quantity.lead${String(number)}BoreMm.howTo`, 'Durchmesser der Bohrung mitten durch das Blei, die offen blieb, mit dem Messschieber. Bei einem vollen Blei leer lassen.'],
+  [`quantity.lead${String(number)}BoreMm.mistakes`, 'Die Bohrung der Taste statt der im Blei notiert.'],
+])) as Readonly<Record<`quantity.lead${1 | 2 | 3 | 4 | 5 | 6}${'PositionMm' | 'DiameterMm' | 'BoreMm'}.${'name' | 'short' | 'howTo' | 'mistakes'}`, string>>;
 
 /** The messages of this area. */
 export const actionTerms = {
@@ -179,6 +183,10 @@ export const actionTerms = {
   'actionTerms.field.leadToleranceG': 'Toleranz des Vordergewichts',
   'actionTerms.field.mostLeads': 'Höchstens Bleie in einer Taste',
   'actionTerms.field.newHoleCostG': 'Was eine neue Bohrung zählt',
+  'actionTerms.field.leadCostG': 'Was jedes Blei zählt',
+  'actionTerms.field.plugCostG': 'Was Herausnehmen und Verschließen zählt',
+  'actionTerms.field.trimCostG': 'Was das Ausbohren eines Bleis zählt',
+  'actionTerms.field.trimDrillsMm': 'Bohrer zum Ausbohren von Bleien',
   'actionTerms.field.keepOuts': 'Wo nicht gebohrt werden darf, ab dem Waagestift',
   'actionTerms.field.fromMm': 'von',
   'actionTerms.field.toMm': 'bis',
@@ -240,6 +248,11 @@ export const actionTerms = {
   'actionTerms.field.spreadMm': 'Verlangter Achsabstand',
   'actionTerms.field.lossMm': 'Nachgebender Filz und Spiel, an der Tastenvorderkante',
   'actionTerms.field.regulationToleranceMm': 'Toleranz der Regulierung, an der Tastenvorderkante',
+  'actionTerms.field.blowToleranceMm': 'Toleranz der Steighöhe',
+  'actionTerms.field.letOffToleranceMm': 'Toleranz der Auslösung',
+  'actionTerms.field.dropToleranceMm': 'Toleranz des Abnickens',
+  'actionTerms.field.checkToleranceMm': 'Toleranz des Fangs',
+  'actionTerms.field.spreadToleranceMm': 'Toleranz der Spreizung',
   'actionTerms.field.buttMm': 'Hammerachse bis dorthin, wo die Stoßzunge die Nuss drückt',
   'actionTerms.field.tiltDeg': 'Stiel in Ruhe, Abweichung von der Senkrechten',
   'actionTerms.field.plannedSpringTorqueGMm': 'Verlangte Nussfeder, Moment um die Hammerachse',

@@ -67,7 +67,7 @@ export const cli: Readonly<Record<keyof typeof english, string>> = {
   'route.listEvents': 'Das Protokoll eines Instruments, das Neueste zuerst.',
   'route.undo': 'Nimmt ein Ereignis als Ganzes zurück, durch ein neues Ereignis.',
   'route.audit': 'Prüft die Kette des Protokolls vom ersten Ereignis bis zum letzten.',
-  'route.addWork': 'Setzt Arbeiten auf die Liste.',
+  'route.addWork': 'Setzt Arbeiten auf die Liste, mit den Werten, die danach erwartet werden, wo sie angegeben sind.',
   'route.changeWork': 'Vermerkt eine Arbeit als offen, erledigt oder gestrichen.',
   'route.previewImport': 'Sagt Zeile für Zeile, was ein Einlesen täte, und schreibt nichts.',
   'route.runImport': 'Liest eine Tabelle als ein Ereignis ein.',

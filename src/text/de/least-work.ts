@@ -105,7 +105,7 @@ export const leastWork: Readonly<Record<keyof typeof en, string>> = {
   'leastWork.change.front': 'Vordergewicht {by}',
   'leastWork.take': '{count, plural, one {Diese Arbeit übernehmen} other {Diese # Arbeiten übernehmen}}',
   'leastWork.take.none': 'Alle diese Arbeiten stehen auf der Arbeitsliste.',
-  'leastWork.take.about': 'Sie kommen auf die Seite Arbeit, jede mit dem, was sie bewirken soll und was danach zu wägen ist; ein Schritt, als einer rückgängig zu machen.',
+  'leastWork.take.about': 'Sie kommen auf die Seite Arbeit, jede mit dem, was sie bewirken soll und was danach zu wägen ist; der dann erwartete Anschlag wird als geplant notiert. Ein Schritt, als einer rückgängig zu machen.',
   'leastWork.take.unkept': 'Zuerst sagen, dass die Minuten so gelten: übernommen wird nach dem, was gilt.',
   'leastWork.take.remark': '{change}; danach erwartet {down} nieder, {up} auf',
   'leastWork.assumed': 'Vorausgesetzt',

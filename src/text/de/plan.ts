@@ -32,6 +32,8 @@ export const plan: Readonly<Record<keyof typeof english, string>> = {
   'plan.column.plan': 'Plan, nichts versetzt',
   'plan.column.tried': 'Mit dem Versuchten',
   'plan.column.change': 'Änderung',
+  'plan.relevel': 'Um die Taste wieder zu richten: Scheiben am Waagestift um {by} {way, select, thinner {dünner} other {dicker}}.',
+  'plan.relevel.dip': 'Der Tiefgang nach dem Richten wird nicht berechnet: wo der Vorderstift steht, ist nicht unter den Messwerten. Die Rechnung key-level gibt sie an, sobald das gemessen ist; der Tiefgang ist mit der Scheibe am Vorderstift neu zu stellen.',
   'plan.row.weightRatio': 'Übersetzung nach Gewichten',
   'plan.row.distanceRatio': 'Übersetzung nach Wegen',
   'plan.row.keyRatio': 'Übersetzung der Taste',

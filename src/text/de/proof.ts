@@ -23,7 +23,7 @@ export const proof: Readonly<Record<keyof typeof english, string>> = {
   'proof.state.finished': 'Fertiggestellt',
 
   'proof.instrument': 'Das Instrument',
-  'proof.upright': 'Pianino: Berechnet werden Balancegewicht und Reibung, mehr nicht. Die Hebel der Pianomechanik sind nicht nachgebildet; Übersetzung, Hämmer und Blei werden deshalb nicht beurteilt.',
+  'proof.upright': 'Pianino: Beurteilt werden je Taste Balancegewicht und Reibung, mehr nicht. Im Pianino lasten auch Federn und Dämpfer; Übersetzung, Hämmer und Blei wird deshalb nichts angelastet. Was an Federn und Dämpfern gelesen wurde, steht bei der Regulierung.',
   'proof.fact.name': 'Name',
   'proof.fact.kind': 'Bauart',
   'proof.fact.maker': 'Hersteller',

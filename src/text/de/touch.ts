@@ -129,7 +129,7 @@ export const touch = {
   'register.middle': 'Mittellage',
   'register.treble': 'Diskant',
 
-  'caveat.upright': 'Klavier: nur Reibung und Gleichgewicht. Federn und Dämpfer brauchen ein eigenes Modell, das noch folgt.',
+  'caveat.upright': 'Klavier: nur Reibung und Gleichgewicht. Was Federn und Dämpfer ausmachen, steht in ihrer eigenen Ansicht.',
   'caveat.noIntent': 'Nichts wird als innerhalb oder außerhalb beurteilt, bis gesagt ist, was gleichmäßig sein soll.',
   'caveat.stepNotStated': 'Stufung der Gewichte und Wiederholbarkeit sind nicht für jedes Gewicht angegeben: Dort wird keine Unsicherheit behauptet.',
   'caveat.ruleNotStated': 'Regel und Stufung des Wiegens sind nicht für jedes Gewicht angegeben: Dort steht die Reibung wie abgelesen, mit einer halben Stufe zu viel.',

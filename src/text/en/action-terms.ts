@@ -8,7 +8,11 @@ const leadWords = Object.fromEntries(([1, 2, 3, 4, 5, 6] as const).flatMap((numb
   [`quantity.lead${String(number)}DiameterMm.short`, `Lead ${String(number)} ⌀`],
   [`quantity.lead${String(number)}DiameterMm.howTo`, 'Diameter of the hole as it was drilled, with callipers at the side of the key. Wear gloves; wipe white powder off wet, never dry.'],
   [`quantity.lead${String(number)}DiameterMm.mistakes`, 'A swollen or hammered-out lead measured across its burr.'],
-])) as Readonly<Record<`quantity.lead${1 | 2 | 3 | 4 | 5 | 6}${'PositionMm' | 'DiameterMm'}.${'name' | 'short' | 'howTo' | 'mistakes'}`, string>>;
+  [`quantity.lead${String(number)}BoreMm.name`, `Lead ${String(number)}, drilled out`],
+  [`quantity.lead${String(number)}BoreMm.short`, `Lead ${String(number)} bore`],
+  [`quantity.lead${String(number)}BoreMm.howTo`, 'Diameter of the hole drilled through the middle of the lead and left open, with callipers. Leave it empty for a solid lead.'],
+  [`quantity.lead${String(number)}BoreMm.mistakes`, 'The hole of the key noted instead of the hole in the lead.'],
+])) as Readonly<Record<`quantity.lead${1 | 2 | 3 | 4 | 5 | 6}${'PositionMm' | 'DiameterMm' | 'BoreMm'}.${'name' | 'short' | 'howTo' | 'mistakes'}`, string>>;
 
 /** The messages of this area. */
 export const actionTerms = {
@@ -179,6 +183,10 @@ export const actionTerms = {
   'actionTerms.field.leadToleranceG': 'Tolerance of the front weight',
   'actionTerms.field.mostLeads': 'Most leads in a key',
   'actionTerms.field.newHoleCostG': 'What a new hole counts as',
+  'actionTerms.field.leadCostG': 'What each lead counts as',
+  'actionTerms.field.plugCostG': 'What taking a lead out and plugging counts as',
+  'actionTerms.field.trimCostG': 'What drilling a lead out counts as',
+  'actionTerms.field.trimDrillsMm': 'Drills for drilling leads out',
   'actionTerms.field.keepOuts': 'Where no hole may come, from the balance pin',
   'actionTerms.field.fromMm': 'from',
   'actionTerms.field.toMm': 'to',
@@ -240,6 +248,11 @@ export const actionTerms = {
   'actionTerms.field.spreadMm': 'Spread asked',
   'actionTerms.field.lossMm': 'Felt that gives and lost motion, at the key front',
   'actionTerms.field.regulationToleranceMm': 'Tolerance of the regulation, at the key front',
+  'actionTerms.field.blowToleranceMm': 'Tolerance of the blow',
+  'actionTerms.field.letOffToleranceMm': 'Tolerance of the let-off',
+  'actionTerms.field.dropToleranceMm': 'Tolerance of the drop',
+  'actionTerms.field.checkToleranceMm': 'Tolerance of the check',
+  'actionTerms.field.spreadToleranceMm': 'Tolerance of the spread',
   'actionTerms.field.buttMm': 'Hammer centre to where the jack pushes the butt',
   'actionTerms.field.tiltDeg': 'Shank at rest, off the vertical',
   'actionTerms.field.plannedSpringTorqueGMm': 'Hammer-return spring asked, torque about the hammer centre',

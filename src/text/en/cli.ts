@@ -65,7 +65,7 @@ export const cli = {
   'route.listEvents': 'The log of a piano, newest first.',
   'route.undo': 'Undoes one event as a whole, by a new event.',
   'route.audit': 'Checks the chain of the log from its first event to its head.',
-  'route.addWork': 'Puts jobs on the work list.',
+  'route.addWork': 'Puts jobs on the work list, with the readings expected once they are done where those are given.',
   'route.changeWork': 'Marks a job open, done or dropped.',
   'route.previewImport': 'Says what an import would do, row by row, and writes nothing.',
   'route.runImport': 'Imports a table as one event.',

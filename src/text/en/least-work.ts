@@ -103,7 +103,7 @@ export const leastWork = {
   'leastWork.change.front': 'front weight {by}',
   'leastWork.take': '{count, plural, one {Take this job} other {Take these # jobs}}',
   'leastWork.take.none': 'All of these jobs stand on the list of work.',
-  'leastWork.take.about': 'They go to the Work page, each with what it is to do and what to weigh again; one step, to be undone as one.',
+  'leastWork.take.about': 'They go to the Work page, each with what it is to do and what to weigh again; the touch expected then is noted as planned. One step, to be undone as one.',
   'leastWork.take.unkept': 'Say first that the minutes hold: the jobs are taken from what is stated.',
   'leastWork.take.remark': '{change}; expected then {down} down, {up} up',
   'leastWork.assumed': 'Taken for granted',

@@ -30,6 +30,8 @@ export const plan = {
   'plan.column.plan': 'Plan, nothing moved',
   'plan.column.tried': 'With what is tried',
   'plan.column.change': 'Change',
+  'plan.relevel': 'To level the key again: balance punchings {way, select, thinner {thinner} other {thicker}} by {by}.',
+  'plan.relevel.dip': 'The dip after levelling is not worked out: where the front pin stands is not among the readings. The calculation key-level answers it once that is measured; set the dip anew at the front punching.',
   'plan.row.weightRatio': 'Ratio by weights',
   'plan.row.distanceRatio': 'Ratio by distance',
   'plan.row.keyRatio': 'Key ratio',

@@ -22,7 +22,7 @@ export const proof = {
   'proof.state.finished': 'As finished',
 
   'proof.instrument': 'The instrument',
-  'proof.upright': 'Upright: balance and friction are worked out, no more. The levers of an upright action are not modelled, so no ratio, hammer or lead is blamed.',
+  'proof.upright': 'Upright: of each key balance and friction are judged, no more. Springs and dampers weigh in an upright too, so no ratio, hammer or lead is blamed; what was read of springs and dampers stands with the regulation.',
   'proof.fact.name': 'Name',
   'proof.fact.kind': 'Kind',
   'proof.fact.maker': 'Maker',

@@ -129,7 +129,7 @@ export const touch = {
   'register.middle': 'Middle',
   'register.treble': 'Treble',
 
-  'caveat.upright': 'Upright: friction and balance only. Springs and dampers need a model of their own, which is still to come.',
+  'caveat.upright': 'Upright: friction and balance only. What springs and dampers take is worked out in their own view.',
   'caveat.noIntent': 'Nothing is judged inside or outside until you say what is to be even.',
   'caveat.stepNotStated': 'Step of the weights and repeatability are not stated for every weight: no uncertainty is claimed there.',
   'caveat.ruleNotStated': 'Rule and step of weighing are not stated for every weight: friction is shown there as read, with half a step too much in it.',

@@ -37,7 +37,7 @@ const ALIKE_DB = 1;
 
 /**
  * Two states of a piano beside each other, only as it may be done: microphone and gain where they were, the partials both have, the levels
- * both hold. Decay does not hang on level and is compared by its median. Refuses the whole where the microphone was moved or not told.
+ * both hold. Decay is compared by its median, at such levels too: the early decay of some strings hangs on how hard they are struck. Refuses the whole where the microphone was moved or not told.
  * @source OWN
  */
 export function toneChangeOf(before: ToneState, after: ToneState): Result<readonly KeyChange[]> {
@@ -54,17 +54,21 @@ const same = (a: string, b: string): boolean => a.trim().toLowerCase() === b.tri
 
 function changeAt(key: number, before: readonly ComparedStrike[], after: readonly ComparedStrike[]): KeyChange {
   const partials = commonPartials([...before, ...after]);
-  const decays = [before, after].map((strikes) => middle(strikes.flatMap(({ decayS }) => decayS ?? [])));
-  const [was, is] = decays;
-  const base = { key, partials, ...(was === undefined || is === undefined ? {} : { decayRatio: is / was }) };
+  const atLevelDb = sharedLevel(before, after);
+  const base = { key, partials, ...(atLevelDb === undefined ? {} : { atLevelDb, ...decayRatioOf(before, after) }) };
+  if (atLevelDb === undefined) return { ...base, refusals: [{ figure: 'change', reason: 'levels-apart' }] };
   if (partials.length < FEWEST_PARTIALS) return { ...base, refusals: [{ figure: 'change', reason: 'few-partials', found: partials.length, needed: FEWEST_PARTIALS }] };
   const [first, second] = [before, after].map((strikes) => strikes.map((strike) => ({ levelDb: strike.levelDb, brightness: centroidOf(strike, partials) })));
-  const atLevelDb = first === undefined || second === undefined ? undefined : sharedLevel(first, second);
-  if (first === undefined || second === undefined || atLevelDb === undefined) return { ...base, refusals: [{ figure: 'change', reason: 'levels-apart' }] };
+  if (first === undefined || second === undefined) return { ...base, refusals: [] };
   const [a, b] = [first, second].map((strikes) => brightnessAt(levelLineOf(strikes), atLevelDb));
   if (a === undefined || b === undefined) return { ...base, refusals: [] };
   const known = first.length > 2 && second.length > 2 ? { changeUncertainty: Math.hypot(a.uncertainty, b.uncertainty) } : {};
-  return { ...base, atLevelDb, before: a.brightness, after: b.brightness, change: b.brightness - a.brightness, ...known, refusals: [] };
+  return { ...base, before: a.brightness, after: b.brightness, change: b.brightness - a.brightness, ...known, refusals: [] };
+}
+
+function decayRatioOf(...states: readonly (readonly ComparedStrike[])[]): { readonly decayRatio?: number } {
+  const [was, is] = states.map((strikes) => middle(strikes.flatMap(({ decayS }) => decayS ?? [])));
+  return was === undefined || is === undefined ? {} : { decayRatio: is / was };
 }
 
 function commonPartials(strikes: readonly ComparedStrike[]): readonly number[] {

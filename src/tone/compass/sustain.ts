@@ -38,7 +38,7 @@ export interface Climate {
 }
 
 /** Stiff, so that a stretch of a dozen keys does not bend the curve to itself. */
-const SUSTAIN_LAMBDA = 1e5;
+export const SUSTAIN_LAMBDA = 1e5;
 const FEWEST_TOGETHER = 3;
 /** Bearing under this share of what the other keys have counts as low. */
 const LOW_BEARING = 0.5;

@@ -9,6 +9,9 @@ export interface LevelBlocks {
 /** Most blocks of a curve: enough for beats of eight cycles a second over sixteen seconds. */
 const MOST_BLOCKS = 256;
 
+/** The row ends where the note last stands so far over the noise: below, what the noise is not known to bends it. */
+const ABOVE_NOISE_DB = 5;
+
 /** Mean power in even blocks as levels over 1; a block that falls below the noise is set down at the noise, since it tells no more. */
 export function blocksOf({ power, stepS, noise }: PowerCurve, { end }: Bottom): LevelBlocks {
   const span = Math.max(1, Math.ceil(end / MOST_BLOCKS));
@@ -16,5 +19,6 @@ export function blocksOf({ power, stepS, noise }: PowerCurve, { end }: Bottom): 
   for (let at = 0; at + span <= end; at += span) {
     levelDb.push(10 * Math.log10(Math.max(meanPower(power, at, span) - noise, noise, Number.MIN_VALUE)));
   }
-  return { levelDb, stepS: span * stepS };
+  const leastDb = noise > 0 ? 10 * Math.log10(noise) + ABOVE_NOISE_DB : -Infinity;
+  return { levelDb: levelDb.slice(0, levelDb.findLastIndex((level) => level >= leastDb) + 1), stepS: span * stepS };
 }

@@ -1,15 +1,16 @@
 import type { Refusal } from '../heard-note.ts';
 import { type Beats, beatsOf } from './beats.ts';
 import { type LevelBlocks, blocksOf } from './blocks.ts';
+import type { Cut, endings } from './ending.ts';
 import { type DecayTime, type PowerCurve, bottomOf, decayTimeOf, lineThrough, rangeDbOf } from './energy-decay.ts';
-import { type Stages, stagesOf } from './stages.ts';
+import { type Stages, modelDbOf, stagesOf } from './stages.ts';
 
 /** What one curve of power tells of its decay. Times are for 60 dB. */
 export interface CurveDecay {
   /** From the beginning of the decay to the noise, the damper or the end of the recording. */
   readonly rangeDb: number;
   readonly observedS: number;
-  readonly damped: boolean;
+  readonly ending: (typeof endings)[number];
   /** Early decay time: slope of the energy decay over its first 10 dB. */
   readonly edt10?: DecayTime;
   /** Slope of the energy decay from −5 to −25 dB. */
@@ -27,9 +28,9 @@ export const NEEDED_DB = { edt10: 20, t20: 35, late: 10 } as const;
 const ABOVE_NOISE_DB = 5;
 const LEAST_STRAIGHT = 0.9;
 
-/** Decay of one curve, to where a damper came down if one did: times, stages and beats, each only where the curve bears it. */
-export function curveDecayOf(whole: PowerCurve, dampedS?: number): CurveDecay {
-  const bottom = bottomOf(dampedS === undefined ? whole : { ...whole, power: whole.power.subarray(0, Math.ceil(dampedS / whole.stepS)) });
+/** Decay of one curve, to where a damper or a fade cuts it off: times, stages and beats, each only where the curve bears it. */
+export function curveDecayOf(whole: PowerCurve, cut?: Cut): CurveDecay {
+  const bottom = bottomOf(cut === undefined ? whole : { ...whole, power: whole.power.subarray(0, Math.max(1, Math.ceil(cut.atS / whole.stepS))) });
   const blocks = blocksOf(whole, bottom);
   const rangeDb = rangeDbOf(whole, bottom);
   const stages = stagesOf(blocks);
@@ -39,9 +40,9 @@ export function curveDecayOf(whole: PowerCurve, dampedS?: number): CurveDecay {
     return time === undefined ? {} : { [figure]: time };
   };
   const late = lateOf(whole, blocks, stages);
-  const beats = stages === undefined ? undefined : beatsOf(blocks.levelDb, stages.modelDb, blocks.stepS);
+  const beats = stages === undefined ? undefined : beatsOf(blocks.levelDb, modelDbOf(stages, blocks.levelDb.map((_, index) => index * blocks.stepS)), blocks.stepS);
   return {
-    rangeDb, observedS: bottom.end * whole.stepS, damped: dampedS !== undefined,
+    rangeDb, observedS: bottom.end * whole.stepS, ending: cut?.by ?? 'open',
     ...timed('edt10', 0, -10), ...timed('t20', -5, -25),
     ...(stages === undefined ? {} : { stages }), ...('time' in late ? { late: late.time } : {}), ...(beats === undefined ? {} : { beats }),
     refusals: [...short('edt10'), ...short('t20'), ...('refusal' in late ? [late.refusal] : [])],

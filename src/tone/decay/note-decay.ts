@@ -3,8 +3,8 @@ import type { HeardNote, PartialPlace } from '../heard-note.ts';
 import { type BandEnergy, SETTLE_SIGMAS, bandEnergyOf, settleSigmaOf, stretchOf } from './band-energy.ts';
 import { type CurveDecay, curveDecayOf } from './curve-decay.ts';
 import { decimated } from './decimate.ts';
+import { cutOf } from './ending.ts';
 import { type PowerCurve, lineThrough } from './energy-decay.ts';
-import { releaseOf } from './release.ts';
 import { densitySpectrumOf, noiseAbout, quietFromS } from './noise.ts';
 
 /** Decay of one partial. */
@@ -46,10 +46,10 @@ export function noteDecayOf(note: HeardNote): NoteDecay | undefined {
     if (partials.length === 0 || endS - note.onsetS < 5 * settleS) return undefined;
   const curves = curvesOf({ ...note, endS }, partials, filterHz);
   const sum = sumOfCurves(curves);
-  const dampedS = releaseOf(sum);
+  const cut = cutOf(sum);
   return {
-    sum: curveDecayOf(sum, dampedS), summed: partials.map(({ n }) => n), filterHz,
-    partials: partials.map(({ n }, index) => ({ n, ...curveDecayOf(curves[index] ?? sum, dampedS) })),
+    sum: curveDecayOf(sum, cut), summed: partials.map(({ n }) => n), filterHz,
+    partials: partials.map(({ n }, index) => ({ n, ...curveDecayOf(curves[index] ?? sum, cut) })),
   };
 }
 
@@ -62,7 +62,7 @@ function curvesOf(note: HeardNote & { readonly endS: number }, partials: readonl
   const quiet = densitySpectrumOf(samples, Math.max(onsetS + 2 * settleS, quietFromS(onsetS, endS)) - startS, endS - startS);
   return partials.map(({ frequencyHz }) => {
     const { density, bins } = noiseAbout(quiet, frequencyHz, f0Hz);
-    return ledBack({ ...cut(bandEnergyOf(stretch, frequencyHz, sigmaHz), onsetS + settleS - startS, settleS), noise: density * sigmaHz * Math.sqrt(Math.PI), noiseDoubt: bins === 0 ? 1 : 1.25 / Math.sqrt(bins) });
+    return ledBack({ ...trimmed(bandEnergyOf(stretch, frequencyHz, sigmaHz), onsetS + settleS - startS, settleS), noise: density * sigmaHz * Math.sqrt(Math.PI), noiseDoubt: bins === 0 ? 1 : 1.25 / Math.sqrt(bins) });
   });
 }
 
@@ -71,7 +71,7 @@ function partOf({ sampleRateHz, channels }: Samples, fromS: number, toS: number)
 }
 
 /** From the beginning of the decay to where the filter begins to feel the end. */
-function cut({ energy, stepS }: BandEnergy, fromS: number, settleS: number): Pick<PowerCurve, 'power' | 'stepS' | 'settle'> {
+function trimmed({ energy, stepS }: BandEnergy, fromS: number, settleS: number): Pick<PowerCurve, 'power' | 'stepS' | 'settle'> {
   const [from, settle] = [Math.ceil(fromS / stepS), Math.ceil(settleS / stepS)];
   return { power: energy.subarray(from, Math.max(from, energy.length - settle)), stepS, settle };
 }

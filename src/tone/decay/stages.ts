@@ -7,10 +7,10 @@ import { leastOf } from './simplex.ts';
 export interface Stages {
   readonly count: 1 | 2;
   readonly earlyS: number;
-  /** Of the second stage: its time, how far below the first it starts, and when the two are alike. */
-  readonly late?: { readonly seconds: number; readonly levelDb: number; readonly fromS: number };
-  /** Level of the model at each block. */
-  readonly modelDb: readonly number[];
+  /** Level at the beginning. */
+  readonly beginDb: number;
+  /** Of the second stage: its time, how far below the first it starts, when the two are alike, and whether powers (1) or amplitudes (2) add. */
+  readonly late?: { readonly seconds: number; readonly levelDb: number; readonly fromS: number; readonly adds: 1 | 2 };
 }
 
 const dB = (ratio: number): number => 10 * Math.log10(ratio);
@@ -19,11 +19,24 @@ const LN_MILLION = 6 * Math.LN10;
 /** Difference of BIC that counts as strong evidence. @source KASS-RAFTERY-1995 */
 const STRONG = 6;
 
+/** Levels of a decay are not told apart below this. */
+const FINEST_DB = 0.1;
+
 /** Two stages whose times are nearer than this are one. */
 const LEAST_RATIO = 1.5;
 
 /** Fewest blocks that bear four parameters. */
 const FEWEST_BLOCKS = 12;
+
+/** Four parameters need no more points than this; the fit is spared the rest. */
+const FIT_BLOCKS = 64;
+
+/** Level of the model at some times. */
+export function modelDbOf({ earlyS, beginDb, late }: Stages, times: readonly number[]): readonly number[] {
+  if (late === undefined) return times.map((t) => beginDb - (60 * t) / earlyS);
+  const shape = shapeOf({ fast: LN_MILLION / earlyS, slow: LN_MILLION / late.seconds, share: 10 ** (late.levelDb / 10), adds: late.adds }, [0, ...times]);
+  return shape.slice(1).map((value) => value + beginDb - (shape[0] ?? 0));
+}
 
 /**
  * One exponential, L = a − 60·t/T, or two, L = a + m·10·lg(e^(−k₁t/m) + r^(1/m)·e^(−k₂t/m)), whichever BIC prefers; m = 1 adds the powers
@@ -32,35 +45,37 @@ const FEWEST_BLOCKS = 12;
  * Undefined where the level does not fall.
  * @source SCHWARZ-1978
  */
-export function stagesOf({ levelDb, stepS }: LevelBlocks): Stages | undefined {
+export function stagesOf(blocks: LevelBlocks): Stages | undefined {
+  const { levelDb, stepS } = coarsened(blocks);
   if (levelDb.length < 4) return undefined;
   const line = lineThrough(levelDb, 0, levelDb.length);
-  const one = straightOf(levelDb, line.slope);
   if (line.slope >= 0) return undefined;
-  const single: Stages = { count: 1, earlyS: (-60 / line.slope) * stepS, modelDb: one };
-  if (levelDb.length < FEWEST_BLOCKS) return single;
   const times = levelDb.map((_, index) => index * stepS);
+  const single: Stages = { count: 1, earlyS: (-60 / line.slope) * stepS, beginDb: line.mean - (line.slope * (levelDb.length - 1)) / 2 };
+  if (levelDb.length < FEWEST_BLOCKS) return single;
   const rate = (-line.slope / stepS) * (Math.LN10 / 10);
-  const [two, other] = [bestPair(levelDb, times, rate, 1), bestPair(levelDb, times, rate, 2)].sort((a, b) => squares(residualsOf(levelDb, a.modelDb)) - squares(residualsOf(levelDb, b.modelDb)));
-  if (two === undefined || other === undefined) return single;
+  const [one, other] = [bestPair(levelDb, times, rate, 1), bestPair(levelDb, times, rate, 2)];
+  const two = one.cost <= other.cost ? one : other;
   const worth = effectiveCount(residualsOf(levelDb, two.modelDb));
-  const gain = worth * Math.log(squares(residualsOf(levelDb, one)) / squares(residualsOf(levelDb, two.modelDb))) - 2 * Math.log(worth);
-  const [fast, slow, share] = two.pair;
+  const gain = worth * Math.log(squares(residualsOf(levelDb, modelDbOf(single, times))) / two.cost) - 2 * Math.log(worth);
+  const { fast, slow, share, adds } = two.pair;
   if (!(gain > STRONG) || fast / slow < LEAST_RATIO) return single;
   return {
-    count: 2, earlyS: LN_MILLION / fast, modelDb: two.modelDb,
-    late: { seconds: LN_MILLION / slow, levelDb: dB(share), fromS: Math.max(0, Math.log(1 / share) / (fast - slow)) },
+    count: 2, earlyS: LN_MILLION / fast, beginDb: two.modelDb[0] ?? 0,
+    late: { seconds: LN_MILLION / slow, levelDb: dB(share), fromS: Math.max(0, Math.log(1 / share) / (fast - slow)), adds },
   };
 }
 
-const residualsOf = (values: readonly number[], model: readonly number[]): readonly number[] => values.map((value, index) => value - (model[index] ?? 0));
-const squares = (values: readonly number[]): number => Math.max(sumOf(values.map((value) => value * value)), 1e-12);
-
-function straightOf(levels: readonly number[], slope: number): readonly number[] {
-  const middle = (levels.length - 1) / 2;
-  const mean = meanOf(levels);
-  return levels.map((_, index) => mean + slope * (index - middle));
+/** Neighbours put together until few enough are left. */
+function coarsened({ levelDb, stepS }: LevelBlocks): LevelBlocks {
+  const span = Math.max(1, Math.floor(levelDb.length / FIT_BLOCKS));
+  const count = Math.floor(levelDb.length / span);
+  return { levelDb: Array.from({ length: count }, (_, at) => dB(meanOf(levelDb.slice(at * span, (at + 1) * span).map((level) => 10 ** (level / 10))))), stepS: span * stepS };
 }
+
+const residualsOf = (values: readonly number[], model: readonly number[]): readonly number[] => values.map((value, index) => value - (model[index] ?? 0));
+/** Sum of squares, never less than a tenth of a decibel each: finer differences are no evidence. */
+const squares = (values: readonly number[]): number => Math.max(sumOf(values.map((value) => value * value)), values.length * FINEST_DB ** 2);
 
 /** How many independent values a row of neighbours is worth. */
 function effectiveCount(residuals: readonly number[]): number {
@@ -69,14 +84,23 @@ function effectiveCount(residuals: readonly number[]): number {
   return Math.max(5, (residuals.length * (1 - correlation)) / (1 + correlation));
 }
 
-type Pair = readonly [fast: number, slow: number, share: number];
+interface Pair {
+  readonly fast: number;
+  readonly slow: number;
+  readonly share: number;
+  readonly adds: 1 | 2;
+}
+
+const shapeOf = ({ fast, slow, share, adds }: Pair, times: readonly number[]): readonly number[] => {
+  const root = share ** (1 / adds);
+  return times.map((t) => adds * dB(Math.exp((-fast * t) / adds) + root * Math.exp((-slow * t) / adds)));
+};
 
 /** The two exponentials nearest to the levels in decibels; the common level comes out as a mean. */
-function bestPair(levels: readonly number[], times: readonly number[], rate: number, root: 1 | 2): { readonly pair: Pair; readonly modelDb: readonly number[] } {
-  const pairOf = ([a = 0, b = 0, c = 0]: readonly number[]): Pair => [Math.exp(a + Math.exp(b)), Math.exp(a), Math.exp(Math.min(c, 0))];
-  const shapeOf = ([fast, slow, share]: Pair): readonly number[] => times.map((t) => root * dB(Math.exp((-fast * t) / root) + share ** (1 / root) * Math.exp((-slow * t) / root)));
+function bestPair(levels: readonly number[], times: readonly number[], rate: number, adds: 1 | 2): { readonly pair: Pair; readonly cost: number; readonly modelDb: readonly number[] } {
+  const pairOf = ([a = 0, b = 0, c = 0]: readonly number[]): Pair => ({ fast: Math.exp(a + Math.exp(b)), slow: Math.exp(a), share: Math.exp(Math.min(c, 0)), adds });
   const fitted = (pair: Pair): readonly number[] => {
-    const shape = shapeOf(pair);
+    const shape = shapeOf(pair, times);
     const shift = meanOf(residualsOf(levels, shape));
     return shape.map((value) => value + shift);
   };
@@ -84,5 +108,5 @@ function bestPair(levels: readonly number[], times: readonly number[], rate: num
   const starts = [-1.5, -5].map((share) => [Math.log(rate / 2), 0.3, share]);
   const best = starts.map((start) => leastOf(costOf, start, 0.4)).reduce((a, b) => (b.cost < a.cost ? b : a));
   const pair = pairOf(best.at);
-  return { pair, modelDb: fitted(pair) };
+  return { pair, cost: best.cost, modelDb: fitted(pair) };
 }

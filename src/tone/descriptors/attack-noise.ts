@@ -1,7 +1,7 @@
 import type { HeardNote } from '../heard-note.ts';
 import { type NoiseFloor, floorPowerOf } from './noise-floor.ts';
 import type { Figure } from './partial-descriptors.ts';
-import { bandPowerOf, toneWindowOf } from './tone-window.ts';
+import { type ToneWindow, bandPowerOf, toneWindowOf } from './tone-window.ts';
 
 /** The window of the attack, from the onset. */
 const WINDOW_S = 0.06;
@@ -14,20 +14,27 @@ export const LOWEST_ATTACK_HZ = 200;
 
 /**
  * Noise of the attack: of the energy from 30 Hz to 10 kHz in the first 60 ms (Hann), the share that lies further than 3/T from every
- * partial, in dB; the gaps stand for what the partials cover, and the steady noise is taken off. Undefined where nothing is left or the sound is too short.
+ * partial, in dB, the steady noise taken off. Undefined below 200 Hz, or where nothing is left.
  * @source OWN
  */
 export function attackNoiseOf(note: HeardNote, floor: NoiseFloor): Figure | undefined {
-  const window = toneWindowOf(note.samples, note.onsetS, WINDOW_S);
-  if (window === undefined || note.f0Hz < LOWEST_ATTACK_HZ) return undefined;
+  const window = note.f0Hz < LOWEST_ATTACK_HZ ? undefined : toneWindowOf(note.samples, note.onsetS, WINDOW_S);
+  return window === undefined ? undefined : betweenPartialsOf(note, window, floor);
+}
+
+/**
+ * Sound between the partials in any window, in dB of the whole from 30 Hz to 10 kHz: what buzzes, rattles or blows while the string rings.
+ * @source OWN
+ */
+export function betweenPartialsOf(note: HeardNote, window: ToneWindow, floor: NoiseFloor): Figure | undefined {
   const whole = bandPowerOf(window, LOWEST_HZ, HIGHEST_HZ);
-  const gaps = gapsBetween(note, PARTIAL_WIDTHS / WINDOW_S);
+  const gaps = gapsBetween(note, PARTIAL_WIDTHS / window.seconds);
   const width = gaps.reduce((sum, [from, to]) => sum + to - from, 0);
   const steady = gaps.reduce((sum, [from, to]) => sum + floorPowerOf(floor, from, to), 0);
   const between = gaps.reduce((sum, [from, to]) => sum + bandPowerOf(window, from, to), 0) - steady;
   if (between <= 0 || whole <= 0 || width <= 0) return undefined;
-  const share = (10 / Math.LN10) * Math.hypot(Math.sqrt(1 / Math.max(1, width * WINDOW_S)), (0.2 * steady) / between);
-  return { value: 10 * Math.log10(between / whole), uncertainty: share };
+  const doubt = (10 / Math.LN10) * Math.hypot(Math.sqrt(1 / Math.max(1, width * window.seconds)), (0.2 * steady) / between);
+  return { value: 10 * Math.log10(between / whole), uncertainty: doubt };
 }
 
 /** Stretches of frequency further than `reachHz` from every partial; beyond the highest heard, partials are led on by the stiff law. */

@@ -38,6 +38,8 @@ function stairsOf({ bands }: NoiseFloor): (hz: number) => number {
 /** The frequency the balance is taken about. */
 const SPLIT_HZ = 2000;
 const LOWEST_HZ = 30;
+
+/** Upper end of every band. */
 export const HIGHEST_HZ = 16_000;
 
 /** Balance of high and low, or how far the weaker side stands over the noise where that is not enough. */

@@ -1,6 +1,6 @@
 import { quietFromS } from '../decay/noise.ts';
 import type { HeardNote, Refusal } from '../heard-note.ts';
-import { LOWEST_ATTACK_HZ, attackNoiseOf } from './attack-noise.ts';
+import { LOWEST_ATTACK_HZ, attackNoiseOf, betweenPartialsOf } from './attack-noise.ts';
 import { HIGHEST_HZ, LEAST_OVER_NOISE_DB, balanceOf, centroidOf, sharpnessFigureOf } from './band-descriptors.ts';
 import { type NoiseFloor, noiseFloorOf } from './noise-floor.ts';
 import { type Figure, type PartialSlope, type Tristimulus, harmonicCentroidOf, partialSlopeOf, tristimulusOf } from './partial-descriptors.ts';
@@ -24,6 +24,8 @@ export interface ToneDescriptors {
   /** The level the sound was set to for its sharpness. */
   readonly sharpnessLevelDb: number;
   readonly attackNoiseDb?: Figure;
+  /** Sound between the partials while the note rings. */
+  readonly betweenPartialsDb?: Figure;
   readonly refusals: readonly Refusal[];
 }
 
@@ -52,7 +54,9 @@ export function toneDescriptorsOf(note: HeardNote): ToneDescriptors | undefined 
   if (window === undefined) return undefined;
   const floor = noiseFloorOf(note.samples, quietFromS(note.onsetS, endS), endS);
   const levels = partialLevelsOf(window, note.partials, note.f0Hz);
-  const parts = [ofPartials(levels, note.f0Hz), ofBands(window, floor, note.samples.sampleRateHz), ofAttack(note, floor)];
+  const betweenPartialsDb = betweenPartialsOf(note, window, floor);
+  const between: Part = betweenPartialsDb === undefined ? { figures: {}, refusals: [{ figure: 'betweenPartialsDb', reason: 'in-noise' }] } : { figures: { betweenPartialsDb }, refusals: [] };
+  const parts = [between, ofPartials(levels, note.f0Hz), ofBands(window, floor, note.samples.sampleRateHz), ofAttack(note, floor)];
   return {
     fromS: window.fromS, seconds, partials: levels.map(({ n }) => n), sharpnessLevelDb: ASSUMED_LEVEL_DB,
     ...parts.reduce<Partial<ToneDescriptors>>((all, { figures }) => ({ ...all, ...figures }), {}),

@@ -39,8 +39,9 @@ export interface Take {
   readonly methodVersion: number;
 }
 
-/** A note is cut out from so long before its strike, to so long before the next. */
-const LEAD_S = 0.03;
+/** A note is cut out from so long before its strike on. */
+export const LEAD_S = 0.03;
+/** And to so long before the next. */
 const TAIL_S = 0.02;
 const LEAST_S = 0.25;
 const LOUDNESS_S = 0.5;
@@ -81,7 +82,8 @@ function placesOf(samples: Samples): readonly Place[] {
   return moments.map((startS, index) => ({ startS, endS: (moments[index + 1] ?? length + TAIL_S) - TAIL_S })).filter(({ startS, endS }) => endS - startS >= LEAST_S);
 }
 
-function partOf({ sampleRateHz, channels }: Samples, fromS: number, toS: number): Samples {
+/** A stretch of a sound. */
+export function partOf({ sampleRateHz, channels }: Samples, fromS: number, toS: number): Samples {
   const [from, to] = [Math.max(0, Math.round(fromS * sampleRateHz)), Math.round(toS * sampleRateHz)];
   return { sampleRateHz, channels: channels.map((channel) => channel.subarray(from, to)) };
 }

@@ -3,6 +3,7 @@ import { noteNameOf } from '#instrument';
 import { usePiano } from '../api/piano.tsx';
 import { useFigures, useSay } from '../language/use-say.ts';
 import { StateMark } from '../leaves/state-mark.tsx';
+import { ScrollTable } from '../ui/scroll-table.tsx';
 import type { StateBelly } from './state-belly.ts';
 
 /** What the strings press on the board with: section by section and whole, with its share of their tension, states side by side. */
@@ -12,29 +13,18 @@ export function BearingLoads({ bellies }: { readonly bellies: readonly StateBell
   return (
     <section className="panel" aria-labelledby="bearing-loads">
       <h2 id="bearing-loads">{say('belly.loads')}</h2>
-      {/* eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- what scrolls must be reachable by keyboard */}
-      <div className="table-wrap" tabIndex={0} role="region" aria-label={say('belly.loads.table')}>
-        <table className="figures-table">
-          <thead>
-            <tr>
-              <th scope="col">{say('strings.loads.section')}</th>
-              {bellies.map(({ state }) => <th key={state} scope="col"><StateMark state={state} /></th>)}
-            </tr>
-          </thead>
-          <tbody>
-            {instrument.sections.map(({ name, firstKey, lastKey }, index) => (
-              <tr key={`${name} ${String(index)}`}>
-                <th scope="row">{name} <span className="soft small">{noteNameOf(compass, firstKey)}–{noteNameOf(compass, lastKey)}</span></th>
-                {bellies.map(({ state, analysis }) => <td key={state}><Counted load={analysis.sections[index]} /></td>)}
-              </tr>
-            ))}
-            <tr className="split-sum">
-              <th scope="row">{say('belly.loads.whole')}</th>
-              {bellies.map(({ state, analysis }) => <td key={state}><strong><Counted load={analysis.whole} /></strong></td>)}
-            </tr>
-          </tbody>
-        </table>
-      </div>
+      <ScrollTable label={say('belly.loads.table')} corner={say('strings.loads.section')} columns={bellies.map(({ state }) => ({ key: state, head: <StateMark state={state} /> }))}>
+        {instrument.sections.map(({ name, firstKey, lastKey }, index) => (
+          <tr key={`${name} ${String(index)}`}>
+            <th scope="row">{name} <span className="soft small">{noteNameOf(compass, firstKey)}–{noteNameOf(compass, lastKey)}</span></th>
+            {bellies.map(({ state, analysis }) => <td key={state}><Counted load={analysis.sections[index]} /></td>)}
+          </tr>
+        ))}
+        <tr className="split-sum">
+          <th scope="row">{say('belly.loads.whole')}</th>
+          {bellies.map(({ state, analysis }) => <td key={state}><strong><Counted load={analysis.whole} /></strong></td>)}
+        </tr>
+      </ScrollTable>
       <p className="soft small">{say('belly.loads.about')}</p>
     </section>
   );

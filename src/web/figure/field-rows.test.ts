@@ -21,4 +21,10 @@ describe('the fields of a figure', () => {
     expect(printField('wippenTorqueGMm', 60, 'en')).toBe('60\u00A0g·mm');
     expect(printField('upWeightG', undefined, 'en')).toBe('–');
   });
+  it('tell a long list by its even stretches, nothing left out and nothing made up', () => {
+    const grid = [...Array.from({ length: 40 }, (_, index) => index - 40), ...Array.from({ length: 60 }, (_, index) => index + 1), 70.5];
+    expect(printField('gridMm', grid, 'en')).toBe('−40\u00A0mm … −1\u00A0mm; 1\u00A0mm … 60\u00A0mm; 70.5\u00A0mm');
+    expect(printField('diametersMm', [9.5, 11.1, 12.7], 'en')).toBe('9.5\u00A0mm; 11.1\u00A0mm; 12.7\u00A0mm');
+    expect(printField('valuesG', Array.from({ length: 14 }, () => 3), 'en')).not.toContain('NaN');
+  });
 });

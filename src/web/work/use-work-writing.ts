@@ -1,4 +1,4 @@
-import type { WorkItem, WorkItemDraft } from '#workshop';
+import type { ExpectedReadings, WorkItem, WorkItemDraft } from '#workshop';
 import { useMutation } from '@tanstack/react-query';
 import { startTransition, useOptimistic } from 'react';
 import { call } from '../api/client.ts';
@@ -12,7 +12,8 @@ export interface WorkWriting {
   readonly work: readonly WorkItem[];
   readonly isBusy: boolean;
   readonly problem: Error | null;
-  readonly add: (drafts: readonly WorkItemDraft[]) => void;
+  /** With the readings expected once the jobs are done, as one step. */
+  readonly add: (drafts: readonly WorkItemDraft[], expected?: ExpectedReadings) => void;
   readonly change: (item: WorkItem, status: WorkItem['status']) => void;
 }
 
@@ -32,7 +33,7 @@ export function useWorkWriting(): WorkWriting {
     work: shown,
     isBusy: isPending,
     problem: error,
-    add: (drafts) => { mutate(async () => (await call('addWork', { params: { id }, body: { items: [...drafts] } })).work[0]?.id); },
+    add: (drafts, expected) => { mutate(async () => (await call('addWork', { params: { id }, body: { items: [...drafts], ...(expected === undefined ? {} : { expected }) } })).work[0]?.id); },
     change: (item, status) => {
       startTransition(async () => {
         show({ ...item, status, doneAt: status === 'done' ? new Date().toISOString() : null });

@@ -1,20 +1,18 @@
 import { solveProgram, sumText } from '../../testing/solver.ts';
 import type { KeyLeadsProblem } from '../key-leads-problem.ts';
-import { type PlainLead, costOf, frontWeightOf } from './exhaust.ts';
+import { type PlainLead, costOf, everyLead, frontWeightOf } from './exhaust.ts';
 
 /** Least cost of a key's leads by a general solver of mixed-integer programs, or `undefined` when it finds none; the answer is held against every constraint again. */
 export async function costByMilp(p: KeyLeadsProblem): Promise<number | undefined> {
-  const old = p.existingHoles.map(({ positionMm: x, diameterMm: d }): PlainLead => ({ x, d, old: true }));
   const clear = (a: PlainLead, b: PlainLead): boolean => Math.abs(a.x - b.x) >= (a.d + b.d) / 2 + p.gapMm - 1e-7;
-  const fresh = p.gridMm.flatMap((x) => p.diametersMm.map((d): PlainLead => ({ x, d, old: false })))
-    .filter((lead) => old.every((hole) => clear(lead, hole)) && (p.keepOutsMm ?? []).every(([from, to]) => lead.x + lead.d / 2 <= from + 1e-9 || lead.x - lead.d / 2 >= to - 1e-9));
-  const all = [...old, ...fresh];
+  const all = everyLead(p);
+  const unset = costOf(p, []);
   const names = all.map((_, i) => `z${String(i)}`);
   const terms = (weight: (lead: PlainLead) => number): string => sumText(all.map((lead, i) => [weight(lead), `z${String(i)}`]));
   const one = (lead: PlainLead): number => frontWeightOf(p, [lead]) - p.bareFrontWeightG;
   const [low, high] = [p.targetFrontWeightG - p.toleranceG - p.bareFrontWeightG, p.targetFrontWeightG + p.toleranceG - p.bareFrontWeightG];
   const valueOf = await solveProgram([
-    'Minimize', ` obj: ${terms((lead) => costOf(p, [lead]))}`, 'Subject To',
+    'Minimize', ` obj: ${terms((lead) => costOf(p, [lead]) - unset)}`, 'Subject To',
     ` low: ${terms(one)} >= ${String(low)}`, ` high: ${terms(one)} <= ${String(high)}`, ` count: ${terms(() => 1)} <= ${String(p.maxLeads)}`,
     ...cliquesOf(all, p.gapMm).map((members, i) => ` c${String(i)}: ${sumText(members.map((z) => [1, `z${String(z)}`]))} <= 1`),
     'Binary', ` ${names.join(' ')}`, 'End',

@@ -34,11 +34,11 @@ const HammerPlot = memo(function HammerPlot({ figure, states, widthPx, selected,
   const locale = useLocale();
   const { compass } = usePiano();
   const scene = useMemo(() => {
-    const plotted = states.map(({ state, analysis }) => ({ state, label: say(`state.${state}`), hammers: analysis }));
+    const plotted = states.map(({ state, analysis }) => ({ state, label: say(`state.${state}`), worked: analysis }));
     const title = say(`hammers.plot.${figure}`);
     const description = say('regulation.plots.described', { what: title, states: plotted.map(({ label }) => label).join(', ') });
     const leastFeltMm = states[0]?.gathered.input.keys.map(({ register }) => states[0]?.gathered.input.leastFeltMm[register] ?? 0) ?? [];
-    return hammerPlot({ figure, states: plotted, published: publishedStrikeOf(compass), leastFeltMm, compass, locale, widthPx, heightPx: 200, title, description, yLabel: title });
+    return hammerPlot({ name: figure, states: plotted, published: publishedStrikeOf(compass), leastFeltMm, compass, locale, widthPx, heightPx: 200, title, description, yLabel: title });
   }, [compass, figure, locale, say, states, widthPx]);
   return <SceneView scene={scene} selected={selected} onKey={onSelect} />;
 });

@@ -3,6 +3,7 @@ import { noteNameOf } from '#instrument';
 import { usePiano } from '../../api/piano.tsx';
 import { useFigures, useSay } from '../../language/use-say.ts';
 import { StateMark } from '../../leaves/state-mark.tsx';
+import { ScrollTable } from '../../ui/scroll-table.tsx';
 import type { StateHammers } from './state-hammers.ts';
 
 const shown = [['boreMm', 1, 'mm'], ['levelBoreMm', 1, 'mm'], ['stringHeightMm', 1, 'mm'], ['shankDeg', 2, 'deg'], ['squarenessDeg', 2, 'deg'], ['strikeShiftMm', 2, 'mm']] as const;
@@ -17,25 +18,14 @@ export function HammerSections({ hammers: { state, analysis } }: { readonly hamm
   return (
     <section className="panel" aria-labelledby="hammer-sections">
       <h2 id="hammer-sections">{say('hammers.sections')} <StateMark state={state} /></h2>
-      {/* eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- what scrolls must be reachable by keyboard */}
-      <div className="table-wrap" tabIndex={0} role="region" aria-label={say('hammers.sections.table')}>
-        <table className="figures-table">
-          <thead>
-            <tr>
-              <th scope="col"><span className="visually-hidden">{say('action.figure')}</span></th>
-              {analysis.sections.map((section) => <th key={section.firstKey} scope="col">{nameOf(section)}<br /><span className="soft small">{say('hammers.sections.bored', { bored: section.bored })}</span></th>)}
-            </tr>
-          </thead>
-          <tbody>
-            {shown.map(([name, decimals, unit]) => (
-              <tr key={name}>
-                <th scope="row">{say(`hammers.section.${name}`)}</th>
-                {analysis.sections.map((section) => <td key={section.firstKey}>{section[name] === undefined ? <span className="soft">–</span> : figure(section[name], decimals, unit)}</td>)}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <ScrollTable label={say('hammers.sections.table')} corner={<span className="visually-hidden">{say('action.figure')}</span>} columns={analysis.sections.map((section) => ({ key: section.firstKey, head: <>{nameOf(section)}<br /><span className="soft small">{say('hammers.sections.bored', { bored: section.bored })}</span></> }))}>
+        {shown.map(([name, decimals, unit]) => (
+          <tr key={name}>
+            <th scope="row">{say(`hammers.section.${name}`)}</th>
+            {analysis.sections.map((section) => <td key={section.firstKey}>{section[name] === undefined ? <span className="soft">–</span> : figure(section[name], decimals, unit)}</td>)}
+          </tr>
+        ))}
+      </ScrollTable>
       <p className="soft small">{say('hammers.section.medians')}</p>
     </section>
   );

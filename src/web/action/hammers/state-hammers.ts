@@ -27,7 +27,7 @@ export function useHammers(): readonly StateHammers[] {
     const readings = state === 'found' ? [...book.found.values()] : [...book.found.values(), ...book[state].values()];
     const own = scaleOf(piano, state, { book, locale }).analysis.notes;
     const found = scaleOf(piano, 'found', { book, locale }).analysis.notes;
-    const strings = own.map((note, index) => (note.speakingLengthMm === undefined ? (found[index] ?? note) : note));
+    const strings = own.map((note, index) => (note.speakingLengthMm !== undefined || state === 'found' ? note : { key: note.key, speakingLengthMm: found[index]?.speakingLengthMm, isFromFound: true }));
     const gathered = hammerInputOf({ instrument, readings, cycle, state, terms: action, strings });
     return { state, analysis: analyseHammers(gathered.input), gathered, readings };
   }), [piano, book, locale]);

@@ -4,6 +4,7 @@ import { MarkView } from '../../leaves/mark-view.tsx';
 
 const uses: Readonly<Record<HoleUse, readonly Mark[]>> = {
   refill: [{ type: 'symbol', role: 'found', shape: 'ring', x: 9, y: 9, radiusPx: 6 }, { type: 'symbol', role: 'found', shape: 'dot', x: 9, y: 9, radiusPx: 6 }],
+  trim: [{ type: 'symbol', role: 'found', shape: 'ring', x: 9, y: 9, radiusPx: 6 }, { type: 'symbol', role: 'planned', shape: 'ring', x: 9, y: 9, radiusPx: 3 }],
   plug: [{ type: 'symbol', role: 'found', shape: 'ring', x: 9, y: 9, radiusPx: 6 }, { type: 'symbol', role: 'found', shape: 'cross', x: 9, y: 9, radiusPx: 3.6 }],
   new: [{ type: 'symbol', role: 'planned', shape: 'diamond', x: 9, y: 9, radiusPx: 5 }],
 };

@@ -1,4 +1,4 @@
-import { type Lead, leadMassOf } from '#action';
+import { type Lead, isTrimmed, leadMassOf } from '#action';
 import { type HoleUse, type StripHole, keyStripScene } from '#plot';
 import { useMemo } from 'react';
 import type { LeadedKey } from '#workshop';
@@ -15,7 +15,7 @@ interface KeyHole extends Lead {
 
 /** The holes of a key after the work, from the front. */
 export function holesOf({ leads, plugs }: LeadAnswer, { question }: LeadedKey): readonly KeyHole[] {
-  const filled = leads.map((lead): KeyHole => ({ ...lead, use: lead.hole === 'new' ? 'new' : 'refill', netMassG: leadMassOf(lead, question) }));
+  const filled = leads.map((lead): KeyHole => ({ ...lead, use: lead.hole === 'new' ? 'new' : isTrimmed(lead, question) ? 'trim' : 'refill', netMassG: leadMassOf(lead, question) }));
   return [...filled, ...plugs.map((lead): KeyHole => ({ ...lead, use: 'plug' }))].toSorted((a, b) => b.positionMm - a.positionMm);
 }
 
@@ -29,8 +29,8 @@ export function KeyStripView({ leaded, answer }: { readonly leaded: LeadedKey; r
   const [width, ref] = useWidth(480);
   const scene = useMemo(() => {
     const holes = holesOf(answer, leaded);
-    const [from, to] = [Math.min(-45, ...holes.map(({ positionMm }) => positionMm - 15)), leaded.keyFrontLengthMm + 4];
-    const lines = ({ positionMm, diameterMm }: KeyHole): readonly string[] => [figure(positionMm, 0), `⌀${figure(diameterMm, 1)}`];
+    const [from, to] = [Math.min(-45, ...holes.map(({ positionMm }) => positionMm - 25)), leaded.keyFrontLengthMm + 4];
+    const lines = ({ positionMm, diameterMm, boreMm }: KeyHole): readonly string[] => [figure(positionMm, 0), `⌀${figure(diameterMm, 1)}${boreMm === undefined ? '' : ` − ${figure(boreMm, 1)}`}`];
     return keyStripScene({
       fromMm: from, toMm: to, frontMm: leaded.keyFrontLengthMm, backMm: leaded.keyBackLengthMm, heightMm: HEIGHT_MM, keepOutsMm: leaded.question.keepOutsMm ?? [], lineCount: 2,
       holes: holes.map((hole): StripHole => ({ ...hole, lines: lines(hole) })), signs: [{ atMm: 0, text: say('leads.strip.datum') }], pxPerMm: Math.max(width, 300) / (to - from),

@@ -55,7 +55,7 @@ function LeadMap({ keys, answers, widthPx, selected, onKey }: LeadMapProps) {
     });
     const all = drawn.flatMap(({ holes }) => holes);
     const count = (uses: readonly string[]): number => all.filter(({ use }) => uses.includes(use)).length;
-    return leadMap({ compass, keys: drawn, widthPx, locale, title: say('leads.map'), yLabel: say('leads.map.y'), description: say('leads.map.described', { leads: count(['refill', 'new']), holes: count(['new']), plugs: count(['plug']) }) });
+    return leadMap({ compass, keys: drawn, widthPx, locale, title: say('leads.map'), yLabel: say('leads.map.y'), description: say('leads.map.described', { leads: count(['refill', 'trim', 'new']), holes: count(['new']), plugs: count(['plug']) }) });
   }, [keys, answers, widthPx, locale, compass, say]);
   return <SceneView scene={scene} selected={selected} onKey={onKey} />;
 }

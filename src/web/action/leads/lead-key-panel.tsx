@@ -9,6 +9,7 @@ import { inertiaChangeOf } from './inertia.ts';
 import { KeyStripView, holesOf } from './key-strip-view.tsx';
 import { leadsStory } from './lead-stories.ts';
 import type { LeadAnswer } from './leads-jobs.ts';
+import { OtherWays } from './other-ways.tsx';
 import { OutOfReach } from './out-of-reach.tsx';
 
 interface LeadKeyPanelProps {
@@ -53,6 +54,7 @@ function Solved({ leaded, answer, readings }: SolvedProps) {
       {answer.feasible && <p><strong>{answer.proven ? say('leads.key.proven') : say('leads.key.notProven')}</strong></p>}
       {!answer.feasible && <OutOfReach answer={answer} targetG={question.targetFrontWeightG} />}
       <HolesTable leaded={leaded} answer={answer} />
+      <OtherWays leaded={leaded} answer={answer} />
       {moved !== undefined && <p className="soft small">{say('leads.key.finish', { from: figure(moved.fromMm, 0, 'mm'), to: figure(moved.toMm, 2, 'mm'), weight: figure(moved.weightG, 2, 'g') })}</p>}
       <p className="soft small">
         {say('leads.inertia.key', { before: figure(inertia.beforeG, 1, 'g'), after: figure(inertia.afterG, 1, 'g') })}
@@ -87,7 +89,7 @@ function HolesTable({ leaded, answer }: Pick<SolvedProps, 'leaded' | 'answer'>) 
               <tr key={`${hole.use} ${String(hole.positionMm)}`}>
                 <th scope="row">{say(`leads.use.${hole.use}.long`)}</th>
                 <td>{figure(hole.positionMm, 1, 'mm')}</td>
-                <td>{figure(hole.diameterMm, 1, 'mm')}</td>
+                <td>{figure(hole.diameterMm, 1, 'mm')}{hole.boreMm !== undefined && <> {say('leads.bored', { bore: figure(hole.boreMm, 1, 'mm') })}</>}</td>
                 <td>{hole.netMassG === undefined ? none : figure(hole.netMassG, 1, 'g')}</td>
                 <td>{breakAt === undefined ? none : `${figure(breakAt, 1)} m/s²`}</td>
               </tr>

@@ -18,7 +18,7 @@ export function LeadsTermsForm({ isBusy, onState, onClose }: LeadsTermsFormProps
   const fields = useActionForm({ name: 'leads', formOf: leadsFormOf, termsOf: leadsTermsOf, onState });
   const { draft, errorOf } = fields;
   const { typed: form, change } = draft;
-  const hints: Partial<Record<LeadFigureName, string>> = { mostLeads: say('leads.terms.most.hint'), leadGPerMm3: say('leads.terms.density.hint') };
+  const hints: Partial<Record<LeadFigureName, string>> = { newHoleCostG: say('leads.terms.cost.hint'), mostLeads: say('leads.terms.most.hint'), leadGPerMm3: say('leads.terms.density.hint') };
   const setStretch = (index: number, part: Partial<typeof NO_STRETCH>): void => {
     change((now) => ({ ...now, keepOuts: now.keepOuts.map((one, at) => (at === index ? { ...one, ...part } : one)) }));
   };
@@ -26,6 +26,7 @@ export function LeadsTermsForm({ isBusy, onState, onClose }: LeadsTermsFormProps
     <TermsFrame id="leads-terms" title={say('leads.terms')} fields={fields} isBusy={isBusy} onClose={onClose}>
       <p className="soft small">{say('leads.terms.about')}</p>
       <Field label={`${say('actionTerms.field.drillsMm')} (mm)`} value={form.drills} hint={say('leads.terms.list.hint')} error={errorOf('drillsMm')} onChange={(drills) => { change((now) => ({ ...now, drills })); }} />
+      <Field label={`${say('actionTerms.field.trimDrillsMm')} (mm)`} value={form.trimDrills} hint={say('leads.terms.trim.hint')} error={errorOf('trimDrillsMm')} onChange={(trimDrills) => { change((now) => ({ ...now, trimDrills })); }} />
       <div className="fields">
         {leadFigures.map(([name, unit]) => (
           <Field

@@ -5,7 +5,7 @@ import { type TypedFigures, figureReader, shownFigure, statedOver } from '../ter
 
 /** The figures stated for the leads, with the unit each is typed in. */
 export const leadFigures = [
-  ['leadGapMm', 'mm'], ['leadGridMm', 'mm'], ['leadToleranceG', 'g'], ['mostLeads', '1'], ['newHoleCostG', 'g'], ['leadGPerMm3', '1'], ['woodGPerMm3', '1'],
+  ['leadGapMm', 'mm'], ['leadGridMm', 'mm'], ['leadToleranceG', 'g'], ['mostLeads', '1'], ['newHoleCostG', 'g'], ['leadCostG', 'g'], ['plugCostG', 'g'], ['trimCostG', 'g'], ['leadGPerMm3', '1'], ['woodGPerMm3', '1'],
 ] as const satisfies readonly (readonly [keyof ActionTerms, UnitId])[];
 export type LeadFigureName = (typeof leadFigures)[number][0];
 
@@ -18,6 +18,7 @@ interface StretchForm {
 export interface LeadsForm extends TypedFigures<LeadFigureName> {
   /** Diameters, with semicolons between. */
   readonly drills: string;
+  readonly trimDrills: string;
   readonly keepOuts: readonly StretchForm[];
 }
 
@@ -28,19 +29,21 @@ export const NO_STRETCH: StretchForm = { from: '', to: '' };
 export function leadsFormOf(terms: ActionTerms | null, locale: string): LeadsForm {
   const figures = Object.fromEntries(leadFigures.map(([name]) => [name, shownFigure(terms?.[name], locale)])) as TypedFigures<LeadFigureName>;
   const keepOuts = (terms?.keepOuts ?? []).map(({ fromMm, toMm }) => ({ from: shownFigure(fromMm, locale), to: shownFigure(toMm, locale) }));
-  return { ...figures, drills: (terms?.drillsMm ?? []).map((drill) => shownFigure(drill, locale)).join('; '), keepOuts: keepOuts.length === 0 ? [NO_STRETCH, NO_STRETCH] : keepOuts };
+  const list = (drills: readonly number[] = []): string => drills.map((drill) => shownFigure(drill, locale)).join('; ');
+  return { ...figures, drills: list(terms?.drillsMm), trimDrills: list(terms?.trimDrillsMm), keepOuts: keepOuts.length === 0 ? [NO_STRETCH, NO_STRETCH] : keepOuts };
 }
 
 /** The terms a form states, over what stands of the rest of the action; or which fields are wrong. */
 export function leadsTermsOf(form: LeadsForm, standing: ActionTerms | null, locale: string): Result<ActionTermsDraft> {
   const reader = figureReader(locale);
   const figures = Object.fromEntries(leadFigures.map(([name, unit]) => [name, reader.read(form[name], name, unit)]));
-  const drillsMm = form.drills.split(';').flatMap((typed) => reader.read(typed, 'drillsMm', 'mm') ?? []);
+  const listOf = (typed: string, name: 'drillsMm' | 'trimDrillsMm'): readonly number[] => typed.split(';').flatMap((each) => reader.read(each, name, 'mm') ?? []);
+  const [drillsMm, trimDrillsMm] = [[...listOf(form.drills, 'drillsMm')], [...listOf(form.trimDrills, 'trimDrillsMm')]];
   const typed = form.keepOuts.filter(({ from, to }) => from.trim() !== '' || to.trim() !== '');
   const keepOuts = typed.map(({ from, to }, index) => ({ fromMm: reader.read(from, `keepOuts[${String(index)}].fromMm`, 'mm'), toMm: reader.read(to, `keepOuts[${String(index)}].toMm`, 'mm') }));
   const half = keepOuts.flatMap(({ fromMm, toMm }, index) => (fromMm !== null && toMm !== null ? [] : [`keepOuts[${String(index)}].${fromMm === null ? 'fromMm' : 'toMm'}`]));
   const unsaid = half.filter((path) => reader.issues.every((issue) => issue.path !== path)).map((path) => ({ code: 'required' as const, path, given: '', allowed: 'a length', params: { kind: 'number' } }));
   const stretches = keepOuts.map(({ fromMm, toMm }) => ({ fromMm: fromMm ?? 0, toMm: toMm ?? 1 }));
-  const checked = statedOver(standing, { ...figures, drillsMm, keepOuts: stretches }, [...reader.issues, ...unsaid]);
-  return checked.ok ? checked : { ok: false, issues: checked.issues.map((issue) => ({ ...issue, path: issue.path.replace(/^drillsMm\[\d+\]$/u, 'drillsMm') })) };
+  const checked = statedOver(standing, { ...figures, drillsMm, trimDrillsMm, keepOuts: stretches }, [...reader.issues, ...unsaid]);
+  return checked.ok ? checked : { ok: false, issues: checked.issues.map((issue) => ({ ...issue, path: issue.path.replace(/^(drillsMm|trimDrillsMm)\[\d+\]$/u, '$1') })) };
 }

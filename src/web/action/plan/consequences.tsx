@@ -6,7 +6,7 @@ import { usePiano } from '../../api/piano.tsx';
 import { Figure } from '../../figure/figure.tsx';
 import type { FigureStory } from '../../figure/figure-store.ts';
 import { useFigures, useSay } from '../../language/use-say.ts';
-import { frontStory, regulationStory, shiftStory } from './plan-stories.ts';
+import { type PlanBehind, frontStory, hammerStory, massStory, regulationStory, shiftStory, standingStory, weightRatioStory } from './plan-stories.ts';
 import type { Plan } from './use-plan.ts';
 
 interface Row {
@@ -24,23 +24,23 @@ type RowName =
   | 'standingUp' | 'frontWeight' | 'downWeight' | 'upWeight' | 'balanceWeight' | 'friction' | 'effectiveMass' | 'hammerMass'
   | 'dipNeeded' | 'blowNeeded' | 'blow' | 'aftertouch' | 'level' | 'shank' | 'strikeShift';
 
-const rowsOf = ({ shifts }: Plan): readonly Row[] => [
-  { name: 'weightRatio', decimals: 2, of: ({ weightRatio }) => weightRatio },
-  { name: 'distanceRatio', decimals: 2, of: ({ distanceRatio }) => distanceRatio, story: (title, key) => shiftStory(title, 'actionRatio', key, shifts) },
-  { name: 'keyRatio', decimals: 3, of: ({ keyRatio }) => keyRatio, story: (title, key) => shiftStory(title, 'keyRatio', key, shifts) },
-  { name: 'wippenRatio', decimals: 3, of: ({ wippenRatio }) => wippenRatio, story: (title, key) => shiftStory(title, 'wippenRatio', key, shifts) },
-  { name: 'hammerRatio', decimals: 2, of: ({ hammerRatio }) => hammerRatio, story: (title, key) => shiftStory(title, 'hammerRatio', key, shifts) },
-  { name: 'hammerWeight', unit: 'g', decimals: 2, of: ({ hammerWeightG }) => hammerWeightG, found: ({ plan }) => plan.found.hammerWeightG },
+const rowsOf = (behind: PlanBehind): readonly Row[] => [
+  { name: 'weightRatio', decimals: 2, of: ({ weightRatio }) => weightRatio, story: (title, key) => weightRatioStory(title, key, behind) },
+  { name: 'distanceRatio', decimals: 2, of: ({ distanceRatio }) => distanceRatio, story: (title, key) => shiftStory(title, 'actionRatio', key, behind.shifts) },
+  { name: 'keyRatio', decimals: 3, of: ({ keyRatio }) => keyRatio, story: (title, key) => shiftStory(title, 'keyRatio', key, behind.shifts) },
+  { name: 'wippenRatio', decimals: 3, of: ({ wippenRatio }) => wippenRatio, story: (title, key) => shiftStory(title, 'wippenRatio', key, behind.shifts) },
+  { name: 'hammerRatio', decimals: 2, of: ({ hammerRatio }) => hammerRatio, story: (title, key) => shiftStory(title, 'hammerRatio', key, behind.shifts) },
+  { name: 'hammerWeight', unit: 'g', decimals: 2, of: ({ hammerWeightG }) => hammerWeightG, found: ({ plan }) => plan.found.hammerWeightG, story: (title, key) => hammerStory(title, key, behind) },
   { name: 'frontWeight', unit: 'g', decimals: 1, of: ({ frontWeightG }) => frontWeightG, found: ({ plan }) => plan.found.frontWeightG, story: (title, key) => frontStory(title, 'frontWeightG', key) },
   { name: 'downWeight', unit: 'g', decimals: 1, of: ({ downWeightG }) => downWeightG, found: ({ plan }) => plan.found.downWeightG, story: (title, key) => frontStory(title, 'downWeightG', key) },
   { name: 'upWeight', unit: 'g', decimals: 1, of: ({ upWeightG }) => upWeightG, found: ({ plan }) => plan.found.upWeightG, story: (title, key) => frontStory(title, 'upWeightG', key) },
   { name: 'balanceWeight', unit: 'g', decimals: 1, of: ({ balanceWeightG }) => balanceWeightG, found: ({ plan }) => plan.found.balanceWeightG },
   { name: 'friction', unit: 'g', decimals: 1, of: ({ frictionG }) => frictionG, found: ({ plan }) => plan.found.frictionG },
-  { name: 'standingBalance', unit: 'g', decimals: 1, of: ({ standing }) => standing?.balanceWeightG },
-  { name: 'standingDown', unit: 'g', decimals: 1, of: ({ standing }) => standing?.downWeightG },
-  { name: 'standingUp', unit: 'g', decimals: 1, of: ({ standing }) => standing?.upWeightG },
-  { name: 'effectiveMass', unit: 'g', decimals: 0, of: ({ mass }) => mass?.effectiveMassG },
-  { name: 'hammerMass', unit: 'g', decimals: 0, of: ({ mass }) => mass?.hammerG },
+  { name: 'standingBalance', unit: 'g', decimals: 1, of: ({ standing }) => standing?.balanceWeightG, story: (title, key) => standingStory(title, 'balanceWeightG', key, behind) },
+  { name: 'standingDown', unit: 'g', decimals: 1, of: ({ standing }) => standing?.downWeightG, story: (title, key) => standingStory(title, 'downWeightG', key, behind) },
+  { name: 'standingUp', unit: 'g', decimals: 1, of: ({ standing }) => standing?.upWeightG, story: (title, key) => standingStory(title, 'upWeightG', key, behind) },
+  { name: 'effectiveMass', unit: 'g', decimals: 0, of: ({ mass }) => mass?.effectiveMassG, story: (title, key) => massStory(title, 'effectiveMassG', key, behind) },
+  { name: 'hammerMass', unit: 'g', decimals: 0, of: ({ mass }) => mass?.hammerG, story: (title, key) => massStory(title, 'hammerG', key, behind) },
   { name: 'blow', unit: 'mm', decimals: 1, of: ({ regulation }) => regulation?.blowMm },
   { name: 'aftertouch', unit: 'mm', decimals: 2, of: ({ regulation }) => regulation?.aftertouchMm, story: (title, key) => regulationStory(title, 'aftertouchMm', key) },
   { name: 'dipNeeded', unit: 'mm', decimals: 2, of: ({ regulation }) => regulation?.dipNeededMm, story: (title, key) => regulationStory(title, 'dipMm', key) },
@@ -54,41 +54,58 @@ const rowsOf = ({ shifts }: Plan): readonly Row[] => [
 export function Consequences({ plan, planned }: { readonly plan: Plan; readonly planned: PlannedKey }) {
   const say = useSay();
   const figure = useFigures();
-  const { compass } = usePiano();
+  const { compass, action } = usePiano();
   const { key } = planned.plan;
   const before = plan.unshifted.get(key);
   const none = <span className="soft">–</span>;
   return (
-    <div className="table-wrap">
-      <table className="figures-table">
-        <thead>
-          <tr>
-            <th scope="col"><span className="visually-hidden">{say('action.figure')}</span></th>
-            <th scope="col">{say('state.found')}</th>
-            <th scope="col">{say('plan.column.plan')}</th>
-            <th scope="col">{say('plan.column.tried')}</th>
-            <th scope="col">{say('plan.column.change')}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rowsOf(plan).flatMap(({ name, unit, decimals, of, found, story }) => {
-            const [then, now, was] = [of(planned.figures), before === undefined ? undefined : of(before), found?.(planned)];
-            if (then === undefined && now === undefined) return [];
-            const label = say(`plan.row.${name}`);
-            const told = then === undefined ? undefined : story?.(`${label}, ${noteNameOf(compass, key)}`, planned);
-            const shown = (value: number | undefined): ReactNode => (value === undefined ? none : figure(value, decimals, unit));
-            return [(
-              <tr key={name}>
-                <th scope="row">{label}</th>
-                <td>{found === undefined ? null : shown(was)}</td>
-                <td>{shown(now)}</td>
-                <td>{then !== undefined && told !== undefined ? <Figure value={then} decimals={decimals} {...(unit === undefined ? {} : { unit })} story={() => told} /> : shown(then)}</td>
-                <td>{then === undefined || now === undefined || Math.abs(then - now) < 0.5 * 10 ** -decimals ? none : figure(then - now, decimals, unit, true)}</td>
-              </tr>
-            )];
-          })}
-        </tbody>
-      </table>
-    </div>
+    <>
+      <div className="table-wrap">
+        <table className="figures-table">
+          <thead>
+            <tr>
+              <th scope="col"><span className="visually-hidden">{say('action.figure')}</span></th>
+              <th scope="col">{say('state.found')}</th>
+              <th scope="col">{say('plan.column.plan')}</th>
+              <th scope="col">{say('plan.column.tried')}</th>
+              <th scope="col">{say('plan.column.change')}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rowsOf({ ...plan, terms: action }).flatMap(({ name, unit, decimals, of, found, story }) => {
+              const [then, now, was] = [of(planned.figures), before === undefined ? undefined : of(before), found?.(planned)];
+              if (then === undefined && now === undefined) return [];
+              const label = say(`plan.row.${name}`);
+              const told = then === undefined ? undefined : story?.(`${label}, ${noteNameOf(compass, key)}`, planned);
+              const shown = (value: number | undefined): ReactNode => (value === undefined ? none : figure(value, decimals, unit));
+              return [(
+                <tr key={name}>
+                  <th scope="row">{label}</th>
+                  <td>{found === undefined ? null : shown(was)}</td>
+                  <td>{shown(now)}</td>
+                  <td>{then !== undefined && told !== undefined ? <Figure value={then} decimals={decimals} {...(unit === undefined ? {} : { unit })} story={() => told} /> : shown(then)}</td>
+                  <td>{then === undefined || now === undefined || Math.abs(then - now) < 0.5 * 10 ** -decimals ? none : figure(then - now, decimals, unit, true)}</td>
+                </tr>
+              )];
+            })}
+          </tbody>
+        </table>
+      </div>
+      <Relevel planned={planned} />
+    </>
+  );
+}
+
+/** What levelling again takes where new key tops raise the key, and why the dip after it stays open. */
+function Relevel({ planned: { plan: { regulation, inertia }, figures: { top } } }: { readonly planned: PlannedKey }) {
+  const say = useSay();
+  const figure = useFigures();
+  if (top === undefined || regulation === undefined || Math.abs(top.levelChangeMm) < 0.005) return null;
+  const back = inertia?.bar?.keyBackLengthMm;
+  return (
+    <p className="soft small">
+      {back !== undefined && <>{say('plan.relevel', { way: top.levelChangeMm > 0 ? 'thinner' : 'thicker', by: figure(Math.abs(top.levelChangeMm) / (1 + regulation.keyEdgeMm / back), 2, 'mm') })} </>}
+      {say('plan.relevel.dip')}
+    </p>
   );
 }

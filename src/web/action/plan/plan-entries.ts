@@ -1,7 +1,7 @@
 import type { PlannedKey } from '#action';
 import { type QuantityName, type Reading, quantityOf } from '#instrument';
 import type { ReadingEntry } from '#workshop';
-import { wholeNumber } from '../../readings/grid/grid-block.ts';
+import { derivedEntries } from '../terms/derived-entries.ts';
 
 const ARMS = ['keyFrontMm', 'keyBackMm', 'wippenHeelMm', 'wippenJackMm', 'rollerMm', 'hammerMm'] as const;
 
@@ -11,7 +11,6 @@ const ARMS = ['keyFrontMm', 'keyBackMm', 'wippenHeelMm', 'wippenJackMm', 'roller
  * further repeats at these places are cleared.
  */
 export function planEntriesOf(keys: readonly PlannedKey[], planned: Iterable<Reading>, locale: string): readonly ReadingEntry[] {
-  const standing = [...planned];
   const byColour = new Map(keys.map(({ plan: { colour }, figures: { levers } }) => [colour, levers]));
   const wanted = [
     ...keys.flatMap(({ plan, figures }) => ([
@@ -20,13 +19,7 @@ export function planEntriesOf(keys: readonly PlannedKey[], planned: Iterable<Rea
     ] as const).map(([quantity, value]) => ({ quantity, scope: 'key' as const, index: plan.key, value }))),
     ...[...byColour].flatMap(([colour, levers]) => ARMS.map((quantity) => ({ quantity, scope: 'colour' as const, index: colour === 'natural' ? 0 : 1, value: levers[quantity] }))),
   ];
-  return wanted.flatMap(({ value, ...place }): readonly ReadingEntry[] => {
-    const here = standing.filter((reading) => reading.quantity === place.quantity && reading.scope === place.scope && reading.index === place.index);
-    const rounded = Math.round(value * 100) / 100;
-    const isSame = here.some(({ repeat, value: stands }) => repeat === 1 && stands === rounded);
-    const further = here.filter(({ repeat }) => repeat > 1).map(({ repeat }): ReadingEntry => ({ ...place, repeat, clear: true }));
-    return isSame ? further : [{ ...place, typed: wholeNumber(rounded, locale), basis: 'derived' }, ...further];
-  });
+  return derivedEntries(wanted, planned, locale);
 }
 
 /** Planned figures that cannot be kept, since no such figure can be: an up weight below nought, say. */

@@ -1,4 +1,5 @@
-import { type PlanFigures, type PlanShifts, type PlannedKey, NO_SHIFTS, leastArmOf, planTouch } from '#action';
+import { type PlanFigures, type PlanShifts, type PlannedKey, type TouchAnalysis, NO_SHIFTS, leastArmOf, planTouch } from '#action';
+import type { Reading } from '#instrument';
 import { type GatheredPlan, shiftsOf, touchPlanInputOf } from '#workshop';
 import { useMemo } from 'react';
 import { usePiano } from '../../api/piano.tsx';
@@ -13,6 +14,9 @@ export interface Plan {
   readonly gathered: GatheredPlan;
   readonly shifts: PlanShifts;
   readonly keys: readonly PlannedKey[];
+  /** The touch as found, and the readings it rests on. */
+  readonly touch: TouchAnalysis;
+  readonly readings: readonly Reading[];
   /** The same keys with nothing shifted. */
   readonly unshifted: ReadonlyMap<number, PlanFigures>;
   /** True where a shift leaves no arm: then nothing is planned. */
@@ -46,14 +50,19 @@ export function usePlan({ terms: tried }: ReadShifts): Plan | undefined {
   const readings = useReadings('found');
   const { instrument, cycle, intent, action } = piano;
   const gathered = useMemo(
-    () => (intent === null ? undefined : touchPlanInputOf({ instrument, readings: [...readings.values()], cycle, intent, terms: action, touch: touchOf(piano, 'found', readings) })),
+    () => {
+      if (intent === null) return undefined;
+      const [list, touch] = [[...readings.values()], touchOf(piano, 'found', readings)];
+      return { plan: touchPlanInputOf({ instrument, readings: list, cycle, intent, terms: action, touch }), touch, readings: list };
+    },
     [instrument, readings, cycle, intent, action, piano],
   );
   const shifts = useMemo(() => shiftsOf({ ...tried, woodGPerMm3: action?.woodGPerMm3 ?? null }), [tried, action]);
-  const unshifted = useMemo(() => new Map((gathered === undefined ? [] : planTouch(gathered.keys, NO_SHIFTS)).map(({ plan: { key }, figures }) => [key, figures])), [gathered]);
+  const unshifted = useMemo(() => new Map((gathered === undefined ? [] : planTouch(gathered.plan.keys, NO_SHIFTS)).map(({ plan: { key }, figures }) => [key, figures])), [gathered]);
   return useMemo(() => {
     if (gathered === undefined) return undefined;
-    const isPastCentre = gathered.keys.some(({ levers }) => leastArmOf(levers, shifts) <= 0);
-    return { gathered, shifts, unshifted, isPastCentre, keys: isPastCentre ? [] : planTouch(gathered.keys, shifts) };
+    const { plan, touch, readings: list } = gathered;
+    const isPastCentre = plan.keys.some(({ levers }) => leastArmOf(levers, shifts) <= 0);
+    return { gathered: plan, touch, readings: list, shifts, unshifted, isPastCentre, keys: isPastCentre ? [] : planTouch(plan.keys, shifts) };
   }, [gathered, shifts, unshifted]);
 }

@@ -26,7 +26,7 @@ const RegulationPlot = memo(function RegulationPlot({ name, regulations, widthPx
   const locale = useLocale();
   const { compass } = usePiano();
   const scene = useMemo(() => {
-    const states = regulations.map(({ state, analysis }) => ({ state, label: say(`state.${state}`), regulation: analysis }));
+    const states = regulations.map(({ state, analysis }) => ({ state, label: say(`state.${state}`), worked: analysis }));
     const title = say(`quantity.${name}.short`);
     const description = say('regulation.plots.described', { what: say(`quantity.${name}.name`), states: states.map(({ label }) => label).join(', ') });
     return regulationPlot({ name, states, toleranceMm: regulations[0]?.gathered.input.tolerances[name] ?? 0, compass, locale, widthPx, heightPx: 190, title, description, yLabel: title });

@@ -1,10 +1,12 @@
 import { type RegulationOfRegister, type RegulationRow, regulationNames } from '#action';
 import { noteNameOf } from '#instrument';
+import { sayOfSpread } from '#workshop';
 import { usePiano } from '../../api/piano.tsx';
 import { Figure } from '../../figure/figure.tsx';
 import { useFigures, useSay } from '../../language/use-say.ts';
 import { StateMark } from '../../leaves/state-mark.tsx';
 import { Note } from '../../ui/note.tsx';
+import { ScrollTable } from '../../ui/scroll-table.tsx';
 import { workedStory } from './regulation-stories.ts';
 import type { StateRegulation } from './state-regulation.ts';
 
@@ -15,25 +17,15 @@ export function RegulationSummary({ regulations }: { readonly regulations: reado
   return (
     <section className="panel" aria-labelledby="regulation-summary">
       <h2 id="regulation-summary">{say('regulation.summary')}</h2>
-      {/* eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- what scrolls must be reachable by keyboard */}
-      <div className="table-wrap" tabIndex={0} role="region" aria-label={say('regulation.summary.table')}>
-        <table className="figures-table">
-          <thead>
-            <tr>
-              <th scope="col"><span className="visually-hidden">{say('action.figure')}</span></th>
-              {regulations.map(({ state }) => <th key={state} scope="col"><StateMark state={state} /></th>)}
-            </tr>
-          </thead>
-          <tbody>
-            {shown.map((name) => (
-              <tr key={name}>
-                <th scope="row">{say(`quantity.${name}.short`)}</th>
-                {regulations.map(({ state, analysis }) => <td key={state}><Counted row={analysis.rows.find((row) => row.name === name)} /></td>)}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <ScrollTable label={say('regulation.summary.table')} corner={<span className="visually-hidden">{say('action.figure')}</span>} columns={regulations.map(({ state }) => ({ key: state, head: <StateMark state={state} /> }))}>
+        {shown.map((name) => (
+          <tr key={name}>
+            <th scope="row">{say(`quantity.${name}.short`)}</th>
+            {regulations.map(({ state, analysis }) => <td key={state}><Counted row={analysis.rows.find((row) => row.name === name)} /></td>)}
+          </tr>
+        ))}
+      </ScrollTable>
+      <SpreadLines regulations={regulations} />
     </section>
   );
 }
@@ -56,6 +48,20 @@ function Counted({ row }: { readonly row: RegulationRow | undefined }) {
   );
 }
 
+/** The spread as read beside what is asked, states one under the other. */
+function SpreadLines({ regulations }: { readonly regulations: readonly StateRegulation[] }) {
+  const say = useSay();
+  const figure = useFigures();
+  const known = regulations.flatMap(({ state, gathered: { spread } }) => (spread === undefined ? [] : [{ state, spread }]));
+  if (known.length === 0) return null;
+  return (
+    <>
+      <h3>{say('regulation.spread')}</h3>
+      {known.map(({ state, spread }) => <p key={state}><StateMark state={state} /> {spread.isInside === false && <span aria-hidden="true">▲ </span>}{sayOfSpread(say, spread, (value) => figure(value, 1, 'mm'))}</p>)}
+    </>
+  );
+}
+
 /** What is asked, by register and colour, what follows opening to how it was worked out; and where the three do not fit. */
 export function RegulationAsked({ regulation }: { readonly regulation: StateRegulation }) {
   const say = useSay();
@@ -68,29 +74,18 @@ export function RegulationAsked({ regulation }: { readonly regulation: StateRegu
   return (
     <section className="panel" aria-labelledby="regulation-asked">
       <h2 id="regulation-asked">{say('regulation.asked.table')}</h2>
-      {/* eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- what scrolls must be reachable by keyboard */}
-      <div className="table-wrap" tabIndex={0} role="region" aria-label={say('regulation.asked.scroll')}>
-        <table className="figures-table">
-          <thead>
-            <tr>
-              <th scope="col"><span className="visually-hidden">{say('action.figure')}</span></th>
-              {shown.map((name) => <th key={name} scope="col">{say(`quantity.${name}.short`)}</th>)}
-            </tr>
-          </thead>
-          <tbody>
-            {columns.map((one) => (
-              <tr key={`${one.register} ${one.colour}`}>
-                <th scope="row">{nameOf(one)}</th>
-                {shown.map((name) => {
-                  const value = one.figures[name];
-                  const story = one.worked === name ? workedStory(`${say(`quantity.${name}.name`)}, ${nameOf(one)}`, one, regulation) : undefined;
-                  return <td key={name}>{value === undefined ? <span className="soft">–</span> : story === undefined ? figure(value, 2) : <Figure value={value} decimals={2} story={() => story} />}</td>;
-                })}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <ScrollTable label={say('regulation.asked.scroll')} corner={<span className="visually-hidden">{say('action.figure')}</span>} columns={shown.map((name) => ({ key: name, head: <>{say(`quantity.${name}.short`)}</> }))}>
+        {columns.map((one) => (
+          <tr key={`${one.register} ${one.colour}`}>
+            <th scope="row">{nameOf(one)}</th>
+            {shown.map((name) => {
+              const value = one.figures[name];
+              const story = one.worked === name ? workedStory(`${say(`quantity.${name}.name`)}, ${nameOf(one)}`, one, regulation) : undefined;
+              return <td key={name}>{value === undefined ? <span className="soft">–</span> : story === undefined ? figure(value, 2) : <Figure value={value} decimals={2} story={() => story} />}</td>;
+            })}
+          </tr>
+        ))}
+      </ScrollTable>
       {columns.some(({ worked }) => worked !== undefined) && <p className="soft small">{say('regulation.asked.colours')}</p>}
       {asked.map((one) => one.misfit !== undefined && (
         <Note key={`${one.register} ${one.colour}`} tone="warn">

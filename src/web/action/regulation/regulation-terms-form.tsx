@@ -1,7 +1,7 @@
-import type { ActionTermsDraft } from '#instrument';
+import { type ActionTermsDraft, type QuantityName, quantityOf } from '#instrument';
 import { unitSign } from '#units';
 import { usePiano } from '../../api/piano.tsx';
-import { useLocale, useSay } from '../../language/use-say.ts';
+import { useFigures, useLocale, useSay } from '../../language/use-say.ts';
 import { Field } from '../../ui/field.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
 import { useActionForm } from '../terms/use-action-form.ts';
@@ -14,18 +14,24 @@ interface RegulationTermsFormProps {
   readonly onClose: () => void;
 }
 
+/** An upright has neither spread nor drop. */
+const OF_GRANDS: ReadonlySet<WholeName> = new Set(['spreadMm', 'spreadToleranceMm', 'dropToleranceMm']);
+
 /** What the regulation is to be, by register; one of blow, dip and aftertouch may follow from the others. Everything may stay open. */
 export function RegulationTermsForm({ isBusy, onState, onClose }: RegulationTermsFormProps) {
   const say = useSay();
+  const figure = useFigures();
   const locale = useLocale();
   const { instrument } = usePiano();
   const fields = useActionForm({ name: 'regulation', formOf: regulationFormOf, termsOf: regulationTermsOf, onState });
   const { draft, errorOf } = fields;
   const { typed: form, change } = draft;
+  const usual = (name: QuantityName): string => say('regulation.terms.usualTolerance', { tolerance: figure(quantityOf(name).tolerance ?? 0, 1, 'mm') });
   const hints: Partial<Record<WholeName, string>> = {
-    regulationToleranceMm: say('regulation.terms.toleranceHint'), distanceRatioNatural: say('regulation.terms.ratioHint'), distanceRatioSharp: say('regulation.terms.ratioHint'), lossMm: say('regulation.terms.lossHint'),
+    regulationToleranceMm: say('regulation.terms.toleranceHint'), blowToleranceMm: usual('blowMm'), letOffToleranceMm: usual('letOffMm'), dropToleranceMm: usual('dropMm'), checkToleranceMm: usual('checkMm'), spreadToleranceMm: usual('spreadMm'), distanceRatioNatural: say('regulation.terms.ratioHint'), distanceRatioSharp: say('regulation.terms.ratioHint'), lossMm: say('regulation.terms.lossHint'),
   };
   const shown = instrument.kind === 'upright' ? specNames.filter((name) => name !== 'dropMm') : specNames;
+  const whole = instrument.kind === 'upright' ? wholeFigures.filter(([name]) => !OF_GRANDS.has(name)) : wholeFigures;
   return (
     <TermsFrame id="regulation-terms" title={say('regulation.terms')} fields={fields} isBusy={isBusy} onClose={onClose}>
       <p className="soft small">{say('regulation.terms.about')}</p>
@@ -40,7 +46,7 @@ export function RegulationTermsForm({ isBusy, onState, onClose }: RegulationTerm
         <span className="soft small">{say('regulation.terms.usualSource')}</span>
       </div>
       <div className="fields">
-        {wholeFigures.map(([name, unit]) => (
+        {whole.map(([name, unit]) => (
           <Field key={name} label={`${say(`actionTerms.field.${name}`)}${unitSign[unit] === '' ? '' : ` (${unitSign[unit]})`}`} inputMode="decimal" value={form[name]} hint={hints[name]} error={errorOf(name)} onChange={(value) => { change((now) => ({ ...now, [name]: value })); }} />
         ))}
       </div>

@@ -11,7 +11,7 @@ export type SpecName = (typeof specNames)[number];
 
 /** The figures stated for all registers, with the unit each is typed in. */
 export const wholeFigures = [
-  ['keyLevelMm', 'mm'], ['sharpHeightMm', 'mm'], ['spreadMm', 'mm'], ['regulationToleranceMm', 'mm'], ['distanceRatioNatural', '1'], ['distanceRatioSharp', '1'], ['lossMm', 'mm'],
+  ['keyLevelMm', 'mm'], ['sharpHeightMm', 'mm'], ['spreadMm', 'mm'], ['regulationToleranceMm', 'mm'], ['blowToleranceMm', 'mm'], ['letOffToleranceMm', 'mm'], ['dropToleranceMm', 'mm'], ['checkToleranceMm', 'mm'], ['spreadToleranceMm', 'mm'], ['distanceRatioNatural', '1'], ['distanceRatioSharp', '1'], ['lossMm', 'mm'],
 ] as const satisfies readonly (readonly [keyof ActionTerms, UnitId])[];
 export type WholeName = (typeof wholeFigures)[number][0];
 

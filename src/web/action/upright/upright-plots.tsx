@@ -25,7 +25,7 @@ const UprightPlot = memo(function UprightPlot({ name, uprights, widthPx, selecte
   const locale = useLocale();
   const { compass } = usePiano();
   const scene = useMemo(() => {
-    const states = uprights.map(({ state, keys }) => ({ state, label: say(`state.${state}`), keys }));
+    const states = uprights.map(({ state, keys }) => ({ state, label: say(`state.${state}`), worked: keys }));
     const title = say(`upright.plot.${name}`);
     const description = say('regulation.plots.described', { what: title, states: states.map(({ label }) => label).join(', ') });
     return uprightPlot({ name, states, compass, locale, widthPx, heightPx: 190, title, description, yLabel: name === 'balance' ? `${title} (— ${say('upright.plot.byParts')})` : title });

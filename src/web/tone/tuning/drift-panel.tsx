@@ -1,6 +1,6 @@
 import { woodMoistureOf } from '#materials';
 import { LEAST_SPANS, type TuningDrift, tuningDriftOf } from '#tuning';
-import { celsius, cents, percent } from '#units';
+import { celsius, cents, percent, unitSign } from '#units';
 import { type DriftDay, driftDaysOf, suggestedVisitOf } from '#workshop';
 import { usePiano } from '../../api/piano.tsx';
 import { Figure } from '../../figure/figure.tsx';
@@ -19,6 +19,7 @@ export function DriftPanel() {
   return (
     <section className="panel" aria-labelledby="drift-title">
       <h2 id="drift-title">{say('drift.title')}</h2>
+      {strungOn !== null && <p className="soft small">{say('drift.how')}</p>}
       {strungOn === null ? <p>{say('drift.noDay')}</p> : <Drift days={days} strungOn={strungOn} />}
       <p className="soft small">{say('drift.practice')}</p>
     </section>
@@ -77,10 +78,11 @@ function DriftTable({ days, strungOn }: { readonly days: readonly DriftDay[]; re
   const dayOf = useDays();
   const dayAt = (count: number): string => dayOf(new Date(Date.parse(`${strungOn}T00:00:00Z`) + count * 86_400_000).toISOString());
   return (
-    <div className="table-wrap">
+    // eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- what scrolls must be reachable by keyboard
+    <div className="table-wrap" tabIndex={0} role="region" aria-label={say('drift.visits')}>
       <table className="figures-table">
         <caption className="visually-hidden">{say('drift.visits')}</caption>
-        <thead><tr><th scope="col">{say('drift.day')}</th><th scope="col">{say('drift.days')}</th><th scope="col">{say('drift.mean')} (ct)</th><th scope="col">{say('drift.left')} (ct)</th><th scope="col">{say('drift.air')}</th><th scope="col">{say('drift.moist')}</th></tr></thead>
+        <thead><tr><th scope="col">{say('drift.day')}</th><th scope="col">{say('drift.days')}</th><th scope="col">{say('drift.mean')} ({unitSign.ct})</th><th scope="col">{say('drift.left')} ({unitSign.ct})</th><th scope="col">{say('drift.air')}</th><th scope="col">{say('drift.moist')}</th></tr></thead>
         <tbody>
           {days.map((day) => {
             const moisture = moistureOf(day);

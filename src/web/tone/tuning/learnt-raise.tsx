@@ -37,12 +37,13 @@ function LearntTable({ known, input }: LearntTableProps) {
   const say = useSay();
   const figure = useFigures();
   const sections = learntDropsOf([]).map(({ section }) => section);
+  const isStanding = input.standing.length > 0;
   const story = (what: string, section: TuningStretch, output: string) => () => ({ title: `${what}, ${say(`pass.stretch.${section}`)}`, operation: 'pitch-raise', input, output });
   return (
     <div className="table-wrap">
       <table className="figures-table">
         <caption className="visually-hidden">{say('pass.learnt')}</caption>
-        <thead><tr><th scope="col">{say('pass.field.stretch')}</th><th scope="col">{say('pass.learnt.passes')}</th><th scope="col">{say('pass.learnt.share')}</th><th scope="col">{say('pass.learnt.stands')}</th><th scope="col">{say('pass.learnt.set')}</th><th scope="col">{say('pass.learnt.settles')}</th></tr></thead>
+        <thead><tr><th scope="col">{say('pass.field.stretch')}</th><th scope="col">{say('pass.learnt.passes')}</th><th scope="col">{say('pass.learnt.share')}</th>{isStanding && <><th scope="col">{say('pass.learnt.stands')}</th><th scope="col">{say('pass.learnt.set')}</th><th scope="col">{say('pass.learnt.settles')}</th></>}</tr></thead>
         <tbody>
           {known.map((learnt) => {
             const { section, passes, drop } = learnt;
@@ -55,9 +56,9 @@ function LearntTable({ known, input }: LearntTableProps) {
               <tr key={section}>
                 <th scope="row">{say(`pass.stretch.${section}`)}</th><td>{passes}</td>
                 <td><Figure value={100 * drop.share} decimals={0} unit="pct" story={story(say('pass.learnt.share'), section, `sections[${String(sections.indexOf(section))}].dropShare`)} /><span className="soft"> ± {figure(100 * drop.coverage * drop.shareUncertainty, 0)}</span></td>
-                <td>{from === undefined ? <span className="soft">–</span> : figure(from.fromCents, 1, 'ct', true)}</td>
+                {isStanding && <><td>{from === undefined ? <span className="soft">–</span> : figure(from.fromCents, 1, 'ct', true)}</td>
                 <td>{plan === undefined ? <span className="soft">–</span> : <Figure value={plan.setCents} decimals={1} unit="ct" signed story={story(say('pass.learnt.set'), section, `plans[${String(place)}].setCents`)} />}</td>
-                <td>{plan === undefined ? <span className="soft">–</span> : `± ${figure(plan.settlesWithinCents, 1, 'ct')}`}</td>
+                <td>{plan === undefined ? <span className="soft">–</span> : `± ${figure(plan.settlesWithinCents, 1, 'ct')}`}</td></>}
               </tr>
             );
           })}

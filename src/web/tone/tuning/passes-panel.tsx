@@ -1,4 +1,5 @@
 import type { TuningPass } from '#instrument';
+import { unitSign } from '#units';
 import { inOrder, settledPassesOf } from '#workshop';
 import { useMemo, useState } from 'react';
 import { usePiano } from '../../api/piano.tsx';
@@ -43,7 +44,7 @@ function PassTable({ onCorrect }: { readonly onCorrect: (pass: TuningPass) => vo
         <thead>
           <tr>
             <th scope="col">{say('pass.field.day')}</th><th scope="col">{say('pass.field.stretch')}</th>
-            <th scope="col">{say('pass.field.foundCt')} (ct)</th><th scope="col">{say('pass.field.leftCt')} (ct)</th><th scope="col">{say('pass.settled')} (ct)</th>
+            <th scope="col">{say('pass.field.foundCt')} ({unitSign.ct})</th><th scope="col">{say('pass.field.leftCt')} ({unitSign.ct})</th><th scope="col">{say('pass.settled')} ({unitSign.ct})</th>
             {isCurrent && <th scope="col" className="no-print"><span className="visually-hidden">{say('pass.change')}</span></th>}
           </tr>
         </thead>

@@ -1,4 +1,5 @@
 import { type State, noteNameOf } from '#instrument';
+import { unitSign } from '#units';
 import { usePiano } from '../../api/piano.tsx';
 import { Figure } from '../../figure/figure.tsx';
 import { useFigures, useSay } from '../../language/use-say.ts';
@@ -25,9 +26,9 @@ export function TargetsTable({ tuning, state }: { readonly tuning: Tuning; reado
           <caption className="visually-hidden">{say('tuning.targets')}</caption>
           <thead>
             <tr>
-              <th scope="col">{say('tuning.column.key')}</th><th scope="col">{say('tuning.column.note')}</th><th scope="col">{cents} (ct)</th><th scope="col">{hertz} (Hz)</th>
-              {off.map((one) => <th key={one.state} scope="col">{say('tuning.column.off', { state: say(`state.${one.state}`) })} (ct)</th>)}
-              {unisons.map((one) => <th key={one.state} scope="col">{say('tuning.column.unison', { state: say(`state.${one.state}`) })} (ct)</th>)}
+              <th scope="col">{say('tuning.column.key')}</th><th scope="col">{say('tuning.column.note')}</th><th scope="col">{cents} ({unitSign.ct})</th><th scope="col">{hertz} ({unitSign.Hz})</th>
+              {off.map((one) => <th key={one.state} scope="col">{say('tuning.column.off', { state: say(`state.${one.state}`) })} ({unitSign.ct})</th>)}
+              {unisons.map((one) => <th key={one.state} scope="col">{say('tuning.column.unison', { state: say(`state.${one.state}`) })} ({unitSign.ct})</th>)}
             </tr>
           </thead>
           <tbody>

@@ -1,5 +1,6 @@
 import { sourceOf } from '#sources';
 import { temperaments, temperedNotesOf } from '#tuning';
+import { unitSign } from '#units';
 import { usePiano } from '../../api/piano.tsx';
 import { Figure } from '../../figure/figure.tsx';
 import { useSay } from '../../language/use-say.ts';
@@ -16,7 +17,7 @@ export function TemperamentPanel() {
       <div className="table-wrap">
         <table className="figures-table">
           <caption className="visually-hidden">{say('tuning.temperament.table')}</caption>
-          <thead><tr><th scope="col">{say('tuning.column.note')}</th>{columns.map(([field, label]) => <th key={field} scope="col">{say(label)} (ct)</th>)}</tr></thead>
+          <thead><tr><th scope="col">{say('tuning.column.note')}</th>{columns.map(([field, label]) => <th key={field} scope="col">{say(label)} ({unitSign.ct})</th>)}</tr></thead>
           <tbody>
             {temperedNotesOf(name, root).map((note, index) => (
               <tr key={note.note}>

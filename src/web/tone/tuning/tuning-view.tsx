@@ -22,6 +22,7 @@ import { TuningPlots } from './tuning-plots.tsx';
 import { TuningSummary } from './tuning-summary.tsx';
 import { TuningTermsForm } from './tuning-terms-form.tsx';
 import { type Tuning, useTuning } from './use-tuning.ts';
+import '../../action/action.css';
 import './tuning.css';
 
 /** The tuning of a piano: the curve of its own strings, pitches and unisons against it, passes, drift and the next visit. */

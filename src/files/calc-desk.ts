@@ -1,0 +1,74 @@
+import { Worker } from 'node:worker_threads';
+import { type Result, refuse } from '#result';
+
+/** A case of an operation of the catalogue, its recordings as bytes. */
+export interface ThreadCase {
+  readonly operation: string;
+  readonly input: unknown;
+}
+
+/** Threads that work out cases with recordings, so that neither a long take nor a broken decoder holds anything else up. */
+export interface CalcDesk {
+  /** Runs a case as soon as a thread is free. One that takes too long is given up, its thread ended. @throws Error when the thread fails */
+  run(operation: string, input: unknown): Promise<Result<unknown>>;
+  close(): Promise<void>;
+}
+
+export interface DeskOptions {
+  readonly threads: number;
+  /** How long one case may take. */
+  readonly mostMs: number;
+}
+
+/** Node 20 runs no TypeScript in a thread, so the thread is always the built file, from the source folder too. */
+const threadFile = new URL(import.meta.url.endsWith('.ts') ? '../../dist/files/calc-thread.js' : './calc-thread.js', import.meta.url);
+
+/** Opens a desk. Threads begin with the first case each, stay for the next, and keep no process alive. */
+export function openCalcDesk({ threads, mostMs }: DeskOptions): CalcDesk {
+  const idle: (Worker | undefined)[] = Array.from({ length: threads }, () => undefined);
+  const waiting: (() => void)[] = [];
+  const running = new Set<Worker>();
+  const seat = async (): Promise<Worker> => {
+    while (idle.length === 0) await new Promise<void>((resolve) => waiting.push(resolve));
+    const worker = idle.pop() ?? new Worker(threadFile);
+    worker.unref();
+    running.add(worker);
+    return worker;
+  };
+  const leave = (worker: Worker, isWell: boolean): void => {
+    running.delete(worker);
+    idle.push(isWell ? worker : undefined);
+    waiting.shift()?.();
+  };
+  return {
+    run: async (operation, input) => {
+      const worker = await seat();
+      const outcome = await outcomeOf(worker, { operation, input }, mostMs);
+      if (!outcome.isWell) await worker.terminate();
+      leave(worker, outcome.isWell);
+      if (outcome.error !== undefined) throw outcome.error;
+      return outcome.result;
+    },
+    close: async () => {
+      await Promise.all([...running, ...idle].map((worker) => worker?.terminate()));
+    },
+  };
+}
+
+type Outcome = { readonly isWell: boolean; readonly result: Result<unknown>; readonly error?: undefined } | { readonly isWell: false; readonly error: Error };
+
+function outcomeOf(worker: Worker, given: ThreadCase, mostMs: number): Promise<Outcome> {
+  return new Promise((resolve) => {
+    const done = (outcome: Outcome): void => {
+      clearTimeout(late);
+      worker.removeAllListeners().unref();
+      resolve(outcome);
+    };
+    const late = setTimeout(() => { done({ isWell: false, result: refuse({ code: 'length', path: '', given: `more than ${String(mostMs / 1000)} s of work`, allowed: `at most ${String(mostMs / 1000)} s`, params: { reason: 'recordingSlow', max: mostMs / 1000 } }) }); }, mostMs);
+    worker.ref();
+    worker.on('message', (result: Result<unknown>) => { done({ isWell: true, result }); });
+    worker.on('error', (error) => { done({ isWell: false, error: error instanceof Error ? error : new Error(String(error)) }); });
+    worker.on('exit', (code) => { done({ isWell: false, error: new Error(`the thread ended with ${String(code)}`) }); });
+    worker.postMessage(given);
+  });
+}

@@ -4,7 +4,7 @@ import path from 'node:path';
 import { writeWav } from '#recording';
 import { type DemoNote, demoSoundOf } from '#workshop';
 import { type Page, chromium } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { findBrowser } from '../scripts/lib/browser.mjs';
 import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
 import { type Desk, setUpDesk } from './support/desk.ts';
@@ -112,6 +112,18 @@ describe('the compass as it sounds', () => {
     const rows = (await download.createReadStream().then((stream) => stream.toArray())).join('').split('\r\n');
     expect(rows[0]).toBe('key,note,state,pitchCt,pitchUncertaintyCt');
     expect(rows[1]).toMatch(/^10,F♯1,found,-1\d\.\d{6,},/u);
+    await page.context().close();
+  }, PATIENCE_MS);
+
+  it('takes pitch and inharmonicity over as readings in one step, and undoes it as one', async () => {
+    const page = await desk.open(`/pianos/${demo}/tone`);
+    await page.getByText('Compass', { exact: true }).click();
+    const taken = async () => (await desk.call<{ readings: { quantity: string; remark: string }[] }>('GET', `/api/pianos/${demo}/readings`)).readings.filter(({ quantity, remark }) => (quantity === 'pitchHz' || quantity === 'inharmonicityB') && remark.endsWith('.wav')).length;
+    await page.getByRole('button', { name: 'Take 12 keys over' }).click(WORKED_OUT);
+    await page.getByText('24 figures taken over').waitFor();
+    await vi.waitFor(async () => { expect(await taken()).toBe(24); }, { timeout: 60_000, interval: 200 });
+    await page.keyboard.press('Control+z');
+    await vi.waitFor(async () => { expect(await taken()).toBe(0); }, { timeout: 60_000, interval: 200 });
     await page.context().close();
   }, PATIENCE_MS);
 });

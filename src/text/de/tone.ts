@@ -187,4 +187,9 @@ export const tone: Readonly<Record<keyof typeof english, string>> = {
   'tone.compare.levels': '{count, plural, one {# Taste wurde} other {# Tasten wurden}} nicht in beiden Zuständen gleich laut gespielt; dort sagt die Helligkeit nichts.',
   'tone.compare.decay': 'Ausklingen: {ratio}-mal so lang in der Mitte von {count, plural, one {# Taste} other {# Tasten}}.',
   'tone.lookedAt': 'Durchgesehener Zustand',
+  'tone.takeOver': 'Zu den Messwerten',
+  'tone.takeOver.about': 'Tonhöhe und Inharmonizität, wie gehört, können bei den Messwerten dieses Zustands stehen, wo die Stimmung mit ihnen rechnet. Was vorher dort stand, bleibt als abgelöst erhalten.',
+  'tone.takeOver.see': '{count, plural, one {Den einen Wert ansehen} other {Die # Werte ansehen}}',
+  'tone.takeOver.do': '{keys, plural, one {# Taste übernehmen} other {# Tasten übernehmen}}',
+  'tone.takeOver.done': '{count, plural, one {# Wert} other {# Werte}} als Messwerte übernommen. Rückgängig nimmt sie in einem Schritt zurück.',
 };

@@ -185,4 +185,9 @@ export const tone = {
   'tone.compare.levels': '{count, plural, one {# key was} other {# keys were}} not played equally loud in both states, so brightness says nothing there.',
   'tone.compare.decay': 'Decay: {ratio} times as long on the middle of {count, plural, one {# key} other {# keys}}.',
   'tone.lookedAt': 'Look through the state',
+  'tone.takeOver': 'Into the readings',
+  'tone.takeOver.about': 'Pitch and inharmonicity as heard can stand among the readings of this state, where tuning reckons with them. What stood there before is kept as superseded.',
+  'tone.takeOver.see': '{count, plural, one {See the # figure} other {See the # figures}}',
+  'tone.takeOver.do': '{keys, plural, one {Take # key over} other {Take # keys over}}',
+  'tone.takeOver.done': '{count, plural, one {# figure} other {# figures}} taken over as readings. Undo takes them back in one step.',
 } as const;

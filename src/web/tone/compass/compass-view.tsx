@@ -11,6 +11,7 @@ import { StateMark } from '../../leaves/state-mark.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { Note } from '../../ui/note.tsx';
 import { useRecordings } from '../use-recordings.ts';
+import { TakeOver } from './take-over.tsx';
 import { CompassPlots } from './compass-plots.tsx';
 import { StandOutList } from './stand-out-list.tsx';
 import { keysStandingOut, standOutsOf } from './stand-outs.ts';
@@ -64,6 +65,7 @@ function Compass({ tones }: { readonly tones: readonly StateTone[] }) {
         {tones.length > 1 && shown !== undefined && <Choice label={say('tone.lookedAt')} value={shown.state} options={tones.map((tone) => ({ value: tone.state, label: <StateMark state={tone.state} /> }))} onChange={setState} />}
         {standOuts !== undefined && <StandOutList standOuts={standOuts} onKey={select} />}
         <StiffnessList findings={findings} hasStrings={computedB.size > 0} onKey={select} />
+        {shown !== undefined && <TakeOver tone={shown} />}
         {first !== undefined && last !== undefined && first !== last && <StatesCompared before={first} after={last} />}
       </KeysWithPlots>
     </>

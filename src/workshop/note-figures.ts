@@ -3,17 +3,11 @@ import type { Samples } from '#numerics';
 import { type NoteDecay, type NothingHeard, type Take, type ToneDescriptors, type ToneNote, listenToNote, noteDecayOf, stretchOfNote, takeOf, toneDescriptorsOf } from '#tone';
 import type { AnalysisInput } from './analysis.ts';
 
-type SumDecay = NoteDecay['sum'];
-
-/** Decay of the lowest partials together; its curve can be drawn from the sound again and is not kept. */
-export interface KeptDecay extends Omit<SumDecay, 'stages'> {
-  readonly stages?: Omit<NonNullable<SumDecay['stages']>, 'modelDb'>;
-}
-
 /** All that is worked out of one struck note: what it is, how it dies away, how warm or bright it is, how loud it was. */
 export interface NoteFigures {
   readonly note: ToneNote | NothingHeard;
-  readonly decay?: KeptDecay;
+  /** Of the lowest partials together. */
+  readonly decay?: NoteDecay['sum'];
   readonly descriptors?: ToneDescriptors;
   /** Mean power of the first half second, decibels below full scale: of one microphone at one gain it compares key with key. */
   readonly levelDb?: number;
@@ -51,13 +45,7 @@ function soundFiguresOf(samples: Samples, note: ToneNote): Omit<NoteFigures, 'no
   const heard = { samples, onsetS: note.onsetS, endS: note.endS, f0Hz: note.f0Hz, partials: note.partials };
   const decay = noteDecayOf(heard)?.sum;
   const descriptors = toneDescriptorsOf(heard);
-  return { ...(decay === undefined ? {} : { decay: withoutCurve(decay) }), ...(descriptors === undefined ? {} : { descriptors }), levelDb: levelOf(samples, note.onsetS) };
-}
-
-function withoutCurve({ stages, ...decay }: SumDecay): KeptDecay {
-  if (stages === undefined) return decay;
-  const { modelDb: _curve, ...kept } = stages;
-  return { ...decay, stages: kept };
+  return { ...(decay === undefined ? {} : { decay }), ...(descriptors === undefined ? {} : { descriptors }), levelDb: levelOf(samples, note.onsetS) };
 }
 
 function movedBy(note: ToneNote, byS: number): ToneNote {

@@ -192,4 +192,6 @@ export const tone: Readonly<Record<keyof typeof english, string>> = {
   'tone.takeOver.see': '{count, plural, one {Den einen Wert ansehen} other {Die # Werte ansehen}}',
   'tone.takeOver.do': '{keys, plural, one {# Taste übernehmen} other {# Tasten übernehmen}}',
   'tone.takeOver.done': '{count, plural, one {# Wert} other {# Werte}} als Messwerte übernommen. Rückgängig nimmt sie in einem Schritt zurück.',
+  'tone.decibels': '{value} dB',
+  'tone.megabytes': '{value} MB',
 };

@@ -190,4 +190,6 @@ export const tone = {
   'tone.takeOver.see': '{count, plural, one {See the # figure} other {See the # figures}}',
   'tone.takeOver.do': '{keys, plural, one {Take # key over} other {Take # keys over}}',
   'tone.takeOver.done': '{count, plural, one {# figure} other {# figures}} taken over as readings. Undo takes them back in one step.',
+  'tone.decibels': '{value} dB',
+  'tone.megabytes': '{value} MB',
 } as const;

@@ -8,7 +8,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { ensureBuilt } from '../scripts/lib/build.mjs';
 
-const NAMES = ['bundle', 'calc-array', 'plots', 'proof-pdf', 'strings', 'leads', 'least-work', 'kinematics', 'commit-latency', 'cold-start', 'keystroke', 'what-if', 'plan-what-if'];
+const NAMES = ['bundle', 'calc-array', 'plots', 'proof-pdf', 'strings', 'leads', 'least-work', 'kinematics', 'commit-latency', 'cold-start', 'keystroke', 'what-if', 'plan-what-if', 'tone-sound'];
 const FILE = path.join(import.meta.dirname, 'RESULTS.md');
 const HEAD = '# Results\n\nWritten by `node bench/run.mjs [NAME …]`. What matters are the ratios: both rivals ran in turns in one run. Each script says at its head what is measured against what.\n';
 

@@ -24,8 +24,10 @@ const DIMENSIONLESS = new Set([
   'strikeRatio', 'partsOfLength', 'hoursPerWeek', 'reshapeCount', 'mostReshapes', 'reshapesLeft',
   'lowerB', 'upperB', '2:1', '4:2', '6:3', 'beatsPerSecond', 'anchorKey', 'fromKey', 'toKey', 'lowerKey', 'upperKey', 'weight', 'smoothness', 'inharmonicityUncertainty',
   'passCount', 'missingPassCount', 'dropShare', 'dropShareUncertainty', 'dayCount', 'spanCount', 'missingSpanCount', 'nextVisitDayCount', 'earliestDayCount', 'latestDayCount',
+  'dcOffset', 'clippedRuns',
+  'firstMidi', 'lastMidi', 'dampingPerS', 'secondTermC', 'fittedPartials', 'summedPartials', 'degreesOfFreedom', 'methodVersion', 'stages', 'harmonicCentroid', 'harmonicCentroidUncertainty', 'tristimulus1', 'tristimulus2', 'tristimulus3', 'tristimulus3Uncertainty', 'slopeDbPerOctave', 'slopeUncertaintyDbPerOctave', 'slopePartials',
   'value', 'curve', 'offset', 'ratio', 'scatter', 'scatters', 'stepRms', 'brightness', 'brightnessUncertainty', 'brightnessBefore', 'brightnessAfter', 'brightnessChange', 'changeUncertainty', 'repeatability', 'beyond', 'bright', 'dull', 'medianRatio', 'decayRatio', 'n', 'found', 'needed', 'strikes', 'partials',
-  'dcOffset', 'clippedRuns', 'fittedPartials', 'missingKeys', 'duplicateKeys', 'stages', 'harmonicCentroid', 'harmonicCentroidUncertainty', 'tristimulus1', 'tristimulus2', 'tristimulus3', 'tristimulus3Uncertainty', 'slopePartials',
+  'missingKeys', 'duplicateKeys',
   'tensionSmoothness', 'inharmonicitySmoothness', 'impedanceSmoothness', 'sizeChange', 'tensionDeviation',
 ]);
 const ENDS_IN_UNIT = /(?:G|Mm|N|Deg|Hz|Ct|Cents|S|C|K|PerK|Pct|GMm|MPa|GPa|GPerM|KgM3|KgPerS|Nm2|GPerMm3|GMm2|Mm2|Ms|MPerS2|Hours|hoursPlayed|Years|Db|DbPerOctave|Acum)$/u;

@@ -58,6 +58,7 @@ import {
   toneCompareOperation,
   toneEvennessOperation,
   toneOutliersOperation,
+  toneNoteOperation,
   toneRunOperation,
   voicingMapOperation,
 } from '#tone';
@@ -124,6 +125,8 @@ export const operations: readonly AnyOperation[] = [
   temperamentOperation,
   pitchRaiseOperation,
   tuningDriftOperation,
+  recordingLevelOperation,
+  toneNoteOperation,
   toneRunOperation,
   toneEvennessOperation,
   voicingMapOperation,
@@ -131,7 +134,6 @@ export const operations: readonly AnyOperation[] = [
   sustainMapOperation,
   toneOutliersOperation,
   toneCompareOperation,
-  recordingLevelOperation,
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

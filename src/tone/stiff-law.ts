@@ -30,7 +30,7 @@ export interface StiffFit {
   readonly partials: readonly { readonly n: number; readonly residualCents: Cents; readonly weight: number }[];
 }
 
-/** Ends the influence of a partial this many standard deviations off; 95 % efficient on normal scatter. @source BEATON-TUKEY-1974 */
+/** Ends the influence of a partial this many standard deviations off; 95 % efficient on normal scatter. @source TUKEY-BIWEIGHT */
 const TUKEY = 4.685;
 const MOST_STEPS = 60;
 const MOST_STARTS = 200;

@@ -3,11 +3,12 @@ import type { Samples } from '#numerics';
 import { type NoteDecay, type NothingHeard, type Take, type ToneDescriptors, type ToneNote, listenToNote, noteDecayOf, stretchOfNote, takeOf, toneDescriptorsOf } from '#tone';
 import type { AnalysisInput } from './analysis.ts';
 
+type SumDecay = NoteDecay['sum'];
+
 /** All that is worked out of one struck note: what it is, how it dies away, how warm or bright it is, how loud it was. */
 export interface NoteFigures {
   readonly note: ToneNote | NothingHeard;
-  /** Of the lowest partials together. */
-  readonly decay?: NoteDecay['sum'];
+  readonly decay?: SumDecay;
   readonly descriptors?: ToneDescriptors;
   /** Mean power of the first half second, decibels below full scale: of one microphone at one gain it compares key with key. */
   readonly levelDb?: number;

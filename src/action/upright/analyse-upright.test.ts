@@ -1,7 +1,8 @@
 import { type GramMillimetres, degrees, gramMillimetres, grams, millimetres } from '#units';
 import { describe, expect, it } from 'vitest';
 import { uprightTouchOf } from '../upright-touch.ts';
-import { type UprightArms, type UprightInput, type UprightInputKey, type UprightReadings, analyseUpright } from './analyse-upright.ts';
+import { analyseUpright } from './analyse-upright.ts';
+import type { UprightArms, UprightInput, UprightInputKey, UprightReadings } from './upright-key.ts';
 
 const arms: UprightArms = { keyFrontMm: millimetres(225), keyBackMm: millimetres(99), wippenHeelMm: millimetres(60), wippenJackMm: millimetres(90), buttMm: millimetres(20), hammerMm: millimetres(142.9) };
 const tilt = degrees(15);

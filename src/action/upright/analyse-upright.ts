@@ -1,58 +1,8 @@
-import type { KeyColour, KeyNumber } from '#instrument';
 import { medianOf } from '#numerics';
-import { type Degrees, type GramMillimetres, type Grams, type Millimetres, gramMillimetres, grams } from '#units';
-import type { Register } from '../register.ts';
+import { type Degrees, type GramMillimetres, type Grams, gramMillimetres, grams } from '#units';
 import { type UprightTouch, uprightTouchOf } from '../upright-touch.ts';
 import { type UprightFinding, uprightFindingsOf } from './findings.ts';
-
-/** Arms of one colour of an upright, mm. */
-export interface UprightArms {
-  readonly keyFrontMm: Millimetres;
-  readonly keyBackMm: Millimetres;
-  readonly wippenHeelMm: Millimetres;
-  readonly wippenJackMm: Millimetres;
-  readonly buttMm: Millimetres;
-  readonly hammerMm: Millimetres;
-}
-
-/** What was read of one key; weights with the damper off. */
-export interface UprightReadings {
-  readonly downWeightG?: Grams;
-  readonly upWeightG?: Grams;
-  readonly frontWeightG?: Grams;
-  readonly hammerWeightG?: Grams;
-  readonly wippenWeightG?: Grams;
-  /** What the spoon lifts, at the capstan. */
-  readonly damperG?: Grams;
-  readonly springTorqueGMm?: GramMillimetres;
-}
-
-export interface UprightInputKey {
-  readonly key: KeyNumber;
-  readonly colour: KeyColour;
-  readonly register: Register['name'];
-  readonly read: UprightReadings;
-  /** Balance weight the intent asks for; absent without one, or without friction where a down weight is asked. */
-  readonly askedBalanceG?: Grams;
-}
-
-export interface UprightInput {
-  readonly keys: readonly UprightInputKey[];
-  readonly arms: Partial<Readonly<Record<KeyColour, UprightArms>>>;
-  /** Hammer from upright, away from the string above nought. */
-  readonly tiltDeg?: Degrees | undefined;
-  /** Spring and damper asked of every key; absent: each is compared with the median read in its register. */
-  readonly asked: { readonly springTorqueGMm?: GramMillimetres; readonly damperG?: Grams };
-  /** Grams at the key front beyond which something is told. */
-  readonly toleranceG: Grams;
-  readonly upWeightMinG?: Grams | undefined;
-}
-
-/** What spring and damper should be, and what they are compared with. */
-export interface UprightAim {
-  readonly springTorqueGMm?: GramMillimetres;
-  readonly damperG?: Grams;
-}
+import { type JudgedUpright, type UprightAim, type UprightArms, type UprightInput, type UprightInputKey, type WorkedUpright, frontPerTorqueOf } from './upright-key.ts';
 
 /** What a key will weigh with spring and damper as they should be, and the front weight that gives the balance asked. */
 export interface UprightPlan {
@@ -64,25 +14,13 @@ export interface UprightPlan {
   readonly upWeightG: Grams;
 }
 
-export interface AnalysedUpright extends UprightInputKey {
-  readonly aim: UprightAim;
-  readonly balanceWeightG?: Grams;
-  readonly frictionG?: Grams;
-  /** By the parts, damper off; absent where one of them is not known. */
-  readonly byParts?: UprightTouch;
-  /** What the damper adds at the key front once the spoon lifts it. */
-  readonly damperShareG?: Grams;
-  readonly downWithDamperG?: Grams;
-  /** What the spring alone takes at the key front. */
-  readonly springShareG?: Grams;
-  /** Spring and weight of the hammer about its centre: what brings it back from the string, less friction of the centre. */
-  readonly returnTorqueGMm?: GramMillimetres;
+export interface AnalysedUpright extends JudgedUpright {
   readonly plan?: UprightPlan;
   readonly findings: readonly UprightFinding[];
 }
 
 /** Balance of an upright key from its parts, damper off; absent where one is not known. */
-export function uprightPartsOf({ read: { frontWeightG, hammerWeightG, wippenWeightG, springTorqueGMm } }: UprightInputKey, arms: UprightArms | undefined, tiltDeg: Degrees | undefined): UprightTouch | undefined {
+function uprightPartsOf({ read: { frontWeightG, hammerWeightG, wippenWeightG, springTorqueGMm } }: UprightInputKey, arms: UprightArms | undefined, tiltDeg: Degrees | undefined): UprightTouch | undefined {
   if (arms === undefined || tiltDeg === undefined || frontWeightG === undefined || hammerWeightG === undefined || wippenWeightG === undefined || springTorqueGMm === undefined) return undefined;
   return uprightTouchOf({ ...arms, frontWeightG, hammerMassG: hammerWeightG, wippenWeightG, springTorqueGMm, damperG: grams(0), tiltDeg });
 }
@@ -112,9 +50,7 @@ function aimOf({ register }: UprightInputKey, { keys, asked }: UprightInput): Up
   return { ...(spring === undefined ? {} : { springTorqueGMm: gramMillimetres(spring) }), ...(damper === undefined ? {} : { damperG: grams(damper) }) };
 }
 
-type Worked = Omit<AnalysedUpright, keyof UprightInputKey | 'aim' | 'plan' | 'findings'>;
-
-function workedOf(key: UprightInputKey, { arms, tiltDeg }: UprightInput): Worked {
+function workedOf(key: UprightInputKey, { arms, tiltDeg }: UprightInput): WorkedUpright {
   const { downWeightG, upWeightG, damperG, springTorqueGMm, hammerWeightG } = key.read;
   const own = arms[key.colour];
   const byParts = uprightPartsOf(key, own, tiltDeg);
@@ -129,12 +65,7 @@ function workedOf(key: UprightInputKey, { arms, tiltDeg }: UprightInput): Worked
   };
 }
 
-/** Grams at the key front for each g·mm about the hammer centre: K·W/r_b. @source OWN */
-export function frontPerTorqueOf({ keyBackMm, keyFrontMm, wippenJackMm, wippenHeelMm, buttMm }: UprightArms): number {
-  return ((keyBackMm / keyFrontMm) * wippenJackMm) / wippenHeelMm / buttMm;
-}
-
-function planOf({ read: { frontWeightG, springTorqueGMm }, colour, aim, byParts, frictionG, askedBalanceG }: UprightInputKey & Worked & { readonly aim: UprightAim }, { arms }: UprightInput): UprightPlan | undefined {
+function planOf({ read: { frontWeightG, springTorqueGMm }, colour, aim, byParts, frictionG, askedBalanceG }: JudgedUpright, { arms }: UprightInput): UprightPlan | undefined {
   const own = arms[colour];
   if (own === undefined || byParts === undefined || frictionG === undefined || askedBalanceG === undefined || frontWeightG === undefined || springTorqueGMm === undefined) return undefined;
   const aimedG = aim.springTorqueGMm ?? springTorqueGMm;

@@ -1,9 +1,8 @@
 import { type Grams, grams } from '#units';
-import { type AnalysedUpright, type UprightInput, frontPerTorqueOf } from './analyse-upright.ts';
+import { type JudgedUpright, type UprightInput, frontPerTorqueOf } from './upright-key.ts';
 
 /** What can be found of spring, damper and touch of an upright key; words under `upright.finding.<code>`. */
-export const uprightFindingCodes = ['noReturn', 'springWeak', 'springStrong', 'damperHeavy', 'damperLight', 'partsDiffer', 'slow'] as const;
-export type UprightFindingCode = (typeof uprightFindingCodes)[number];
+export type UprightFindingCode = 'noReturn' | 'springWeak' | 'springStrong' | 'damperHeavy' | 'damperLight' | 'partsDiffer' | 'slow';
 
 export interface UprightFinding {
   readonly code: UprightFindingCode;
@@ -14,35 +13,33 @@ export interface UprightFinding {
   readonly byG: Grams;
 }
 
-type Judged = Omit<AnalysedUpright, 'findings' | 'plan'>;
-
 /** What is found of one key, graver first; a departure is told beyond the tolerance at the key front. @source OWN */
-export function uprightFindingsOf(key: Judged, input: UprightInput): readonly UprightFinding[] {
+export function uprightFindingsOf(key: JudgedUpright, input: UprightInput): readonly UprightFinding[] {
   return [...returnOf(key), ...springOf(key, input), ...damperOf(key, input), ...partsOf(key, input), ...slowOf(key, input)];
 }
 
-function returnOf({ returnTorqueGMm }: Judged): readonly UprightFinding[] {
+function returnOf({ returnTorqueGMm }: JudgedUpright): readonly UprightFinding[] {
   return returnTorqueGMm === undefined || returnTorqueGMm > 0 ? [] : [{ code: 'noReturn', figure: returnTorqueGMm, limit: 0, byG: grams(0) }];
 }
 
-function springOf({ read: { springTorqueGMm: read }, aim: { springTorqueGMm: aim }, colour }: Judged, { arms, toleranceG }: UprightInput): readonly UprightFinding[] {
+function springOf({ read: { springTorqueGMm: read }, aim: { springTorqueGMm: aim }, colour }: JudgedUpright, { arms, toleranceG }: UprightInput): readonly UprightFinding[] {
   const own = arms[colour];
   if (read === undefined || aim === undefined || own === undefined) return [];
   return beyond((read - aim) * frontPerTorqueOf(own), toleranceG, { figure: read, limit: aim, high: 'springStrong', low: 'springWeak' });
 }
 
-function damperOf({ read: { damperG: read }, aim: { damperG: aim }, colour }: Judged, { arms, toleranceG }: UprightInput): readonly UprightFinding[] {
+function damperOf({ read: { damperG: read }, aim: { damperG: aim }, colour }: JudgedUpright, { arms, toleranceG }: UprightInput): readonly UprightFinding[] {
   const own = arms[colour];
   if (read === undefined || aim === undefined || own === undefined) return [];
   return beyond((read - aim) * (own.keyBackMm / own.keyFrontMm), toleranceG, { figure: read, limit: aim, high: 'damperHeavy', low: 'damperLight' });
 }
 
-function partsOf({ balanceWeightG, byParts }: Judged, { toleranceG }: UprightInput): readonly UprightFinding[] {
+function partsOf({ balanceWeightG, byParts }: JudgedUpright, { toleranceG }: UprightInput): readonly UprightFinding[] {
   if (balanceWeightG === undefined || byParts === undefined) return [];
   return beyond(balanceWeightG - byParts.balanceWeightG, toleranceG, { figure: balanceWeightG, limit: byParts.balanceWeightG, high: 'partsDiffer', low: 'partsDiffer' });
 }
 
-function slowOf({ read: { upWeightG } }: Judged, { upWeightMinG }: UprightInput): readonly UprightFinding[] {
+function slowOf({ read: { upWeightG } }: JudgedUpright, { upWeightMinG }: UprightInput): readonly UprightFinding[] {
   if (upWeightG === undefined || upWeightMinG === undefined || upWeightG >= upWeightMinG) return [];
   return [{ code: 'slow', figure: upWeightG, limit: upWeightMinG, byG: grams(upWeightG - upWeightMinG) }];
 }

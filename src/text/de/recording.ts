@@ -17,6 +17,8 @@ export const recording: Readonly<Record<keyof typeof english, string>> = {
   'cli.listen.head.decay': 'Abklingen s',
   'cli.listen.head.brightness': 'Helligkeit',
   'cli.listen.head.remarks': 'Hinweise',
+  'operation.tone-note.title': 'Ein angeschlagener Ton',
+  'operation.tone-note.help': 'Hört einen einzelnen angeschlagenen Ton: welche Taste es ist, f0 und Inharmonizität mit ihrem Gesetz und den Teiltönen, auf denen sie beruhen, jeden Teilton mit seinen Saiten, wie er ausklingt, wie warm oder hell er ist, und wie weit dem zu trauen ist. Eine genannte Taste wird mit der gehörten verglichen, nie einfach geglaubt. B hat nur mit seinem Gesetz und seinen Teiltönen einen Sinn: Zustände werden über die Teiltöne verglichen, die beide haben.',
   'operation.recording-level.title': 'Pegel einer Aufnahme',
   'operation.recording-level.help': 'Wie laut eine Aufnahme ist und ob sie übersteuert war, Kanal für Kanal: einen Blick wert, bevor darin gemessen wird. Vollaussteuerung ist der größte Wert, den die Datei fassen kann; wo drei Abtastwerte hintereinander dort stehen, wurde etwas Lauteres abgeschnitten.',
   'issue.range.recordingRate': 'Diese Aufnahme hat {given} Abtastwerte je Sekunde. Gelesen werden {min} bis {max}.',

@@ -15,6 +15,8 @@ export const recording = {
   'cli.listen.head.decay': 'Decay s',
   'cli.listen.head.brightness': 'Brightness',
   'cli.listen.head.remarks': 'Remarks',
+  'operation.tone-note.title': 'One struck note',
+  'operation.tone-note.help': 'Listens to a recording of one struck note: which key it is, f0 and inharmonicity with the law and the partials they rest on, every partial with its strings, how it dies away, how warm or bright it is, and how far all that can be trusted. A key that is told is compared with the one heard, never obeyed. B has a meaning only together with its law and partials: states are compared through the partials both have.',
   'operation.recording-level.title': 'Level of a recording',
   'operation.recording-level.help': 'How loud a recording is, and whether it was clipped, channel by channel: worth a look before anything is measured in it. Full scale is the largest figure the file can hold; where three samples in a row stand there, something louder was cut off.',
   'issue.range.recordingRate': 'This recording has {given} samples a second. From {min} to {max} are read.',

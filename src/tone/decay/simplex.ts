@@ -4,6 +4,9 @@ interface Corner {
   readonly cost: number;
 }
 
+/** Corners that cost the same to this share are one. */
+const CLOSE = 1e-9;
+
 /**
  * Least of a function of a few parameters by the downhill simplex: reflect, stretch, draw in. Deterministic.
  * Ends after `turns` or when the corners cost the same to one part in 10⁹.
@@ -15,7 +18,7 @@ export function leastOf(costOf: (at: readonly number[]) => number, start: readon
   for (let turn = 0; turn < turns; turn++) {
     corners = [...corners].sort((a, b) => a.cost - b.cost);
     const [best, worst] = [corners[0], corners.at(-1)];
-    if (best === undefined || worst === undefined || worst.cost - best.cost <= 1e-9 * Math.abs(best.cost)) break;
+    if (best === undefined || worst === undefined || worst.cost - best.cost <= CLOSE * Math.abs(best.cost)) break;
     const others = corners.slice(0, -1);
     const centre = start.map((_, index) => others.reduce((sum, { at }) => sum + (at[index] ?? 0), 0) / others.length);
     const along = (share: number): Corner => corner(centre.map((value, index) => value + share * ((worst.at[index] ?? 0) - value)));

@@ -57,7 +57,7 @@ export function stagesOf(blocks: LevelBlocks): Stages | undefined {
   const [one, other] = [bestPair(levelDb, times, rate, 1), bestPair(levelDb, times, rate, 2)];
   const two = one.cost <= other.cost ? one : other;
   const worth = effectiveCount(residualsOf(levelDb, two.modelDb));
-  const gain = worth * Math.log(squares(residualsOf(levelDb, modelDbOf(single, times))) / two.cost) - 2 * Math.log(worth);
+  const gain = worth * Math.log(weighty(squares(residualsOf(levelDb, modelDbOf(single, times))), levelDb.length) / weighty(two.cost, levelDb.length)) - 2 * Math.log(worth);
   const { fast, slow, share, adds } = two.pair;
   if (!(gain > STRONG) || fast / slow < LEAST_RATIO) return single;
   return {
@@ -74,8 +74,9 @@ function coarsened({ levelDb, stepS }: LevelBlocks): LevelBlocks {
 }
 
 const residualsOf = (values: readonly number[], model: readonly number[]): readonly number[] => values.map((value, index) => value - (model[index] ?? 0));
-/** Sum of squares, never less than a tenth of a decibel each: finer differences are no evidence. */
-const squares = (values: readonly number[]): number => Math.max(sumOf(values.map((value) => value * value)), values.length * FINEST_DB ** 2);
+const squares = (values: readonly number[]): number => Math.max(sumOf(values.map((value) => value * value)), 1e-12);
+/** Sum of squares as evidence: never less than a tenth of a decibel each, since finer differences are none. */
+const weighty = (sum: number, count: number): number => Math.max(sum, count * FINEST_DB ** 2);
 
 /** How many independent values a row of neighbours is worth. */
 function effectiveCount(residuals: readonly number[]): number {

@@ -1,10 +1,12 @@
 import type { Samples } from '#numerics';
 import { defineOperation, field } from '#operation';
 import { ok } from '#result';
+import { seconds } from '#units';
 import { z } from 'zod';
 import { nothingReasons } from '../listen.ts';
-import { noteAnswerOf, noteShape } from '../note-answer.ts';
-import { LEAD_S, partOf, takeDoubts, takeOf } from './take.ts';
+import { soundingNoteSchema } from '../note-schema.ts';
+import { type SoundingNote, soundingNoteOf } from '../tone-note.ts';
+import { LEAD_S, type Take, type TakeNote, partOf, takeDoubts, takeOf } from './take.ts';
 
 const EXAMPLE_RATE_HZ = 16_000;
 
@@ -21,29 +23,50 @@ function exampleTake(): Samples {
   return { sampleRateHz: EXAMPLE_RATE_HZ, channels: [sound] };
 }
 
+/** A note of a take with its sound; every time is that of the take. */
+export type SoundingTakeNote = SoundingNote & Omit<TakeNote, 'note'>;
+
+/** A take with the sound of each of its notes. */
+export interface SoundingTake extends Omit<Take, 'notes'> {
+  readonly notes: readonly SoundingTakeNote[];
+}
+
+/** All that is worked out of a long take: its notes found, each with decay and descriptors. */
+export function toneRunOf(samples: Samples, options: Parameters<typeof takeOf>[1] = {}): SoundingTake {
+  const { notes, ...take } = takeOf(samples, options);
+  return { ...take, notes: notes.map((note) => soundingIn(samples, note)) };
+}
+
+function soundingIn(samples: Samples, { note, startS, endS, loudnessDb }: TakeNote): SoundingTakeNote {
+  const fromS = Math.max(0, startS - LEAD_S);
+  const sounding = soundingNoteOf(partOf(samples, fromS, endS), note);
+  const { descriptors } = sounding;
+  return {
+    ...sounding, ...(descriptors === undefined ? {} : { descriptors: { ...descriptors, windowFromS: descriptors.windowFromS + fromS } }),
+    onsetS: seconds(sounding.onsetS + fromS), windowFromS: seconds(sounding.windowFromS + fromS), windowToS: seconds(sounding.windowToS + fromS), startS, endS: seconds(endS), loudnessDb,
+  };
+}
+
+const takeSchema = z.strictObject({
+  kind: z.enum(['walk', 'ladder']).describe('walk: a strike a key; ladder: several of each'),
+  notes: z.array(soundingNoteSchema.extend({ startS: field.number({ describe: 'Strike; every time is that of the take' }), loudnessDb: field.number({ describe: 'Mean power of the first half second, under full scale' }) })),
+  missingKeys: z.array(field.count()).describe('Keys passed over, at the usual step of the walk'),
+  duplicateKeys: z.array(field.count()).describe('Keys heard more often than the others'),
+  doubtful: z.array(z.strictObject({
+    startS: field.number(), endS: field.number(), doubt: z.enum(takeDoubts), key: field.count().optional(),
+    reason: z.enum(nothingReasons).describe('Where nothing was heard, why').optional(),
+  })).describe('Places to listen to again'),
+  methodVersion: field.count(),
+});
+
 /** Every note of a long take. */
 export const toneRunOperation = defineOperation({
   name: 'tone-run',
   input: z.strictObject({ file: field.sound('A walk over the keys, or one key and then the next from soft to loud; each held, with a pause.') }),
-  output: z.strictObject({
-    kind: z.enum(['walk', 'ladder']).describe('walk: a strike a key; ladder: several of each'),
-    notes: z.array(z.strictObject({ ...noteShape, startS: field.number(), endS: field.number(), loudnessDb: field.number({ describe: 'Mean power of the first half second, under full scale' }) })),
-    missingKeys: z.array(field.count()).describe('Keys passed over, at the usual step of the walk'),
-    duplicateKeys: z.array(field.count()).describe('Keys heard more often than the others'),
-    doubtful: z.array(z.strictObject({
-      startS: field.number(), endS: field.number(), doubt: z.enum(takeDoubts), key: field.count().optional(),
-      reason: z.enum(nothingReasons).describe('Where nothing was heard, why').optional(),
-    })).describe('Places to listen to again'),
-  }),
+  output: takeSchema as unknown as z.ZodType<SoundingTake>,
   formula: ['strike: the level of two-third-octave bands rises by 3 dB and more over 60 ms, mean of the bands', 'each from its strike to the next is listened to as in tone-note', 'missing: between the lowest and the highest key, at the usual step'],
   sources: ['OWN', 'SCHROEDER-1965', 'ISO-3382', 'PEETERS-2011', 'DIN-45692'],
   example: { file: 'walk.wav' },
   exampleSound: exampleTake,
-  run: ({ file }) => {
-    const { kind, notes, missingKeys, duplicateKeys, doubtful } = takeOf(file);
-    return ok({
-      kind, missingKeys: [...missingKeys], duplicateKeys: [...duplicateKeys], doubtful: [...doubtful],
-      notes: notes.map(({ startS, endS, loudnessDb, note }) => ({ ...noteAnswerOf(partOf(file, startS - LEAD_S, endS), note), startS, endS, loudnessDb })),
-    });
-  },
+  run: ({ file }) => ok(toneRunOf(file)),
 });

@@ -78,7 +78,8 @@ function HolesTable({ leaded, answer }: Pick<SolvedProps, 'leaded' | 'answer'>) 
   if (holes.length === 0) return <p className="soft">{say('leads.key.noLeads')}</p>;
   const none = <span className="soft">–</span>;
   return (
-    <div className="table-wrap">
+    // eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- what scrolls must be reachable by keyboard
+    <div className="table-wrap" tabIndex={0} role="region" aria-label={say('leads.key.holes')}>
       <table className="figures-table">
         <caption className="visually-hidden">{say('leads.key.holes')}</caption>
         <thead><tr>{(['use', 'position', 'diameter', 'mass', 'break'] as const).map((column) => <th key={column} scope="col">{say(`leads.column.${column}`)}</th>)}</tr></thead>

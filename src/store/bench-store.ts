@@ -1,9 +1,6 @@
-import type { ActionTerms, ActionTermsDraft, Instrument, InstrumentDraft, KeptRecording, photoTypes, Observation, ObservationDraft, Reading, Recording, RecordingDraft, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, TuningPass, TuningPassDraft, TuningTerms, TuningTermsDraft, WeighingSession } from '#instrument';
+import type { ActionTerms, ActionTermsDraft, Instrument, InstrumentDraft, KeptRecording, photoTypes, Observation, ObservationDraft, Reading, Recording, RecordingDraft, RecordingFormat, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, TuningPass, TuningPassDraft, TuningTerms, TuningTermsDraft, WeighingSession } from '#instrument';
 import type { Issue } from '#result';
-import type { ByteRange } from './blobs.ts';
-import type { ClaimedJob } from './queue.ts';
-import type { ReadRecording } from './recordings.ts';
-import type { Analysis, Answer, ExpectedReadings, Job, JobFailure, LogEvent, Person, ReadingBatch, ReadingBatchAnswer, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from '#workshop';
+import type { Analysis, AnalysisTask, Answer, ExpectedReadings, Job, JobFailure, LogEvent, Person, ReadingBatch, ReadingBatchAnswer, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from '#workshop';
 
 /** Workshop that holds the shop's own instruments, and the one the demo lives in. */
 export const SHOP = 'shop';
@@ -23,6 +20,26 @@ export type PhotoType = (typeof photoTypes)[number];
 export interface ReadPhoto {
   readonly bytes: Uint8Array;
   readonly type: PhotoType;
+}
+
+/** A part of some bytes, first and last included. */
+export interface ByteRange {
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A recording as it is heard: its bytes as they come off the disk, and which of them. */
+export interface ReadRecording {
+  readonly format: RecordingFormat;
+  readonly byteCount: number;
+  readonly pieces: AsyncIterable<Uint8Array>;
+}
+
+/** A job in the hands of a worker until the lease ends. */
+export interface ClaimedJob {
+  readonly id: string;
+  readonly task: AnalysisTask;
+  readonly attempts: number;
 }
 
 /** Why the store did not do what it was asked; mapped to a problem document and an exit code in one place. */

@@ -1,6 +1,5 @@
 import { listAnalyses } from './analyses.ts';
-import type { BenchStore } from './bench-store.ts';
-import type { ByteRange } from './blobs.ts';
+import type { BenchStore, ByteRange } from './bench-store.ts';
 import { getPiano, listPianos } from './cards/files.ts';
 import { setAction, setIntent, setScale, setTuning } from './cards/intents.ts';
 import { addObservation, changeObservation, withdrawObservation } from './cards/observations.ts';

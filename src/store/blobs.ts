@@ -1,7 +1,7 @@
 import { createHash, randomUUID } from 'node:crypto';
 import { closeSync, createReadStream, existsSync, fsyncSync, mkdirSync, openSync, readFileSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { StoreFailure } from './bench-store.ts';
+import { type ByteRange, StoreFailure } from './bench-store.ts';
 import { syncFolder } from './sync.ts';
 
 /** Bytes as they were kept: found by their own hash, so that none is kept twice and none can change. */
@@ -23,12 +23,6 @@ export interface Blobs {
   sizeOf(hash: string): number;
   /** The bytes from `start` to `end`, both included, as they come off the disk. @throws StoreFailure `notFound`. */
   readStream(hash: string, range?: ByteRange): AsyncIterable<Uint8Array>;
-}
-
-/** A part of some bytes, first and last included. */
-export interface ByteRange {
-  readonly start: number;
-  readonly end: number;
 }
 
 /** Bytes in a folder, in subfolders by the first two letters of their hash. `what` names them in a refusal. */

@@ -119,6 +119,16 @@ describe.each(engines)('the line of work in the background ($name)', ({ open }) 
     expect(await store().listJobs(piano)).toMatchObject([{ status: 'waiting', attempts: 0 }, { status: 'waiting', attempts: 0 }]);
   });
 
+  it('lets the work of the shop come before that of the demonstration', async () => {
+    const own = piano;
+    piano = (await store().addPiano(DEMO, { name: 'Invented', kind: 'grand' }, 'demo')).id;
+    await asked(1);
+    piano = own;
+    const [later] = await asked(1);
+    expect(await store().claimJob('a', LEASE_MS)).toMatchObject({ id: later });
+    await store().removeDemo();
+  });
+
   it('goes with the demonstration', async () => {
     piano = (await store().addPiano(DEMO, { name: 'Invented', kind: 'grand' }, 'demo')).id;
     await asked(1);

@@ -1,8 +1,8 @@
 import type { Instrument, Recording } from '#instrument';
-import { type AnalysisTask, type Job, type JobFailure, analysisTaskOf, canonicalJson } from '#workshop';
+import { type Job, type JobFailure, analysisTaskOf, canonicalJson } from '#workshop';
 import { and, asc, eq, inArray, lt, or, sql } from 'drizzle-orm';
 import { isWorkedOut, keepAnalysis } from './analyses.ts';
-import { StoreFailure } from './bench-store.ts';
+import { type ClaimedJob, DEMO, StoreFailure } from './bench-store.ts';
 import { cardThere } from './cards/card.ts';
 import type { Bench, Transaction } from './database.ts';
 import { chainOf } from './log/chain.ts';
@@ -13,13 +13,6 @@ export const MOST_ATTEMPTS = 3;
 
 type Row = typeof job.$inferSelect;
 const OPEN = ['waiting', 'running'] as const;
-
-/** A job in the hands of a worker until the lease ends. */
-export interface ClaimedJob {
-  readonly id: string;
-  readonly task: AnalysisTask;
-  readonly attempts: number;
-}
 
 /**
  * Puts recordings in line to be worked out. What was worked out before is left, unless asked for `again`;
@@ -63,14 +56,14 @@ export async function cancelJob({ db }: Bench, id: string, jobId: string): Promi
   return told(row);
 }
 
-/** Leases the next job to a worker: one that waits, or one whose worker has not been heard of since its lease ended. Two workers never get the same. */
+/** Leases the next job to a worker, those of the demonstration last: one that waits, or one whose worker has not been heard of since its lease ended. Two workers never get the same. */
 export async function claimJob({ db }: Bench, worker: string, leaseMs: number): Promise<ClaimedJob | undefined> {
   return await db.transaction(async (tx) => {
     await tx.update(job).set({ status: 'failed', failure: { reason: 'crashed', issues: [] }, worker: null, leasedUntil: null })
       .where(and(eq(job.status, 'running'), lt(job.leasedUntil, sql`now()`), sql`${job.attempts} >= ${MOST_ATTEMPTS}`));
     const [next] = await tx.select().from(job)
       .where(or(eq(job.status, 'waiting'), and(eq(job.status, 'running'), lt(job.leasedUntil, sql`now()`))))
-      .orderBy(asc(job.askedAt), asc(job.id)).limit(1).for('update', { skipLocked: true });
+      .orderBy(sql`${job.workshop} = ${DEMO}`, asc(job.askedAt), asc(job.id)).limit(1).for('update', { skipLocked: true });
     if (next === undefined) return undefined;
     const attempts = next.attempts + 1;
     await tx.update(job).set({ status: 'running', attempts, progress: 0, worker, leasedUntil: leaseEnd(leaseMs) }).where(ofRow(next));

@@ -1,18 +1,11 @@
 import type { KeptRecording, RecordingFormat } from '#instrument';
 import { MAX_RECORDING_BYTES, isAac, kindOf, recordingTooLarge } from '#recording';
-import { StoreFailure } from './bench-store.ts';
-import type { Blobs, ByteRange } from './blobs.ts';
+import { type ByteRange, type ReadRecording, StoreFailure } from './bench-store.ts';
+import type { Blobs } from './blobs.ts';
 import { accepted } from './check.ts';
 
 const HEAD_BYTES = 16;
 const REFUSED = 'The recording cannot be kept.';
-
-/** A recording as it is heard: its bytes as they come off the disk, and which of them. */
-export interface ReadRecording {
-  readonly format: RecordingFormat;
-  readonly byteCount: number;
-  readonly pieces: AsyncIterable<Uint8Array>;
-}
 
 /** Keeps a sound file whole, as its bytes come. @throws StoreFailure `refused` for what is no sound file, empty or too large. */
 export async function keepRecording(recordings: Blobs, pieces: AsyncIterable<Uint8Array>): Promise<KeptRecording> {

@@ -36,7 +36,9 @@ const CompassPlot = memo(function CompassPlot({ figure, tones, computedB, standO
     const title = say(`tone.figure.${figure}`);
     const description = say('tone.plots.described', { what: title, states: states.map(({ label }) => label).join(', ') });
     const even = figure === 'brightness' || figure === 'level' || figure === 'sustain' ? standOuts?.even[figure] : undefined;
-    const curve = figure === 'inharmonicity' ? computedB : new Map(even?.keys.map(({ key, curve: at }) => [key, at]));
+    const heard = states.flatMap(({ notes }) => notes.map(({ key }) => key));
+    const [lowest, highest] = [Math.min(...heard), Math.max(...heard)];
+    const curve = figure === 'inharmonicity' ? new Map([...computedB].filter(([key]) => key >= lowest && key <= highest)) : new Map(even?.keys.map(({ key, curve: at }) => [key, at]));
     const target = figure === 'pitch' ? 0 : curve.size === 0 ? undefined : Array.from({ length: keyCountOf(compass) }, (_, index) => curve.get(index + 1));
     return tonePlot({ figure, states, compass, locale, widthPx, heightPx: 200, title, description, yLabel: title, target, flags: new Set(even?.outliers) });
   }, [compass, computedB, figure, locale, say, standOuts, tones, widthPx]);

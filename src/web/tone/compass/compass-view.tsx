@@ -1,4 +1,4 @@
-import { type KeyNumber, noteNameOf } from '#instrument';
+import { type KeyNumber, type State, noteNameOf } from '#instrument';
 import { toneSignsOf } from '#plot';
 import { type StiffnessPair, stiffnessFindings } from '#workshop';
 import { Suspense, lazy, useMemo, useState } from 'react';
@@ -7,8 +7,11 @@ import { KeysWithPlots } from '../../keys/keys-with-plots.tsx';
 import { useSay } from '../../language/use-say.ts';
 import { useScales } from '../../strings/use-scales.ts';
 import type { Trial } from '../../strings/trial.ts';
+import { StateMark } from '../../leaves/state-mark.tsx';
+import { Choice } from '../../ui/choice.tsx';
 import { Note } from '../../ui/note.tsx';
 import { useRecordings } from '../use-recordings.ts';
+import { TakeOver } from './take-over.tsx';
 import { CompassPlots } from './compass-plots.tsx';
 import { StandOutList } from './stand-out-list.tsx';
 import { keysStandingOut, standOutsOf } from './stand-outs.ts';
@@ -39,13 +42,15 @@ function Compass({ tones }: { readonly tones: readonly StateTone[] }) {
   const { compass } = usePiano();
   const [selected, select] = useState<KeyNumber>();
   const scales = useScales(noTrial);
-  const [first, latest] = [tones[0], tones.at(-1)];
+  const [state, setState] = useState<State>('finished');
+  const [first, last] = [tones[0], tones.at(-1)];
+  const shown = tones.find((tone) => tone.state === state) ?? last;
   const computedB = useMemo(() => {
-    const scale = scales.findLast(({ state }) => state === latest?.state) ?? scales[0];
+    const scale = scales.findLast((one) => one.state === shown?.state) ?? scales[0];
     return new Map(scale?.analysis.notes.flatMap(({ key, figures }) => (figures === undefined ? [] : [[key, figures.inharmonicityB] as const])));
-  }, [latest, scales]);
-  const findings = useMemo(() => (latest === undefined ? [] : stiffnessFindings(pairsOf(latest, computedB))), [computedB, latest]);
-  const standOuts = useMemo(() => (latest === undefined ? undefined : standOutsOf(latest)), [latest]);
+  }, [scales, shown]);
+  const findings = useMemo(() => (shown === undefined ? [] : stiffnessFindings(pairsOf(shown, computedB))), [computedB, shown]);
+  const standOuts = useMemo(() => (shown === undefined ? undefined : standOutsOf(shown)), [shown]);
   const signs = toneSignsOf(tones.flatMap(({ byKey }) => [...byKey.keys()]), new Set([...findings.map(({ key }) => key), ...(standOuts === undefined ? [] : keysStandingOut(standOuts))]));
   return (
     <>
@@ -55,11 +60,13 @@ function Compass({ tones }: { readonly tones: readonly StateTone[] }) {
         plots={(widthPx) => <CompassPlots tones={tones} computedB={computedB} standOuts={standOuts} widthPx={widthPx} selected={selected} onSelect={select} />}
       >
         {selected === undefined
-          ? <p className="soft">{say('tone.chooseKey', { first: noteNameOf(compass, latest?.notes[0]?.key ?? 1) })}</p>
+          ? <p className="soft">{say('tone.chooseKey', { first: noteNameOf(compass, shown?.notes[0]?.key ?? 1) })}</p>
           : <Suspense fallback={<p role="status">{say('shell.loading')}</p>}><NotePanel keyNumber={selected} tones={tones} computedB={computedB.get(selected)} onKey={select} /></Suspense>}
+        {tones.length > 1 && shown !== undefined && <Choice label={say('tone.lookedAt')} value={shown.state} options={tones.map((tone) => ({ value: tone.state, label: <StateMark state={tone.state} /> }))} onChange={setState} />}
         {standOuts !== undefined && <StandOutList standOuts={standOuts} onKey={select} />}
         <StiffnessList findings={findings} hasStrings={computedB.size > 0} onKey={select} />
-        {first !== undefined && latest !== undefined && first !== latest && <StatesCompared before={first} after={latest} />}
+        {shown !== undefined && <TakeOver tone={shown} />}
+        {first !== undefined && last !== undefined && first !== last && <StatesCompared before={first} after={last} />}
       </KeysWithPlots>
     </>
   );

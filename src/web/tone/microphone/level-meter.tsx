@@ -12,7 +12,7 @@ export function LevelMeter({ level, wasClipped }: { readonly level: Level | unde
     <div className="level-meter">
       <div className="row">
         <meter min={LOWEST_DB} max={0} high={-3} value={Math.max(LOWEST_DB, peak)} aria-label={say('tone.live.level')} />
-        <span className="level-figure">{figure(peak, 0)} dB</span>
+        <span className="level-figure">{say('tone.decibels', { value: figure(peak, 0) })}</span>
       </div>
       <p role="alert" className="field-error">{(wasClipped || level?.isClipped === true) && <><span aria-hidden="true">▲ </span>{say('tone.live.clipped')}</>}</p>
     </div>

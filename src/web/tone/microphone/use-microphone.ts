@@ -55,7 +55,10 @@ export function useMicrophone({ endsItself, onTaken }: { readonly endsItself: bo
   useEffect(() => {
     let isGone = false;
     openMicrophone(hear).then((microphone) => {
-      if (isGone) return microphone.close();
+      if (isGone) {
+        microphone.close();
+        return;
+      }
       open.current = microphone;
       setNow((before) => ({ ...before, microphone }));
     }, (error: unknown) => { if (!isGone) setNow((before) => ({ ...before, failure: error instanceof Error ? error.name : String(error) })); });

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { useFigures, useSay } from '../../language/use-say.ts';
 import { StateMark } from '../../leaves/state-mark.tsx';
-import type { PicturedNote } from './note-panel.tsx';
+import type { PicturedNote } from './pictured-note.ts';
 import { type Playing, gainsFor, play } from './play.ts';
 
 /** What a note sounds like in each state, alone or one after the other; set equally loud, and by how much is said. */

@@ -10,6 +10,7 @@ import { useWidth } from '../../leaves/use-width.ts';
 import type { StateTone } from '../compass/state-tone.ts';
 import { ListenBoth } from './listen-both.tsx';
 import { NoteTable } from './note-table.tsx';
+import type { PicturedNote } from './pictured-note.ts';
 import { SpectrogramView } from './spectrogram-view.tsx';
 import { type WorkedPicture, usePicture } from './use-picture.ts';
 
@@ -19,12 +20,6 @@ interface NotePanelProps {
   /** Inharmonicity of this note worked out from its string. */
   readonly computedB: number | undefined;
   readonly onKey: (key: KeyNumber) => void;
-}
-
-/** A note of one state with its pictures. */
-export interface PicturedNote {
-  readonly tone: StateTone;
-  readonly picture: WorkedPicture;
 }
 
 /** One note: its figures in every state, spectrum with partials marked, decay, both at once, and what it sounds like. */

@@ -14,7 +14,10 @@ export type PictureSaid =
 addEventListener('message', ({ data: { bytes, span } }: MessageEvent<PictureAsked>) => {
   const say = (said: PictureSaid): void => { postMessage(said); };
   void readRecording(new Uint8Array(bytes)).then((read) => {
-    if (!read.ok) return say({ kind: 'unreadable' });
+    if (!read.ok) {
+      say({ kind: 'unreadable' });
+      return;
+    }
     const { samples } = read.value;
     const picture = pictureOf(samples, span, (part) => { say({ kind: 'progress', part }); });
     say({ kind: 'picture', picture, channels: samples.channels.map((channel) => Float32Array.from(channel)), sampleRateHz: samples.sampleRateHz });

@@ -18,7 +18,7 @@ export async function losslessCopyOf(file: Blob): Promise<Blob | undefined> {
 
 /** The rate stated by the sample entry of an MPEG-4 file (ISO/IEC 14496-12, AudioSampleEntry): 24 bytes after its name, in whole hertz. */
 export function rateIn(bytes: Uint8Array): number | undefined {
-  const name = [...'mp4a'].map((sign) => sign.charCodeAt(0));
+  const name = new TextEncoder().encode('mp4a');
   for (let at = 0; at + 30 <= bytes.length; at += 1) {
     if (!name.every((code, index) => bytes[at + index] === code)) continue;
     const rate = ((bytes[at + 28] ?? 0) << 8) | (bytes[at + 29] ?? 0);

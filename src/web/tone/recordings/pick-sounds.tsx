@@ -18,7 +18,6 @@ export function PickSounds({ onFiles, isBusy }: { readonly onFiles: (files: read
     if (!isBusy) onFiles([...event.dataTransfer.files]);
   };
   return (
-    // eslint-disable-next-line jsx-a11y/no-static-element-interactions -- dragging is a second way: the button within does the same
     <div className={isOver ? 'sound-drop sound-drop-over' : 'sound-drop'} onDragOver={over} onDragLeave={() => { setOver(false); }} onDrop={drop}>
       <label className="button button-main sound-picker" htmlFor={id}>
         {say('tone.pick')}

@@ -31,7 +31,7 @@ export function PickedList({ rows, keeping, hasKeys, onKey, onRemove }: PickedLi
     <ul className="picked-list" aria-label={say('tone.picked')}>
       {rows.map(({ id, file, typedKey }) => (
         <li key={id}>
-          <span className="picked-name">{file.name} <span className="soft small">{figure(file.size / MEGABYTE, 1)} MB</span></span>
+          <span className="picked-name">{file.name} <span className="soft small">{say('tone.megabytes', { value: figure(file.size / MEGABYTE, 1) })}</span></span>
           {hasKeys && <KeyCell name={file.name} typed={typedKey} onKey={(typed) => { onKey(id, typed); }} />}
           <KeepingWord how={keeping.get(id)} />
           <button type="button" className="button button-quiet" aria-label={say('tone.picked.removeOf', { name: file.name })} onClick={() => { onRemove(id); }}>{say('tone.picked.remove')}</button>

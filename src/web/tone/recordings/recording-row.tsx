@@ -31,11 +31,12 @@ export function RecordingRow({ worked }: { readonly worked: WorkedRecording }) {
       </div>
       <p>
         {say(`recording.contents.${recording.contents}`)}{recording.contents !== 'walk' && <> · {say('tone.told', { key: told })}</>}
-        {' '}<span className="soft small">{recording.file.format.toUpperCase()}{recording.copy !== null && ` + ${recording.copy.format.toUpperCase()}`}, {figure(recording.file.byteCount / MEGABYTE, 2)} MB</span>
+        {' '}<span className="soft small">{recording.file.format.toUpperCase()}{recording.copy !== null && ` + ${recording.copy.format.toUpperCase()}`}, {say('tone.megabytes', { value: figure(recording.file.byteCount / MEGABYTE, 2) })}</span>
       </p>
       <p className="soft small">{recording.place === '' ? say('tone.place.none') : say('tone.place.was', { place: recording.place })}{recording.device !== '' && ` · ${recording.device}`}{recording.remark !== '' && ` · ${recording.remark}`}</p>
       <JobWords job={job} onCancel={(id) => { acts.mutate({ kind: 'cancel', id }); }} />
       {!isOpen && <HeardWords worked={worked} />}
+      {/* eslint-disable-next-line jsx-a11y/media-has-caption -- a struck string has no words to caption; what was heard stands above */}
       <audio className="recording-audio" controls preload="none" src={soundAddress((recording.copy ?? recording.file).hash)} aria-label={say('tone.listen.to', { name })} />
       {isChanging && <RecordingForm recording={recording} onClose={() => { setChanging(false); }} />}
       {isCurrent && !isChanging && (

@@ -28,10 +28,12 @@ async function done(id: string, act: Act): Promise<void> {
   switch (act.kind) {
     case 'change':
       await call('changeRecording', { params: { id, rid: act.id }, body: act.change });
-      return await noteWritten(id, act.id);
+      await noteWritten(id, act.id);
+      return;
     case 'withdraw':
       await call('withdrawRecording', { params: { id, rid: act.id } });
-      return await noteWritten(id, act.id);
+      await noteWritten(id, act.id);
+      return;
     case 'again':
       await call('analyseRecordings', { params: { id }, body: { recordings: [...act.ids], again: true } });
       return;

@@ -27,7 +27,7 @@ const DIMENSIONLESS = new Set([
   'dcOffset', 'clippedRuns',
   'firstMidi', 'lastMidi', 'dampingPerS', 'secondTermC', 'fittedPartials', 'summedPartials', 'degreesOfFreedom', 'methodVersion', 'stages', 'harmonicCentroid', 'harmonicCentroidUncertainty', 'tristimulus1', 'tristimulus2', 'tristimulus3', 'tristimulus3Uncertainty', 'slopeDbPerOctave', 'slopeUncertaintyDbPerOctave', 'slopePartials',
   'value', 'curve', 'offset', 'ratio', 'scatter', 'scatters', 'stepRms', 'brightness', 'brightnessUncertainty', 'brightnessBefore', 'brightnessAfter', 'brightnessChange', 'changeUncertainty', 'repeatability', 'beyond', 'bright', 'dull', 'medianRatio', 'decayRatio', 'n', 'found', 'needed', 'strikes', 'partials',
-  'missingKeys', 'duplicateKeys',
+  'missingKeys', 'duplicateKeys', 'pieces', 'drilled', 'trimmed', 'plugged',
   'tensionSmoothness', 'inharmonicitySmoothness', 'impedanceSmoothness', 'sizeChange', 'tensionDeviation',
 ]);
 const ENDS_IN_UNIT = /(?:G|Mm|N|Deg|Hz|Ct|Cents|S|C|K|PerK|Pct|GMm|MPa|GPa|GPerM|KgM3|KgPerS|Nm2|GPerMm3|GMm2|Mm2|Ms|MPerS2|Hours|hoursPlayed|Years|Db|DbPerOctave|Acum)$/u;

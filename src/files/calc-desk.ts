@@ -20,7 +20,7 @@ export interface DeskOptions {
   readonly mostMs: number;
 }
 
-/** Node 20 runs no TypeScript in a thread, so the thread is always the built file, from the source folder too. */
+/** Node 20 runs no TypeScript in a thread, so the thread is always the built file, from the source folder too, and takes no import condition over from whoever starts it. */
 const threadFile = new URL(import.meta.url.endsWith('.ts') ? '../../dist/files/calc-thread.js' : './calc-thread.js', import.meta.url);
 
 /** Opens a desk. Threads begin with the first case each, stay for the next, and keep no process alive. */
@@ -30,7 +30,7 @@ export function openCalcDesk({ threads, mostMs }: DeskOptions): CalcDesk {
   const running = new Set<Worker>();
   const seat = async (): Promise<Worker> => {
     while (idle.length === 0) await new Promise<void>((resolve) => waiting.push(resolve));
-    const worker = idle.pop() ?? new Worker(threadFile);
+    const worker = idle.pop() ?? new Worker(threadFile, { execArgv: [] });
     worker.unref();
     running.add(worker);
     return worker;
@@ -50,7 +50,7 @@ export function openCalcDesk({ threads, mostMs }: DeskOptions): CalcDesk {
       return outcome.result;
     },
     close: async () => {
-      await Promise.all([...running, ...idle].map((worker) => worker?.terminate()));
+      for (const worker of [...running, ...idle]) await worker?.terminate();
     },
   };
 }
@@ -61,14 +61,16 @@ function outcomeOf(worker: Worker, given: ThreadCase, mostMs: number): Promise<O
   return new Promise((resolve) => {
     const done = (outcome: Outcome): void => {
       clearTimeout(late);
-      worker.removeAllListeners().unref();
+      worker.off('message', onMessage).off('error', onError).off('exit', onExit).unref();
       resolve(outcome);
     };
-    const late = setTimeout(() => { done({ isWell: false, result: refuse({ code: 'length', path: '', given: `more than ${String(mostMs / 1000)} s of work`, allowed: `at most ${String(mostMs / 1000)} s`, params: { reason: 'recordingSlow', max: mostMs / 1000 } }) }); }, mostMs);
+    const tooLate = (): void => { done({ isWell: false, result: refuse({ code: 'length', path: '', given: `more than ${String(mostMs / 1000)} s of work`, allowed: `at most ${String(mostMs / 1000)} s`, params: { reason: 'recordingSlow', max: mostMs / 1000 } }) }); };
+    const late = setTimeout(tooLate, mostMs);
+    const onMessage = (result: Result<unknown>): void => { done({ isWell: true, result }); };
+    const onError = (error: unknown): void => { done({ isWell: false, error: error instanceof Error ? error : new Error(String(error)) }); };
+    const onExit = (code: number): void => { done({ isWell: false, error: new Error(`the thread ended with ${String(code)}`) }); };
     worker.ref();
-    worker.on('message', (result: Result<unknown>) => { done({ isWell: true, result }); });
-    worker.on('error', (error) => { done({ isWell: false, error: error instanceof Error ? error : new Error(String(error)) }); });
-    worker.on('exit', (code) => { done({ isWell: false, error: new Error(`the thread ended with ${String(code)}`) }); });
+    worker.on('message', onMessage).on('error', onError).on('exit', onExit);
     worker.postMessage(given);
   });
 }

@@ -29,7 +29,7 @@ export function workThread(file: URL = builtFile): WorkThread {
   };
   return {
     run: async (task, onProgress, signal) => {
-      worker ??= new Worker(file);
+      worker ??= new Worker(file, { execArgv: [] });
       const outcome = await outcomeOf(worker, task, onProgress, signal);
       if (outcome.kind === 'crashed' || outcome.kind === 'calledOff') await drop();
       return outcome;

@@ -102,7 +102,7 @@ describe('buildProof', () => {
     const input = uprightOf85();
     expect(keyTables(input).every(({ rows }) => rows.length === 85)).toBe(true);
     const text = textOf(buildProof(input));
-    expect(text).toContain('Upright: balance and friction are worked out, no more.');
+    expect(text).toContain('Upright: of each key balance and friction are judged, no more.');
     expect(text).toContain('85 keys, A0 to A7');
     expect(text).not.toMatch(/Action ratio|Hammer (?:heavier|lighter)/u);
   });

@@ -81,7 +81,7 @@ function candidateOf(lead: PlacedLead, problem: KeyLeadsProblem): Candidate {
 function workOf(lead: PlacedLead, problem: KeyLeadsProblem): number {
   const { newHoleCostG, leadCostG = 0, plugCostG = 0, trimCostG = 0, otherInserts = [] } = problem;
   const insert = lead.densityGPerMm3 === undefined ? 0 : otherInserts.find(({ diameterMm, densityGPerMm3 }) => diameterMm === lead.diameterMm && densityGPerMm3 === lead.densityGPerMm3)?.costG ?? 0;
-  return leadCostG + insert + (lead.hole === 'new' ? newHoleCostG : -plugCostG) + (isTrimmed(lead, problem) ? trimCostG : 0);
+  return leadCostG + insert + (lead.hole === 'new' ? newHoleCostG : 0 - plugCostG) + (isTrimmed(lead, problem) ? trimCostG : 0);
 }
 
 const micrometres = (lengthMm: number): number => Math.round(lengthMm * 1000);

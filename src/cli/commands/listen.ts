@@ -32,7 +32,7 @@ export const listen: CommandModule<object, ListenArguments> = {
       .option('key', { type: 'string', requiresArg: true, describe: say('cli.listen.key') })
       .option('run', { type: 'boolean', default: false, describe: say('cli.listen.run') })
       .option('reference', { type: 'string', requiresArg: true, describe: say('cli.listen.reference') })
-      .option('json', { type: 'boolean', default: false, describe: say('cli.json') }) as never,
+      .option('json', { type: 'boolean', default: false, describe: say('cli.json') }),
   handler: async (given) => {
     const { operationByName } = await import('#catalogue');
     const name = given.run ? 'tone-run' : 'tone-note';

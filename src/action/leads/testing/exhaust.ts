@@ -42,7 +42,7 @@ function discsOf(p: KeyLeadsProblem, { x, d, b = 0, rho = p.leadDensityGPerMm3 }
     const mass = density * (Math.PI * diameter * diameter / 4) * p.keyWidthMm;
     return [mass, mass * (x * x + diameter * diameter / 8)];
   };
-  return [disc(-p.woodDensityGPerMm3, d), disc(rho, d), disc(-rho, b)];
+  return [disc(0 - p.woodDensityGPerMm3, d), disc(rho, d), disc(0 - rho, b)];
 }
 
 const sumOfDiscs = (p: KeyLeadsProblem, lead: PlainLead, part: 0 | 1): number => discsOf(p, lead).reduce((sum, disc) => sum + disc[part], 0);

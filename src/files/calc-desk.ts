@@ -1,5 +1,5 @@
 import { Worker } from 'node:worker_threads';
-import { type Result, refuse } from '#result';
+import { type Issue, type Result, refuse } from '#result';
 
 /** A case of an operation of the catalogue, its recordings as bytes. */
 export interface ThreadCase {
@@ -20,7 +20,7 @@ export interface DeskOptions {
   readonly mostMs: number;
 }
 
-/** Node 20 runs no TypeScript in a thread, so the thread is always the built file, from the source folder too, and takes no import condition over from whoever starts it. */
+/** Node 20 runs no TypeScript in a thread, so the thread is always the built file, from the source folder too, and is told of no conditions that lead to sources. */
 const threadFile = new URL(import.meta.url.endsWith('.ts') ? '../../dist/files/calc-thread.js' : './calc-thread.js', import.meta.url);
 
 /** Opens a desk. Threads begin with the first case each, stay for the next, and keep no process alive. */
@@ -64,13 +64,13 @@ function outcomeOf(worker: Worker, given: ThreadCase, mostMs: number): Promise<O
       worker.off('message', onMessage).off('error', onError).off('exit', onExit).unref();
       resolve(outcome);
     };
-    const tooLate = (): void => { done({ isWell: false, result: refuse({ code: 'length', path: '', given: `more than ${String(mostMs / 1000)} s of work`, allowed: `at most ${String(mostMs / 1000)} s`, params: { reason: 'recordingSlow', max: mostMs / 1000 } }) }); };
-    const late = setTimeout(tooLate, mostMs);
+    const late = setTimeout(() => { done({ isWell: false, result: refuse(tooSlow(mostMs / 1000)) }); }, mostMs);
     const onMessage = (result: Result<unknown>): void => { done({ isWell: true, result }); };
     const onError = (error: unknown): void => { done({ isWell: false, error: error instanceof Error ? error : new Error(String(error)) }); };
     const onExit = (code: number): void => { done({ isWell: false, error: new Error(`the thread ended with ${String(code)}`) }); };
-    worker.ref();
-    worker.on('message', onMessage).on('error', onError).on('exit', onExit);
+    worker.on('message', onMessage).on('error', onError).on('exit', onExit).ref();
     worker.postMessage(given);
   });
 }
+
+const tooSlow = (max: number): Issue => ({ code: 'length', path: '', given: `more than ${String(max)} s of work`, allowed: `at most ${String(max)} s`, params: { reason: 'recordingSlow', max } });

@@ -6,7 +6,7 @@ import { accepted } from './failure.ts';
 import { isForm, readBody } from './read-body.ts';
 
 /** The part of a form that holds the fields that are no recordings, as JSON. */
-const FIELDS_PART = 'input';
+export const FIELDS_PART = 'input';
 
 /** What a calculation is given over HTTP: JSON, or for one that takes a recording a form with the recording as a part of its own. */
 export async function readCalcInput(context: Context, operation: AnyOperation): Promise<unknown> {

@@ -4,7 +4,7 @@ import type { BenchStore } from '#store';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createApp } from './app.ts';
-import { asSent } from './testing/as-sent.ts';
+import { httpExampleOf } from './testing/http-example.ts';
 
 const failures: unknown[] = [];
 const app = createApp({ store: new Promise<BenchStore>(() => undefined), version: '0', operations, onFailure: (error) => failures.push(error) });
@@ -14,7 +14,7 @@ const calc = async (name: string, input: unknown) => {
 };
 
 /** The example with one of its leaves replaced by anything JSON can carry. */
-const spoilt = (example: object) =>
+const spoilt = (operation: AnyOperation, example: object = httpExampleOf(operation)) =>
   fc.tuple(fc.constantFrom(...Object.keys(example)), fc.oneof(fc.jsonValue(), fc.double(), fc.constantFrom(-1, 0, 5e-324, 1e308, -1e308, [], {}, '', null))).map(([field, value]) => ({ ...example, [field]: value }));
 
 describe('calculations over HTTP', () => {
@@ -55,8 +55,7 @@ describe('calculations over HTTP', () => {
   });
 
   it.each(operations.map((operation) => [operation.name, operation] as const))('%s answers or names the field, whatever it is given', async (name, operation) => {
-    const example = asSent(operation);
-    expect((await calc(name, example)).status).toBe(200);
+    expect((await calc(name, httpExampleOf(operation))).status).toBe(200);
     const hold = async (input: unknown) => {
       const { status, body } = await calc(name, input);
       if (status === 200) return;

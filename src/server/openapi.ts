@@ -1,7 +1,8 @@
-import type { AnyOperation, JsonSchema } from '#operation';
+import { type AnyOperation, type JsonSchema, SOUND_MEDIA_TYPE, soundFieldsOf } from '#operation';
 import { type ProblemKind, problemKinds } from '#result';
 import { PERSON_HEADER, type Route, routes } from '#workshop';
 import { z } from 'zod';
+import { FIELDS_PART } from './calc-input.ts';
 import { type FileRoute, fileRoutes } from './file-routes.ts';
 import { SchemaBook } from './json-schema.ts';
 
@@ -56,7 +57,8 @@ function describeFile(name: string, route: FileRoute, book: SchemaBook, say: Des
   };
 }
 
-function describeCalculation({ name, input, output, example, formula }: AnyOperation, book: SchemaBook, say: DescribedApi['say']): JsonSchema {
+function describeCalculation(operation: AnyOperation, book: SchemaBook, say: DescribedApi['say']): JsonSchema {
+  const { name, input, output, example, formula } = operation;
   const taken = book.taken(input);
   const answered = book.answered(output);
   const refused = { type: 'object', properties: { problem: { $ref: '#/components/schemas/Problem' } }, required: ['problem'] };
@@ -65,10 +67,25 @@ function describeCalculation({ name, input, output, example, formula }: AnyOpera
     tags: ['calculations'],
     summary: say(`operation.${name}.title`),
     description: [say(`operation.${name}.help`), ...formula].join('\n\n'),
-    requestBody: { required: true, content: { 'application/json': { schema: { anyOf: [taken, { type: 'array', items: taken }] }, example } } },
+    requestBody: { required: true, content: { 'application/json': { schema: { anyOf: [taken, { type: 'array', items: taken }] }, example }, ...formOf(operation, taken) } },
     responses: {
       200: { description: say('route.answer'), content: json({ anyOf: [answered, { type: 'array', items: { anyOf: [answered, refused] } }] }) },
       default: problemAnswer(say),
+    },
+  };
+}
+
+/** A calculation that takes a recording takes a form too: a part for each recording, and one with the other fields as JSON. */
+function formOf(operation: AnyOperation, taken: JsonSchema): JsonSchema {
+  const names = soundFieldsOf(operation);
+  if (names.length === 0) return {};
+  const { properties = {}, required = [], ...rest } = taken as { readonly properties?: Readonly<Record<string, JsonSchema>>; readonly required?: readonly string[] };
+  const fields = Object.fromEntries(Object.entries(properties).filter(([field]) => !names.includes(field)));
+  const parts = Object.fromEntries(names.map((field) => [field, { type: 'string', contentMediaType: SOUND_MEDIA_TYPE }]));
+  return {
+    'multipart/form-data': {
+      schema: { type: 'object', properties: { ...parts, [FIELDS_PART]: { ...rest, properties: fields, required: required.filter((field) => !names.includes(field)) } }, required: names.filter((field) => required.includes(field)) },
+      encoding: { [FIELDS_PART]: { contentType: 'application/json' } },
     },
   };
 }

@@ -50,7 +50,7 @@ export function openCalcDesk({ threads, mostMs }: DeskOptions): CalcDesk {
       return outcome.result;
     },
     close: async () => {
-      for (const worker of [...running, ...idle]) await worker?.terminate();
+      await Promise.all([...running, ...idle].flatMap((worker) => (worker === undefined ? [] : [worker.terminate()])));
     },
   };
 }

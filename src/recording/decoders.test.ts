@@ -4,7 +4,9 @@ import { createSay, explainIssue, languages } from '#text';
 import { describe, expect, it } from 'vitest';
 import { readRecording } from './index.ts';
 import { openMp3Decoder } from './read-mp3.ts';
-import { MUSEUM_FRAMES, MUSEUM_RATE_HZ, museumFile, museumSound } from './testing/museum.ts';
+import { MUSEUM_FRAMES, MUSEUM_RATE_HZ, museumSound } from './testing/museum.ts';
+
+const museumFile = (name: string): Uint8Array => new Uint8Array(readFileSync(new URL(`./museum/${name}`, import.meta.url)));
 
 async function read(bytes: Uint8Array) {
   const result = await readRecording(bytes);

@@ -1,10 +1,11 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { readRecording } from './index.ts';
 import { withFlacChecksum, withOggChecksums } from './testing/checksums.ts';
-import { museumFile } from './testing/museum.ts';
 import { wavBytes } from './testing/wav-bytes.ts';
 
+const museumFile = (name: string): Uint8Array => new Uint8Array(readFileSync(new URL(`./museum/${name}`, import.meta.url)));
 const wav = wavBytes({ channels: 2, data: Uint8Array.from({ length: 400 }, (_, index) => (index * 37) % 256), before: [['LIST', Uint8Array.of(1, 2, 3)]] });
 const files = { wav, flac: museumFile('tone.flac'), ogg: museumFile('tone.ogg'), mp3: museumFile('tone.mp3') };
 

@@ -1,10 +1,3 @@
-import { readFileSync } from 'node:fs';
-
-/** One of the small recordings beside the code; its README says how it was made. */
-export function museumFile(name: string): Uint8Array {
-  return new Uint8Array(readFileSync(new URL(`../museum/${name}`, import.meta.url)));
-}
-
 export const MUSEUM_RATE_HZ = 16_000;
 export const MUSEUM_FRAMES = 8000;
 

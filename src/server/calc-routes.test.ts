@@ -62,7 +62,7 @@ describe('calculations over HTTP', () => {
       expect(status, JSON.stringify(input)).toBe(422);
       expect(body['errors']).not.toHaveLength(0);
     };
-    await fc.assert(fc.asyncProperty(spoilt(example), hold), { numRuns: 60 });
+    await fc.assert(fc.asyncProperty(spoilt(operation), hold), { numRuns: 60 });
     await fc.assert(fc.asyncProperty(fc.jsonValue().filter((value) => !Array.isArray(value)), hold), { numRuns: 30 });
     expect(failures).toEqual([]);
   });

@@ -27,25 +27,23 @@ export function regulationOf(input: ProofInput): readonly Block[] {
       columns: [column(say('proof.regulation'), 2.4), column(say('proof.regulation.asked'), 3.4), ...regulations.map(({ state }) => column(say(`proof.state.${state}`), 3.4))],
       rows: shown.map((name) => [cell(say(`quantity.${name}.name`)), askedCell(name, first, input), ...regulations.map(({ analysis }) => countedCell(analysis.rows.find((row) => row.name === name), input))]),
     } as const, { type: 'paragraph', size: 'small', text: say('proof.regulation.registers') } as const]),
-    ...spreadsOf(input),
     ...uprightPartsOf(input),
-    { type: 'list', items: [...new Set(regulations.flatMap(({ assumed }) => assumed))].map((what) => say(`regulation.assumed.${what}`)) },
+    { type: 'list', items: [...spreadsOf(input), ...[...new Set(regulations.flatMap(({ assumed }) => assumed))].map((what) => say(`regulation.assumed.${what}`))] },
     ...shown.filter((name) => DRAWN.has(name)).slice(0, MOST_DRAWN).map((name) => plotOf(name, regulations, input)),
   ];
 }
 
-/** The spread of each state in one line. */
-function spreadsOf(input: ProofInput): readonly Block[] {
+/** The spread of each state, a line each. */
+function spreadsOf(input: ProofInput): readonly string[] {
   const { say, regulations = [] } = input;
-  const items = regulations.flatMap(({ state, spread }) => (spread === undefined ? [] : [`${say(`proof.state.${state}`)}: ${sayOfSpread(say, spread, (value) => `${bare(value, input, { decimals: 1 })}\u00A0mm`)}`]));
-  return items.length === 0 ? [] : [{ type: 'heading', level: 2, text: say('regulation.spread') }, { type: 'list', items }];
+  return regulations.flatMap(({ state, spread }) => (spread === undefined ? [] : [`${say('regulation.spread')}. ${say(`proof.state.${state}`)}: ${sayOfSpread(say, spread, (value) => `${bare(value, input, { decimals: 1 })}\u00A0mm`)}`]));
 }
 
 function plotOf(name: RegulationName, regulations: readonly ProvedRegulation[], { say, instrument, locale }: ProofInput): FigureBlock {
   const title = say(`quantity.${name}.name`);
   const states = regulations.map(({ state, analysis }) => ({ state, label: say(`proof.state.${state}`), worked: analysis }));
   const alt = say('regulation.plots.described', { what: title, states: states.map(({ label }) => label).join(', ') });
-  const scene = regulationPlot({ name, states, toleranceMm: regulations[0]?.tolerances[name] ?? 0, compass: compassOf(instrument), locale, widthPx: DRAWING_WIDTH_PX, heightPx: 190, title, description: alt, yLabel: title });
+  const scene = regulationPlot({ name, states, toleranceMm: regulations[0]?.tolerances[name] ?? 0, compass: compassOf(instrument), locale, widthPx: DRAWING_WIDTH_PX, heightPx: 176, title, description: alt, yLabel: title });
   return { type: 'figure', scene, alt, caption: '' };
 }
 

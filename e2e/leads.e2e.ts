@@ -107,7 +107,7 @@ describe('movement of a key', () => {
     await travel.focus();
     for (let step = 0; step < 12; step += 1) await page.keyboard.press('ArrowRight');
     expect(await travel.getAttribute('aria-valuetext')).toMatch(/the jack drives the hammer/u);
-    expect(await page.locator('.movement').innerText()).toMatch(/Ratio of the levers ([\d.]+)\. At the measured position this model gives \1: 0\.0 % from it/u);
+    expect(await page.locator('.movement').innerText()).toMatch(/Ratio of the levers ([\d.]+)\. At the measured position this model gives \1: 0\.0\s% from it/u);
     await page.getByRole('button', { name: 'To let-off' }).press('Enter');
     expect(await travel.getAttribute('aria-valuetext')).toMatch(/let off, nothing carries the hammer/u);
     await expectAccessible(page);

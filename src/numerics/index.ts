@@ -1,4 +1,5 @@
 export { solveSymmetricBanded } from './banded.ts';
+export { betaProbabilityOf, logBetaOf } from './beta.ts';
 export { carriedUncertaintiesOf } from './carry.ts';
 export type { SymmetricBands } from './banded.ts';
 export { powerOfTwoFrom, realSpectrumOf, signalOf, spectrumOf } from './fourier.ts';
@@ -6,7 +7,10 @@ export type { ComplexList } from './fourier.ts';
 export { noneDrawnProbability } from './hypergeometric.ts';
 export { linearFitOf } from './linear-fit.ts';
 export type { LinearFit } from './linear-fit.ts';
+export { normalDensityOf, normalProbabilityOf } from './normal.ts';
 export { inverseOfPositive, solvePositive } from './positive.ts';
+export { normalColumn, seededRandom } from './random.ts';
+export type { Random } from './random.ts';
 export type { Samples } from './samples.ts';
 export { meanOf, medianOf, scaledMadOf, standardDeviationOf, sumOf } from './statistics.ts';
 export { studentFactorOf } from './student.ts';

@@ -33,6 +33,19 @@ export type KilogramsPerSecond = Quantified<'kg/s'>;
 /** Bending stiffness E·I. */
 export type NewtonSquareMetres = Quantified<'N m2'>;
 export type NewtonsPerMillimetre = Quantified<'N/mm'>;
+export type SquareMetres = Quantified<'m2'>;
+export type CubicMetres = Quantified<'m3'>;
+export type Kilopascals = Quantified<'kPa'>;
+/** Of water in air. */
+export type GramsPerCubicMetre = Quantified<'g/m3'>;
+/** Of worked material, as handbooks of it print density. */
+export type GramsPerCubicCentimetre = Quantified<'g/cm3'>;
+export type Decibels = Quantified<'dB'>;
+/** A-weighted level of sound pressure over 20 µPa. */
+export type DecibelsA = Quantified<'dB(A)'>;
+/** What air takes from a sound on its way. */
+export type DecibelsPerKilometre = Quantified<'dB/km'>;
+export type Hours = Quantified<'h'>;
 /** A difference of temperature. */
 export type Kelvins = Quantified<'K'>;
 /** Linear expansion for each kelvin. */
@@ -90,3 +103,21 @@ export const kelvins = (value: number): Kelvins => value as Kelvins;
 export const perKelvin = (value: number): PerKelvin => value as PerKelvin;
 /** Marks a number as a pure ratio. */
 export const ratio = (value: number): Ratio => value as Ratio;
+/** Marks a number as square metres. */
+export const squareMetres = (value: number): SquareMetres => value as SquareMetres;
+/** Marks a number as cubic metres. */
+export const cubicMetres = (value: number): CubicMetres => value as CubicMetres;
+/** Marks a number as kilopascals. */
+export const kilopascals = (value: number): Kilopascals => value as Kilopascals;
+/** Marks a number as grams in a cubic metre. */
+export const gramsPerCubicMetre = (value: number): GramsPerCubicMetre => value as GramsPerCubicMetre;
+/** Marks a number as grams in a cubic centimetre. */
+export const gramsPerCubicCentimetre = (value: number): GramsPerCubicCentimetre => value as GramsPerCubicCentimetre;
+/** Marks a number as decibels. */
+export const decibels = (value: number): Decibels => value as Decibels;
+/** Marks a number as A-weighted decibels. */
+export const decibelsA = (value: number): DecibelsA => value as DecibelsA;
+/** Marks a number as decibels for each kilometre. */
+export const decibelsPerKilometre = (value: number): DecibelsPerKilometre => value as DecibelsPerKilometre;
+/** Marks a number as hours. */
+export const hours = (value: number): Hours => value as Hours;

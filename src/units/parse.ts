@@ -25,7 +25,7 @@ const VULGAR: Readonly<Record<string, string>> = {
 
 const NUMBER = String.raw`\d[\d.,'’]*|[.,]\d+`;
 const TERM = new RegExp(
-  String.raw`^\s*(?:(?<whole>\d+)\s+(?<top>\d+)\s*/\s*(?<below>\d+)|(?<num>\d+)\s*/\s*(?<den>\d+)|(?<plain>${NUMBER}))(?:e(?<exp>[+-]?\d+))?\s*(?<unit>[^\d\s+.,/-][^\d+]*?)?\s*$`,
+  String.raw`^\s*(?:(?<whole>\d+)\s+(?<top>\d+)\s*/\s*(?<below>\d+)|(?<num>\d+)\s*/\s*(?<den>\d+)|(?<plain>${NUMBER}))(?:e(?<exp>[+-]?\d+))?\s*(?<unit>[^\d\s+.,/-][^\d+]*?3?)?\s*$`,
   'iu',
 );
 

@@ -1,7 +1,7 @@
 /** The units figures are stored in. A quantity has exactly one; what is typed in another is converted and kept as typed. */
-export type UnitId = 'g' | 'mm' | 'N' | 'deg' | 'Hz' | 'ct' | 's' | 'degC' | 'pct' | 'gmm' | '1';
+export type UnitId = 'g' | 'mm' | 'N' | 'deg' | 'Hz' | 'ct' | 's' | 'degC' | 'pct' | 'gmm' | 'gcm3' | 'Nm' | '1';
 
-type Dimension = 'weight' | 'length' | 'angle' | 'frequency' | 'interval' | 'time' | 'temperature' | 'share' | 'moment' | 'number';
+type Dimension = 'weight' | 'length' | 'angle' | 'frequency' | 'interval' | 'time' | 'temperature' | 'share' | 'moment' | 'density' | 'torque' | 'number';
 
 interface Spelling {
   readonly dimension: Dimension;
@@ -19,6 +19,9 @@ const GRAMS_PER_NEWTON = 1000 / STANDARD_GRAVITY_M_PER_S2;
 /** Avoirdupois ounce in grams, exact. @source NIST-SP811 appendix B */
 const GRAMS_PER_OUNCE = 28.349523125;
 
+/** Inch times pound-force in newton metres: 0.0254 m × 0.45359237 kg × standard gravity. @source NIST-SP811 appendix B */
+const NEWTON_METRES_PER_INCH_POUND = 0.0254 * 0.45359237 * STANDARD_GRAVITY_M_PER_S2;
+
 /** International inch in millimetres, exact. @source NIST-SP811 appendix B */
 const MILLIMETRES_PER_INCH = 25.4;
 
@@ -34,6 +37,8 @@ export const dimensionOf: Readonly<Record<UnitId, Dimension>> = {
   degC: 'temperature',
   pct: 'share',
   gmm: 'moment',
+  gcm3: 'density',
+  Nm: 'torque',
   '1': 'number',
 };
 
@@ -85,6 +90,19 @@ const SPELLINGS: Readonly<Record<string, Spelling>> = {
   '%': { dimension: 'share', factor: 1 },
   gmm: { dimension: 'moment', factor: 1 },
   'g·mm': { dimension: 'moment', factor: 1 },
+  'g/cm³': { dimension: 'density', factor: 1 },
+  'g/cm3': { dimension: 'density', factor: 1 },
+  'g/ml': { dimension: 'density', factor: 1 },
+  'kg/m³': { dimension: 'density', factor: 0.001 },
+  'kg/m3': { dimension: 'density', factor: 0.001 },
+  nm: { dimension: 'torque', factor: 1 },
+  'n·m': { dimension: 'torque', factor: 1 },
+  ncm: { dimension: 'torque', factor: 0.01 },
+  'kgf·cm': { dimension: 'torque', factor: STANDARD_GRAVITY_M_PER_S2 / 100 },
+  kgcm: { dimension: 'torque', factor: STANDARD_GRAVITY_M_PER_S2 / 100 },
+  'in·lbf': { dimension: 'torque', factor: NEWTON_METRES_PER_INCH_POUND },
+  'in-lb': { dimension: 'torque', factor: NEWTON_METRES_PER_INCH_POUND },
+  inlb: { dimension: 'torque', factor: NEWTON_METRES_PER_INCH_POUND },
 };
 
 /** How to turn a number typed with this unit word into the stored unit, or `undefined` when the word is no unit of its kind. */
@@ -112,5 +130,7 @@ export const unitSign: Readonly<Record<UnitId, string>> = {
   degC: '°C',
   pct: '%',
   gmm: 'g·mm',
+  gcm3: 'g/cm³',
+  Nm: 'N·m',
   '1': '',
 };

@@ -1,0 +1,13 @@
+export { LARGEST_MINOR, minorFrom, scaled, sumMinor } from './amount.ts';
+export type { Money } from './amount.ts';
+export { currencyCodes, currencyOf, digitsOf } from './currency.ts';
+export type { Currency } from './currency.ts';
+export { decimalText, formatAmount, formatMoney } from './format-money.ts';
+export { fractionOf, percentAsFraction, productOf, totalOf } from './fraction.ts';
+export type { Fraction } from './fraction.ts';
+export { parseMoney } from './parse-money.ts';
+export type { ParseMoneyOptions } from './parse-money.ts';
+export { roundFraction, roundings } from './rounding.ts';
+export type { Rounding } from './rounding.ts';
+export { splitMinor } from './split.ts';
+export { taxInGross, taxOnMargin, taxOnNet, taxShareOfGross } from './tax.ts';

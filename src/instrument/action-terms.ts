@@ -1,3 +1,4 @@
+import { currencyOf } from '#money';
 import { z } from 'zod';
 
 /** Jobs on one key that the shop may put a time to. */
@@ -11,10 +12,20 @@ export type BenchOperation = (typeof benchOperations)[number];
 export const benchSetUps = ['actionOut', 'keysOut', 'stackOff', 'hammersOff', 'weighing'] as const;
 export type BenchSetUp = (typeof benchSetUps)[number];
 
+/** What a job uses up, one for each key; words under `benchPart.<name>`. */
+export const benchParts = ['bushing', 'wippenPin', 'hammerPin', 'roller', 'hammer', 'lead'] as const;
+export type BenchPart = (typeof benchParts)[number];
+
+/** Metals other than lead that new inserts may be of. */
+export const insertMetals = ['bismuth', 'brass', 'tungstenPlastic', 'other'] as const;
+export type InsertMetal = (typeof insertMetals)[number];
+
 const keyRegisters = ['bass', 'middle', 'treble'] as const;
 
 const within = (least: number, most: number) => z.number().min(least).max(most).nullable().default(null);
 const above = (most: number) => z.number().gt(0).max(most).nullable().default(null);
+/** No part costs more, in the smallest unit. */
+const MOST_MINOR = 100_000_000;
 const minutes = z.number().min(0).max(2000);
 const key = z.number().int().min(1).max(128);
 
@@ -78,6 +89,8 @@ const leadFields = {
   /** Drills the shop drills leads out with. */
   trimDrillsMm: z.array(z.number().min(1).max(36)).max(12).default([]),
   keepOuts: z.array(keepOutSchema).max(12).default([]),
+  /** What new inserts are of where not of lead, and its density; null: lead, or the usual density of that metal. */
+  insertMetal: z.enum(insertMetals).nullable().default(null), insertGPerMm3: above(0.03),
   leadGPerMm3: above(0.03), woodGPerMm3: above(0.002),
   /** Front weight above which a key is called loaded too heavily. */
   mostFrontWeightG: within(0, 200),
@@ -90,10 +103,13 @@ const inertiaFields = {
 const workFields = {
   operationMinutes: z.array(z.strictObject({ operation: z.enum(benchOperations), minutes })).max(benchOperations.length).default([]),
   setUpMinutes: z.array(z.strictObject({ setUp: z.enum(benchSetUps), minutes })).max(benchSetUps.length).default([]),
+  /** What the shop pays for one part, in the smallest unit of its money. */
+  partPrices: z.array(z.strictObject({ part: z.enum(benchParts), priceMinor: z.number().int().min(0).max(MOST_MINOR) })).max(benchParts.length).default([]),
+  currency: z.string().refine((code) => currencyOf(code) === code, 'a currency of ISO 4217').nullable().default(null),
   /** Where friction above the usual sits as far as no weighing tells; null: spread as friction usually is. */
   excessSits: z.enum(['key', 'centres', 'roller']).nullable().default(null),
-  /** `usual`: friction too must come within what is usual, so that no lead hides it; null: only what the touch asks. */
-  frictionLimit: z.enum(['usual']).nullable().default(null),
+  /** `usual`: friction too must come within what is usual, so that no lead hides it; `planned`: within what the plan expects of its register; null: only what the touch asks. */
+  frictionLimit: z.enum(['usual', 'planned']).nullable().default(null),
   /** `doubt`: work leaves room for the doubt of the weighings inside every limit; null: none. */
   workRoom: z.enum(['doubt']).nullable().default(null),
 };
@@ -130,6 +146,9 @@ export const actionTermsSchema = z.strictObject({
   .refine(({ regulation }) => given(regulation.map(({ register }) => register)), { path: ['regulation'], message: 'each register once' })
   .refine(({ operationMinutes }) => given(operationMinutes.map(({ operation }) => operation)), { path: ['operationMinutes'], message: 'each operation once' })
   .refine(({ setUpMinutes }) => given(setUpMinutes.map(({ setUp }) => setUp)), { path: ['setUpMinutes'], message: 'each once' })
+  .refine(({ partPrices }) => given(partPrices.map(({ part }) => part)), { path: ['partPrices'], message: 'each part once' })
+  .refine(({ partPrices, currency }) => partPrices.length === 0 || currency !== null, { path: ['currency'], message: 'the currency of the prices' })
+  .refine(({ insertMetal, insertGPerMm3 }) => insertMetal !== 'other' || insertGPerMm3 !== null, { path: ['insertGPerMm3'], message: 'the density of that metal' })
   .refine(({ hammerChangeG, hammerChangePct }) => hammerChangeG === null || hammerChangePct === null, { path: ['hammerChangePct'], message: 'grams or per cent, not both' });
 export type ActionTerms = z.output<typeof actionTermsSchema>;
 export type ActionTermsDraft = z.input<typeof actionTermsSchema>;

@@ -1,10 +1,15 @@
 import { z } from 'zod';
 import { states } from './state.ts';
 
-/** Parts looked at by eye. */
-export const observedParts = ['soundboard', 'rib', 'bridge', 'bridgePins', 'plate', 'pinblock', 'tuningPins'] as const;
+/** Parts of the belly looked at by eye. */
+export const bellyParts = ['soundboard', 'rib', 'bridge', 'bridgePins', 'plate', 'pinblock', 'tuningPins'] as const;
+/** Parts looked at by eye, in the order of a walk around the instrument. */
+export const observedParts = ['case', 'finish', ...bellyParts, 'strings', 'dampers', 'actionParts', 'hammers', 'keys', 'keyTops', 'pedals', 'castors', 'bench'] as const;
+export type ObservedPart = (typeof observedParts)[number];
 /** What can be seen of a part. */
-export const observedFaults = ['crack', 'split', 'separated', 'sunken', 'loose', 'worn', 'rust', 'repaired', 'sound', 'other'] as const;
+export const observedFaults = ['crack', 'split', 'separated', 'sunken', 'loose', 'worn', 'rust', 'repaired', 'missing', 'broken', 'eaten', 'swollen', 'stained', 'sound', 'other'] as const;
+/** How much a fault weighs; `stop`: nothing goes on before somebody who knows has looked at it. */
+export const severities = ['slight', 'moderate', 'serious', 'stop'] as const;
 
 /** Kinds of photo that are kept. */
 export const photoTypes = ['image/jpeg', 'image/png', 'image/webp'] as const;
@@ -25,6 +30,8 @@ export const observationDraftSchema = z.strictObject({
   fault: z.enum(observedFaults),
   fromKey: z.number().int().min(1).nullable().default(null),
   toKey: z.number().int().min(1).nullable().default(null),
+  /** Null: not judged. */
+  severity: z.enum(severities).nullable().default(null),
   lengthMm: z.number().gt(0).max(5000).nullable().default(null),
   remark: z.string().max(4000).default(''),
   photos: z.array(photoSchema).max(MOST_PHOTOS).default([]),

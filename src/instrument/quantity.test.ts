@@ -10,7 +10,7 @@ describe('the registry of quantities', () => {
   });
 
   it.each(quantityNames.map(quantityOf))('$name ends in its unit and calls nothing plausible that it refuses', ({ name, unit, whole = false, plausible, possible }) => {
-    const end = { g: 'G', mm: 'Mm', N: 'N', Hz: 'Hz', s: 'S', gmm: 'GMm', ct: 'Ct', deg: 'Deg', degC: 'C', pct: 'Pct', '1': whole ? 'Count' : '' }[unit];
+    const end = { g: 'G', mm: 'Mm', N: 'N', Hz: 'Hz', s: 'S', gmm: 'GMm', gcm3: 'GPerCm3', Nm: 'Nm', ct: 'Ct', deg: 'Deg', degC: 'C', pct: 'Pct', '1': whole ? 'Count' : '' }[unit];
     expect(name.endsWith(end)).toBe(true);
     expect(plausible[0]).toBeGreaterThanOrEqual(possible[0]);
     expect(plausible[1]).toBeLessThanOrEqual(possible[1]);

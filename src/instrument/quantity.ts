@@ -53,12 +53,14 @@ const ofTuning = onKey('tuning');
 /** Leads that may be noted in one key, counted from the front. */
 export const leadNumbers = [1, 2, 3, 4, 5, 6] as const;
 export type LeadNumber = (typeof leadNumbers)[number];
-type LeadQuantityName = `lead${LeadNumber}${'PositionMm' | 'DiameterMm' | 'BoreMm'}`;
+type LeadQuantityName = `lead${LeadNumber}${'PositionMm' | 'DiameterMm' | 'BoreMm' | 'DensityGPerCm3'}`;
 
 const leadsInKey = Object.fromEntries(leadNumbers.flatMap((number) => [
   ofLeads(`lead${String(number)}PositionMm`, [-150, 280], [-400, 400]),
   ofLeads(`lead${String(number)}DiameterMm`, [5, 16], [2, 40]),
   ofLeads(`lead${String(number)}BoreMm`, [2, 10], [0.5, 38]),
+  /** Of an insert that is not of lead. */
+  ofLeads(`lead${String(number)}DensityGPerCm3`, [6, 12], [0.5, 23], { unit: 'gcm3', decimals: 2 }),
 ]).map((quantity) => [quantity.name, quantity])) as Readonly<Record<LeadQuantityName, Quantity>>;
 
 /** The one registry of measured things. Adding a quantity is one entry here and its words in the catalogue. */
@@ -87,6 +89,7 @@ export const quantities = {
   bareRearMm: ofString('bareRearMm', [0, 40], [0, 500]),
   stepFrontMm: ofString('stepFrontMm', [0, 30], [0, 500]),
   stepRearMm: ofString('stepRearMm', [0, 30], [0, 500]),
+  pinTorqueNm: ofString('pinTorqueNm', [4, 22], [0, 60], { unit: 'Nm', decimals: 1 }),
   pitchOffsetCt: ofString('pitchOffsetCt', [-60, 60], [-1300, 1300], { unit: 'ct', decimals: 1 }),
   backLengthMm: ofBelly('backLengthMm', [20, 400], [3, 1500]),
   frontHeightMm: ofBelly('frontHeightMm', [-60, 60], [-300, 300], { decimals: 2 }),
@@ -103,6 +106,7 @@ export const quantities = {
   keyMassG: ofLeads('keyMassG', [50, 250], [5, 600], { unit: 'g' }),
   keyWidthMm: ofLeads('keyWidthMm', [9, 25], [3, 60], { scope: 'colour' }),
   keyFrontLengthMm: ofLeads('keyFrontLengthMm', [170, 310], [1, 1000], { scope: 'colour' }),
+  frontPinMm: ofLeads('frontPinMm', [140, 290], [1, 1000], { scope: 'colour' }),
   keyBackLengthMm: ofLeads('keyBackLengthMm', [90, 300], [1, 1000], { scope: 'colour' }),
   blowMm: ofRegulation('blowMm', [40, 52], [5, 120], { tolerance: 1 }),
   letOffMm: ofRegulation('letOffMm', [0.5, 4], [0, 30], { tolerance: 0.5 }),

@@ -6,3 +6,7 @@ export type { WireSeries, WireSize } from './wire-sizes.ts';
 export { astmA228Strengths, en10270SmFormula, en10270SmStrengths, musicWirePowerLaw } from './wire-strength-tables.ts';
 export type { StrengthRow } from './wire-strength-tables.ts';
 export { woodMoistureOf } from './wood-moisture.ts';
+export { grainDirections, woodMovements, woodSpecies } from './wood-movement.ts';
+export type { GrainDirection, WoodMovement, WoodSpecies } from './wood-movement.ts';
+export { surfaceNames, surfaces } from './surfaces.ts';
+export type { Absorption, Surface, SurfaceName } from './surfaces.ts';

@@ -1,6 +1,7 @@
 import type {
-  Cents, Degrees, Gigapascals, GramMillimetres, GramSquareMillimetres, Grams, GramsPerCubicMillimetre, GramsPerMetre, Hertz, Kelvins, KilogramsPerCubicMetre, KilogramsPerSecond,
-  Megapascals, MetresPerSecondSquared, Millimetres, Milliseconds, NewtonSquareMetres, Newtons, NewtonsPerMillimetre, PerKelvin, Percent, Ratio, SquareMillimetres,
+  Celsius, Cents, CubicMetres, Decibels, DecibelsA, DecibelsPerKilometre, Degrees, Gigapascals, GramMillimetres, GramSquareMillimetres, Grams, GramsPerCubicCentimetre, GramsPerCubicMetre,
+  GramsPerCubicMillimetre, GramsPerMetre, Hertz, Hours, Kelvins, KilogramsPerCubicMetre, KilogramsPerSecond, Kilopascals,
+  Megapascals, MetresPerSecondSquared, Millimetres, Milliseconds, NewtonSquareMetres, Newtons, NewtonsPerMillimetre, PerKelvin, Percent, Ratio, Seconds, SquareMetres, SquareMillimetres,
 } from '#units';
 import { z } from 'zod';
 import { soundField } from './sound.ts';
@@ -44,12 +45,25 @@ export const field = {
   kilogramsPerSecond: (range: Range = {}) => branded<KilogramsPerSecond>(range),
   newtonSquareMetres: (range: Range = {}) => branded<NewtonSquareMetres>(range),
   newtonsPerMillimetre: (range: Range = {}) => branded<NewtonsPerMillimetre>(range),
+  celsius: (range: Range = {}) => branded<Celsius>(range),
+  squareMetres: (range: Range = {}) => branded<SquareMetres>(range),
+  cubicMetres: (range: Range = {}) => branded<CubicMetres>(range),
+  kilopascals: (range: Range = {}) => branded<Kilopascals>(range),
+  gramsPerCubicMetre: (range: Range = {}) => branded<GramsPerCubicMetre>(range),
+  gramsPerCubicCentimetre: (range: Range = {}) => branded<GramsPerCubicCentimetre>(range),
+  decibels: (range: Range = {}) => branded<Decibels>(range),
+  decibelsA: (range: Range = {}) => branded<DecibelsA>(range),
+  decibelsPerKilometre: (range: Range = {}) => branded<DecibelsPerKilometre>(range),
+  seconds: (range: Range = {}) => branded<Seconds>(range),
+  hours: (range: Range = {}) => branded<Hours>(range),
   kelvins: (range: Range = {}) => branded<Kelvins>(range),
   perKelvin: (range: Range = {}) => branded<PerKelvin>(range),
   percent: (range: Range = {}) => branded<Percent>(range),
   ratio: (range: Range = {}) => branded<Ratio>(range),
   /** A pure number without a unit of its own, such as a count of sigmas or a smoothing strength. */
   number: (range: Range = {}) => branded<number>(range),
+  /** Money in whole smallest units of its currency, held to the last unit. */
+  minor: ({ min = Number.MIN_SAFE_INTEGER, max = Number.MAX_SAFE_INTEGER, describe = '' }: Range = {}) => z.number().int().gte(min).lte(max).describe(describe),
   /** A recording; `run` is given its samples. */
   sound: soundField,
   count: ({ min = 0, max = 1_000_000, describe = '' }: Range = {}) => z.number().int().gte(min).lte(max).describe(describe),

@@ -1,8 +1,11 @@
+export { hammerLinesOf, leadLinesOf } from './action-lines.ts';
 export { chartTable, wireTable, woundSheetTable } from './tables.ts';
 export { stringingChart } from './chart-document.ts';
 export type { OrderDocumentInput } from './document-input.ts';
 export { orderDocument } from './order-document.ts';
 export type { OrderMaterial, OrderedNote } from './ordered-notes.ts';
+export { purchaseLinesOf } from './purchase-lines.ts';
+export type { PurchaseLine } from './purchase-lines.ts';
 export { hasStrings, stringOrderOf } from './string-order.ts';
 export type { GapName, OrderGap, StringOrder } from './string-order.ts';
 export { checkOrderTerms, orderFieldNames, orderFields } from './terms.ts';

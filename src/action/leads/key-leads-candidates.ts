@@ -17,7 +17,7 @@ export interface Candidate {
 export function candidatesOf(problem: KeyLeadsProblem): readonly Candidate[] {
   const { existingHoles, otherInserts = [] } = problem;
   const old = existingHoles.flatMap((hole): readonly Lead[] => [
-    hole, ...trimmed(hole, problem), ...otherInserts.filter(({ diameterMm }) => diameterMm === hole.diameterMm).map((insert) => insertOf(insert, hole.positionMm)),
+    hole, ...trimmed(hole, problem), ...otherInserts.filter(({ diameterMm, densityGPerMm3 }) => diameterMm === hole.diameterMm && densityGPerMm3 !== hole.densityGPerMm3).map((insert) => insertOf(insert, hole.positionMm)),
   ]);
   const fresh = [...new Set(problem.gridMm)].flatMap((positionMm) => freshLeads(positionMm, problem)).filter((lead) => mayDrill(lead, problem));
   return [...old.map((lead) => candidateOf({ ...lead, hole: 'existing' }, problem)), ...fresh.map((lead) => candidateOf({ ...lead, hole: 'new' }, problem))].sort((a, b) => b.front - a.front || a.costG - b.costG);
@@ -31,19 +31,31 @@ function trimmed(lead: Lead, { trimDrillsMm = [] }: KeyLeadsProblem): readonly L
   return [...new Set(trimDrillsMm)].filter((drill) => drill > (lead.boreMm ?? 0) && drill <= lead.diameterMm - 2 * LEAST_RIM_MM).map((boreMm) => ({ ...lead, boreMm }));
 }
 
-/** What may go into a new hole: a lead of each drill, the smallest of them drilled out, an insert of another metal. */
+/** What may go into a new hole: a lead of each drill and the inserts of other metals, the smallest of either drilled out. */
 function freshLeads(positionMm: Millimetres, problem: KeyLeadsProblem): readonly Lead[] {
   const drills = [...new Set(problem.diametersMm)].sort((a, b) => a - b);
   const solid = drills.map((diameterMm): Lead => ({ diameterMm, positionMm }));
-  return [...solid, ...solid.slice(0, 1).flatMap((lead) => trimmed(lead, problem)), ...(problem.otherInserts ?? []).map((insert) => insertOf(insert, positionMm))];
+  const inserts = (problem.otherInserts ?? []).map((insert) => insertOf(insert, positionMm)).toSorted((a, b) => a.diameterMm - b.diameterMm);
+  const smallest = [...solid.slice(0, 1), ...inserts.slice(0, 1)];
+  return [...solid, ...inserts, ...smallest.flatMap((lead) => trimmed(lead, problem))];
 }
 
 const insertOf = ({ diameterMm, densityGPerMm3 }: OtherInsert, positionMm: Millimetres): Lead => ({ diameterMm, positionMm, densityGPerMm3 });
 
+/** The lead found in the old hole that a lead goes into. */
+function foundIn(lead: PlacedLead, { existingHoles }: Pick<KeyLeadsProblem, 'existingHoles'>): Lead | undefined {
+  return lead.hole === 'new' ? undefined : existingHoles.find(({ positionMm, diameterMm }) => positionMm === lead.positionMm && diameterMm === lead.diameterMm);
+}
+
 /** Whether a lead is drilled out further than it was found. */
-export function isTrimmed(lead: PlacedLead, { existingHoles }: Pick<KeyLeadsProblem, 'existingHoles'>): boolean {
-  const found = existingHoles.find(({ positionMm, diameterMm }) => lead.hole === 'existing' && positionMm === lead.positionMm && diameterMm === lead.diameterMm);
-  return (lead.boreMm ?? 0) > (found?.boreMm ?? 0);
+export function isTrimmed(lead: PlacedLead, problem: Pick<KeyLeadsProblem, 'existingHoles'>): boolean {
+  return (lead.boreMm ?? 0) > (foundIn(lead, problem)?.boreMm ?? 0);
+}
+
+/** Whether the lead of an old hole is taken out for an insert of another metal. */
+export function isExchanged(lead: PlacedLead, problem: Pick<KeyLeadsProblem, 'existingHoles'>): boolean {
+  const found = foundIn(lead, problem);
+  return found !== undefined && found.densityGPerMm3 !== lead.densityGPerMm3;
 }
 
 /**
@@ -77,11 +89,17 @@ function candidateOf(lead: PlacedLead, problem: KeyLeadsProblem): Candidate {
   return { lead, momentGMm: leadMomentOf(lead, problem), costG: leadInertiaOf(lead, problem) / problem.keyFrontMm ** 2 + workOf(lead, problem), back, front };
 }
 
-/** What the work on one lead counts for; one in an old hole saves the plug. */
+/** What the work on one lead counts for; one that stays in an old hole saves taking it out and plugging. */
 function workOf(lead: PlacedLead, problem: KeyLeadsProblem): number {
-  const { newHoleCostG, leadCostG = 0, plugCostG = 0, trimCostG = 0, otherInserts = [] } = problem;
+  const { leadCostG = 0, trimCostG = 0, otherInserts = [] } = problem;
   const insert = lead.densityGPerMm3 === undefined ? 0 : otherInserts.find(({ diameterMm, densityGPerMm3 }) => diameterMm === lead.diameterMm && densityGPerMm3 === lead.densityGPerMm3)?.costG ?? 0;
-  return leadCostG + insert + (lead.hole === 'new' ? newHoleCostG : 0 - plugCostG) + (isTrimmed(lead, problem) ? trimCostG : 0);
+  return leadCostG + insert + holeCostOf(lead, problem) + (isTrimmed(lead, problem) ? trimCostG : 0);
+}
+
+/** A hole is drilled, or a lead taken out for another, or neither. */
+function holeCostOf(lead: PlacedLead, problem: KeyLeadsProblem): number {
+  if (lead.hole === 'new') return problem.newHoleCostG;
+  return isExchanged(lead, problem) ? 0 : 0 - (problem.plugCostG ?? 0);
 }
 
 const micrometres = (lengthMm: number): number => Math.round(lengthMm * 1000);

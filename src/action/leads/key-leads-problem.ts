@@ -15,7 +15,7 @@ export interface OtherInsert {
 export interface BenchCosts {
   /** Each lead, in an old hole or a new one: few pieces rather than many. */
   readonly leadCostG?: Grams | undefined;
-  /** Each old hole that gets no lead: the lead is taken out and the hole plugged. */
+  /** Each old hole whose lead is taken out: the hole is plugged, or gets an insert of another metal. */
   readonly plugCostG?: Grams | undefined;
   /** Each lead that is drilled out. */
   readonly trimCostG?: Grams | undefined;
@@ -37,7 +37,7 @@ export interface KeyLeadsProblem extends LeadBed, BenchCosts {
   readonly gridMm: readonly Millimetres[];
   /** Drills there are for new holes. */
   readonly diametersMm: readonly Millimetres[];
-  /** Drills there are for drilling a lead out through its middle; none: no lead is drilled out. */
+  /** Drills there are for drilling a lead or insert out through its middle; none: none is drilled out. */
   readonly trimDrillsMm?: readonly Millimetres[] | undefined;
   readonly otherInserts?: readonly OtherInsert[] | undefined;
   /** Holes that are in the key, with or without lead, by their true drilled diameters; a bore is of the lead in it, which may become wider, not narrower. */

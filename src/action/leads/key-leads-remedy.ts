@@ -12,7 +12,7 @@ export interface ActionAbove {
 export interface LeadRemedies {
   /** Most leads allowed, with all else as it is. */
   readonly maxLeads?: number;
-  /** Smallest further drill, by half millimetres. */
+  /** Smallest further drill, by half millimetres, for inserts as the shop sets them. */
   readonly diameterMm?: Millimetres;
   /** Least density of the inserts. */
   readonly densityGPerMm3?: GramsPerCubicMillimetre;
@@ -33,7 +33,7 @@ const HEAVIEST_G_PER_MM3 = 0.0193;
 
 /**
  * What would reach a target that the leads cannot reach.
- * Leads and drills are tried one by one, and only whether they reach is asked. Density: ρ = ρ_wood + (ρ_lead − ρ_wood)·(FW* ∓ tol − FW₀)/(FW_reach − FW₀), since all
+ * Leads and drills are tried one by one, and only whether they reach is asked. Density, where lead alone is set: ρ = ρ_wood + (ρ_lead − ρ_wood)·(FW* ∓ tol − FW₀)/(FW_reach − FW₀), since all
  * moments grow together. The balance of moments trades front weight against the hammer: ΔSW = ΔFW/R, ΔR = ΔFW/SW.
  * @returns `undefined` when the target is met.
  * @source OWN
@@ -43,7 +43,7 @@ export function leadRemediesOf(problem: KeyLeadsProblem, answer: KeyLeads, { ham
   const short = answer.frontWeightG < problem.targetFrontWeightG;
   const change = (short ? -1 : 1) * answer.missG;
   const maxLeads = Array.from({ length: MORE_LEADS }, (_, more) => problem.maxLeads + more + 1).find((most) => meetsTarget({ ...problem, maxLeads: most }));
-  const diameterMm = FURTHER_DRILLS_MM.find((drill) => meetsTarget({ ...problem, diametersMm: [...problem.diametersMm, drill] }));
+  const diameterMm = FURTHER_DRILLS_MM.find((drill) => meetsTarget(withDrill(problem, drill)));
   const densityGPerMm3 = densityFor(problem, answer);
   return {
     ...(maxLeads === undefined ? {} : { maxLeads }),
@@ -55,9 +55,15 @@ export function leadRemediesOf(problem: KeyLeadsProblem, answer: KeyLeads, { ham
   };
 }
 
-/** `undefined` where the target lies within reach, on the wrong side of the bare key, or beyond every metal. */
-function densityFor({ targetFrontWeightG, toleranceG, bareFrontWeightG, leadDensityGPerMm3, woodDensityGPerMm3 }: KeyLeadsProblem, { reachableG }: KeyLeads): GramsPerCubicMillimetre | undefined {
-  if (reachableG === undefined) return undefined;
+/** With one drill more: for lead, or for the shop's other metal where it sets that alone. */
+function withDrill(problem: KeyLeadsProblem, diameterMm: Millimetres): KeyLeadsProblem {
+  const [insert] = problem.otherInserts ?? [];
+  return problem.diametersMm.length > 0 || insert === undefined ? { ...problem, diametersMm: [...problem.diametersMm, diameterMm] } : { ...problem, otherInserts: [...(problem.otherInserts ?? []), { ...insert, diameterMm }] };
+}
+
+/** `undefined` where other metals are set already, where the target lies within reach, on the wrong side of the bare key, or beyond every metal. */
+function densityFor({ targetFrontWeightG, toleranceG, bareFrontWeightG, leadDensityGPerMm3, woodDensityGPerMm3, otherInserts = [] }: KeyLeadsProblem, { reachableG }: KeyLeads): GramsPerCubicMillimetre | undefined {
+  if (reachableG === undefined || otherInserts.length > 0) return undefined;
   const [least, most] = reachableG;
   const short = targetFrontWeightG > most;
   if (!short && targetFrontWeightG >= least) return undefined;

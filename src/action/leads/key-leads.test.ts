@@ -9,7 +9,7 @@ import { type PlainQuestion, gridOf, questionOf } from './testing/question.ts';
 
 const solved = (question: PlainQuestion): KeyLeads => mustBe(keyLeads(questionOf(question)));
 const plain = ({ leads }: Pick<KeyLeads, 'leads'>, { existingHoles }: Pick<KeyLeadsProblem, 'existingHoles'> = { existingHoles: [] }): readonly PlainLead[] => leads.map(({ positionMm: x, diameterMm: d, hole, boreMm: b = 0, densityGPerMm3: rho }) => ({
-  x, d, old: hole === 'existing', b, foundB: existingHoles.find((found) => hole === 'existing' && found.positionMm === x)?.boreMm ?? 0, ...(rho === undefined ? {} : { rho }),
+  x, d, old: hole === 'existing', b, foundB: existingHoles.find((found) => hole === 'existing' && found.positionMm === x)?.boreMm ?? 0, ...(rho === undefined ? {} : { rho, exchanged: hole === 'existing' }),
 }));
 
 /** Small questions: few places, few drills, holes anywhere, in front of the balance point and behind it. */
@@ -120,6 +120,7 @@ describe('leads of one key against a general solver', () => {
     ['work at the bench counts', { bare: 2, target: 24.4, most: 4, grid, old: [[180.4, 12.7], [120.2, 11.1], [98.3, 12.7, 4]], bench: [10, 25, 20], trims: [3, 4, 5, 6] }],
     ['a little to lose behind the balance point', { bare: 3, target: 1.5, tolerance: 0.1, most: 5, grid: [...gridOf(-180, -45, 1), ...gridOf(45, 190, 1)], bench: [10, 25, 20], trims: [3, 4, 5, 6] }],
     ['inserts of another metal', { bare: -3, target: 31.1, most: 3, grid, inserts: [[12.7, 0.0173, 30], [9.5, 0.0085, 2]], newHole: 20 }],
+    ['one other metal alone, old leads exchanged', { bare: 1, target: 14.2, most: 4, grid, drills: [], old: [[180.4, 12.7], [120.2, 11.1]], inserts: [[12.7, 0.0098, 0], [11.1, 0.0098, 0]], bench: [10, 25, 20] }],
     ['out of reach', { target: 60, most: 3, grid }],
   ];
   it.each(cases)('%s', async (_, question) => {

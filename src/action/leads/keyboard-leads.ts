@@ -1,6 +1,6 @@
 import type { KeyNumber } from '#instrument';
 import { type Result, all, map, under } from '#result';
-import { type Grams, type Millimetres, grams } from '#units';
+import { type Grams, type GramsPerCubicMillimetre, type Millimetres, grams } from '#units';
 import type { KeyLeads, KeyLeadsProblem } from './key-leads-problem.ts';
 import { keyLeads } from './key-leads.ts';
 import type { Lead } from './lead.ts';
@@ -10,13 +10,15 @@ export interface KeyLeadsQuestion extends KeyLeadsProblem {
   readonly key: KeyNumber;
 }
 
-/** How many of one diameter. */
+/** How many of one diameter and metal. */
 export interface LeadCount {
   readonly diameterMm: Millimetres;
+  /** Of a metal that is not the usual one. */
+  readonly densityGPerMm3?: GramsPerCubicMillimetre;
   /** Leads in old holes and in new ones. */
   readonly refilled: number;
   readonly drilled: number;
-  /** Old holes of that diameter to be plugged. */
+  /** Old holes that held such a lead, to be plugged. */
   readonly plugged: number;
   /** Metal of all those leads: what is to be at hand, gross. */
   readonly metalG: Grams;
@@ -29,7 +31,7 @@ export interface SolvedKey extends KeyLeads {
 
 export interface KeyboardLeads {
   readonly keys: readonly SolvedKey[];
-  /** By diameter, smallest first. */
+  /** By diameter, smallest first, and metal, the usual one first. */
   readonly sizes: readonly LeadCount[];
   readonly leads: number;
   readonly newHoles: number;
@@ -68,19 +70,22 @@ export function keyboardOf(keys: readonly SolvedKey[], questions: readonly Pick<
 }
 
 function sizesOf(keys: readonly SolvedKey[], questions: readonly Pick<KeyLeadsQuestion, 'keyWidthMm' | 'leadDensityGPerMm3'>[]): readonly LeadCount[] {
-  const diameters = [...new Set(keys.flatMap(({ leads, plugs }) => [...leads, ...plugs].map(({ diameterMm }) => diameterMm)))].sort((a, b) => a - b);
-  return diameters.map((diameterMm) => {
-    const ofSize = <T extends Lead>(list: readonly T[]): readonly T[] => list.filter((lead) => lead.diameterMm === diameterMm);
-    const leads = keys.flatMap((key) => ofSize(key.leads));
+  const all = keys.flatMap(({ leads, plugs }): readonly Lead[] => [...leads, ...plugs]);
+  const kinds = [...new Map(all.map((lead) => [`${String(lead.diameterMm)} ${String(lead.densityGPerMm3)}`, lead])).values()]
+    .sort((a, b) => a.diameterMm - b.diameterMm || (a.densityGPerMm3 ?? 0) - (b.densityGPerMm3 ?? 0));
+  return kinds.map(({ diameterMm, densityGPerMm3 }) => {
+    const ofKind = <T extends Lead>(list: readonly T[]): readonly T[] => list.filter((lead) => lead.diameterMm === diameterMm && lead.densityGPerMm3 === densityGPerMm3);
+    const leads = keys.flatMap((key) => ofKind(key.leads));
     const metal = keys.reduce((sum, key, place) => {
       const { keyWidthMm = 0, leadDensityGPerMm3 = 0 } = questions[place] ?? {};
-      return sum + ofSize(key.leads).length * leadDensityGPerMm3 * Math.PI * (diameterMm / 2) ** 2 * keyWidthMm;
+      return sum + ofKind(key.leads).length * (densityGPerMm3 ?? leadDensityGPerMm3) * Math.PI * (diameterMm / 2) ** 2 * keyWidthMm;
     }, 0);
     return {
       diameterMm,
+      ...(densityGPerMm3 === undefined ? {} : { densityGPerMm3 }),
       refilled: leads.filter(({ hole }) => hole === 'existing').length,
       drilled: leads.filter(({ hole }) => hole === 'new').length,
-      plugged: keys.reduce((sum, { plugs }) => sum + ofSize(plugs).length, 0),
+      plugged: keys.reduce((sum, { plugs }) => sum + ofKind(plugs).length, 0),
       metalG: grams(metal),
     };
   });

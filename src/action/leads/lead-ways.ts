@@ -1,5 +1,5 @@
 import { type Grams, grams } from '#units';
-import { isTrimmed, leadSetOf } from './key-leads-candidates.ts';
+import { isExchanged, isTrimmed, leadSetOf } from './key-leads-candidates.ts';
 import type { KeyLeads, KeyLeadsProblem, LeadSet, PlacedLead } from './key-leads-problem.ts';
 import { keyLeads } from './key-leads.ts';
 import { leadInertiaOf } from './lead.ts';
@@ -14,6 +14,8 @@ export interface LeadCounts {
   readonly drilled: number;
   readonly trimmed: number;
   readonly plugged: number;
+  /** Leads taken out for an insert of another metal. */
+  readonly exchanged: number;
   /** Effective mass of the leads at the measuring point. */
   readonly inertiaG: Grams;
 }
@@ -30,6 +32,7 @@ export function leadCountsOf(leads: readonly PlacedLead[], problem: KeyLeadsProb
   const refilled = leads.filter(({ hole }) => hole === 'existing').length;
   return {
     pieces: leads.length, drilled: leads.length - refilled, trimmed: leads.filter((lead) => isTrimmed(lead, problem)).length, plugged: problem.existingHoles.length - refilled,
+    exchanged: leads.filter((lead) => isExchanged(lead, problem)).length,
     inertiaG: grams(leads.reduce((sum, lead) => sum + leadInertiaOf(lead, problem), 0) / problem.keyFrontMm ** 2),
   };
 }

@@ -8,11 +8,14 @@ export interface KeyReach {
   readonly keyBackLengthMm?: Millimetres | undefined;
 }
 
+/** Decimals of a millimetre that a distance is told with: less is rounding of the machine. */
+const NANOMETRES = 6;
+
 /** Issues of leads that do not lie on the key with their whole hole, each with how far it is out. */
 export function leadsOffKey(leads: readonly Lead[], { keyFrontLengthMm = millimetres(Infinity), keyBackLengthMm = millimetres(Infinity) }: KeyReach): readonly Issue[] {
   return leads.flatMap(({ positionMm, diameterMm }, index) => {
     const [min, max] = [diameterMm / 2 - keyBackLengthMm, keyFrontLengthMm - diameterMm / 2];
-    const byMm = Math.max(min - positionMm, positionMm - max);
+    const byMm = Number(Math.max(min - positionMm, positionMm - max).toFixed(NANOMETRES));
     if (byMm <= 0) return [];
     return [{
       code: 'range', path: `leads[${String(index)}].positionMm`, given: positionMm,

@@ -4,7 +4,7 @@ import { weightRatioOf } from '../parts.ts';
 import { amountIssues } from './check-amount.ts';
 import { unknownIssues } from './check-name.ts';
 import { amountOf, stepCountOf } from './offer.ts';
-import type { ChangeKind, LeastWorkProblem, WorkKey, WorkOperation } from './problem.ts';
+import type { ChangeKind, LeastWorkProblem, WorkKey, WorkOperation, WorkTarget } from './problem.ts';
 
 /** At one key every set of the operations offered is tried; as many as of this many operations are quick, and more operations where groups allow one of several. */
 export const MOST_OFFERS = 12;
@@ -37,9 +37,9 @@ function nameIssues({ operations }: LeastWorkProblem, { amounts = [], without = 
 function limitIssues({ target }: LeastWorkProblem, key: WorkKey, path: string): readonly Issue[] {
   const none: readonly Issue[] = (key.targetG ?? target.targetG) === undefined ? [{ code: 'required', path: `${path}.targetG`, given: undefined, allowed: 'a target here or in target.targetG', params: { reason: 'workTarget' } }] : [];
   const [from, to] = [key.frictionFromG ?? target.frictionFromG ?? -Infinity, key.frictionToG ?? target.frictionToG ?? Infinity];
-  const least = from + 2 * (target.guardG ?? 0);
+  const least = from + 2 * (key.guardG ?? target.guardG ?? 0);
   const turned: readonly Issue[] = to >= least ? [] : [{ code: 'order', path: key.frictionToG === undefined ? 'target.frictionToG' : `${path}.frictionToG`, given: to, allowed: `at least ${String(least)}, the least friction with the guard at both ends`, params: { min: least } }];
-  return [...none, ...turned];
+  return [...none, ...turned, ...guardIssues(`${path}.guardG`, key.guardG, target)];
 }
 
 function offerIssues({ operations }: LeastWorkProblem, key: WorkKey, path: string): readonly Issue[] {
@@ -83,4 +83,10 @@ function lowestOf({ operations }: LeastWorkProblem, key: WorkKey, kind: ChangeKi
 function positiveIssues(path: string, given: number, change: number | undefined): readonly Issue[] {
   if (change === undefined || given + change > 0) return [];
   return [{ code: 'range', path, given, allowed: `more than ${String(-change)}, which the operations may take off together`, params: { above: -change } }];
+}
+
+/** A guard as wide as the tolerance leaves no room for a key. */
+export function guardIssues(path: string, guardG: number | undefined, { toleranceG }: Pick<WorkTarget, 'toleranceG'>): readonly Issue[] {
+  if (guardG === undefined || guardG === 0 || guardG < toleranceG) return [];
+  return [{ code: 'order', path, given: guardG, allowed: `less than the tolerance, ${String(toleranceG)}`, params: { below: toleranceG } }];
 }

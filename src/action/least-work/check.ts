@@ -1,8 +1,8 @@
 import type { Issue } from '#result';
 import { amountIssues } from './check-amount.ts';
-import { keyIssues } from './check-key.ts';
+import { guardIssues, keyIssues } from './check-key.ts';
 import { duplicateIssues, unknownIssues } from './check-name.ts';
-import type { LeastWorkProblem, WorkTarget } from './problem.ts';
+import type { LeastWorkProblem } from './problem.ts';
 
 /** Set-ups are tried in every combination; this many are quick. */
 export const MOST_SETUPS = 8;
@@ -15,7 +15,7 @@ export function workIssues(problem: LeastWorkProblem): readonly Issue[] {
   const unknown = problem.setups === undefined ? unstatedIssues(problem) : operations.flatMap(({ setups: needed = [] }, place) => needed.flatMap((name, at) => unknownIssues(`operations[${String(place)}].setups[${String(at)}]`, name, known)));
   const amounts = operations.flatMap(({ amount, changes }, place) => (amount === undefined ? [] : amountIssues(`operations[${String(place)}].amount`, amount, changes)));
   const many: readonly Issue[] = setups.length <= MOST_SETUPS ? [] : [{ code: 'length', path: 'setups', given: setups.length, allowed: `at most ${String(MOST_SETUPS)} set-ups`, params: { max: MOST_SETUPS, of: 'array' } }];
-  const own = [...named, ...many, ...unknown, ...amounts, ...targetIssues(target)];
+  const own = [...named, ...many, ...unknown, ...amounts, ...guardIssues('target.guardG', target.guardG, target)];
   return [...own, ...keys.flatMap((key, place) => keyIssues(problem, key, `keys[${String(place)}]`))];
 }
 
@@ -23,10 +23,4 @@ export function workIssues(problem: LeastWorkProblem): readonly Issue[] {
 function unstatedIssues({ operations }: LeastWorkProblem): readonly Issue[] {
   const needed = [...new Set(operations.flatMap(({ setups = [] }) => setups))].join(', ');
   return needed === '' ? [] : [{ code: 'required', path: 'setups', given: undefined, allowed: `the set-ups that operations need, with their minutes: ${needed}` }];
-}
-
-/** A guard as wide as the tolerance leaves no room for any key. */
-function targetIssues({ guardG, toleranceG }: WorkTarget): readonly Issue[] {
-  if (guardG === undefined || guardG === 0 || guardG < toleranceG) return [];
-  return [{ code: 'order', path: 'target.guardG', given: guardG, allowed: `less than the tolerance, ${String(toleranceG)}`, params: { below: toleranceG } }];
 }

@@ -60,7 +60,7 @@ function partsOf({ parts, ...key }: WorkKey): KeyTask['parts'] {
 }
 
 function limitsOf({ target }: LeastWorkProblem, key: WorkKey): TouchLimits {
-  const guard = target.guardG ?? 0;
+  const guard = key.guardG ?? target.guardG ?? 0;
   const wanted = key.targetG ?? target.targetG ?? 0;
   return {
     quantity: target.quantity,

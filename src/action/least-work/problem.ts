@@ -65,7 +65,7 @@ export interface WorkTarget {
 }
 
 /** One key as found, with what is known of its parts and of what may be done to it. */
-export interface WorkKey extends Partial<Pick<WorkTarget, 'targetG' | 'minUpWeightG' | 'frictionFromG' | 'frictionToG'>> {
+export interface WorkKey extends Partial<Pick<WorkTarget, 'targetG' | 'minUpWeightG' | 'frictionFromG' | 'frictionToG' | 'guardG'>> {
   readonly key: KeyNumber;
   readonly downWeightG: Grams;
   readonly upWeightG: Grams;

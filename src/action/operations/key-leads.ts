@@ -18,8 +18,8 @@ const MOST_PLACES = 2000;
 const MOST_DRILLS = 20;
 const MOST_HOLES = 30;
 
-const lead = z.strictObject({ diameterMm: leadFields.diameterMm, positionMm: leadFields.positionMm, boreMm: leadFields.boreMm });
-const placed = lead.extend({ densityGPerMm3: leadFields.densityGPerMm3, hole: z.enum(['existing', 'new']) });
+const lead = z.strictObject({ diameterMm: leadFields.diameterMm, positionMm: leadFields.positionMm, boreMm: leadFields.boreMm, densityGPerMm3: leadFields.densityGPerMm3 });
+const placed = lead.extend({ hole: z.enum(['existing', 'new']) });
 const insert = z.strictObject({ diameterMm: leadFields.diameterMm, densityGPerMm3: leadFields.leadDensityGPerMm3.unwrap(), costG: weight('What it counts for beyond a lead').default(grams(0)) });
 const length = (describe: string) => field.millimetres({ min: 0.01, max: 10_000, describe }).optional();
 
@@ -36,7 +36,7 @@ const input = z.strictObject({
   existingHoles: z.array(lead).max(MOST_HOLES).describe('Holes in the key, with or without lead, by their true drilled diameters'),
   newHoleCostG: weight('What a new hole costs, in grams of effective mass: 50 uses old holes first, 0 looks at inertia alone').default(grams(50)),
   leadCostG: weight('What each lead counts for, in an old hole or a new one: few pieces rather than many').default(grams(0)),
-  plugCostG: weight('What an old hole counts for whose lead is taken out and that is plugged').default(grams(0)),
+  plugCostG: weight('What an old hole counts for whose lead is taken out, to be plugged or to get another metal').default(grams(0)),
   trimCostG: weight('What drilling a lead out counts for').default(grams(0)),
   trimDrillsMm: z.array(leadFields.diameterMm).max(MOST_DRILLS).describe('Drills for drilling a lead out through its middle; of new leads the smallest may be; 1.5 mm of metal stay around it; none: no lead is drilled out').default([]),
   otherInserts: z.array(insert).max(MOST_DRILLS).describe('Inserts of other metals the shop has, for new holes and for old ones of their diameter').default([]),
@@ -53,7 +53,7 @@ const input = z.strictObject({
 
 const set = { leads: z.array(placed), frontWeightG: field.grams(), costG: field.grams({ describe: 'Effective mass of the leads, and what the work counts for' }) } as const;
 const counts = {
-  pieces: field.count({ describe: 'Leads in the key' }), drilled: field.count({ describe: 'New holes' }), trimmed: field.count({ describe: 'Leads drilled out' }), plugged: field.count({ describe: 'Old holes plugged' }),
+  pieces: field.count({ describe: 'Leads in the key' }), drilled: field.count({ describe: 'New holes' }), trimmed: field.count({ describe: 'Leads drilled out' }), plugged: field.count({ describe: 'Old holes plugged' }), exchanged: field.count({ describe: 'Leads taken out for another metal' }),
   inertiaG: field.grams({ describe: 'Effective mass of the leads at the measuring point' }),
 } as const;
 
@@ -81,7 +81,7 @@ export const keyLeadsOperation = defineOperation({
     }).describe('Single changes, each of which alone would bring the target within reach').optional(),
   }),
   formula: [
-    'min Σ I/a² + c_new·(new holes) + c_lead·(leads) + c_trim·(drilled out) + c_plug·(plugs)',
+    'min Σ I/a² + c_new·(new holes) + c_lead·(leads) + c_trim·(drilled out) + c_plug·(taken out)',
     'I = m·x² + (ρ·(d⁴ − b⁴) − ρ_wood·d⁴)·π/32·w',
     '|FW₀ + Σ m·x/a − FW*| ≤ tolerance; leads ≤ most',
     '|x_i − x_j| ≥ (d_i + d_j)/2 + gap, a new hole also from every old one',

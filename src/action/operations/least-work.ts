@@ -25,7 +25,7 @@ const named = { operation: name('Name of the operation') } as const;
 
 const limits = {
   minUpWeightG: limit('Least up weight'), frictionFromG: limit('Least friction'), frictionToG: limit('Largest friction'),
-  targetG: limit('Down weight or balance weight wanted'),
+  targetG: limit('Down weight or balance weight wanted'), guardG: limit('Room left inside every limit for the doubt of the weighings'),
 } as const;
 
 const operationSchema = z.strictObject({
@@ -68,7 +68,6 @@ const inputSchema = z.strictObject({
   setups: z.array(z.strictObject({ name: name('Name, once'), minutes: minutes('Once for all keys') })).max(MOST_SETUPS).describe('Work done once for all keys that need it').optional(),
   target: z.strictObject({
     quantity: z.enum(['downWeight', 'balanceWeight']), toleranceG: field.grams({ min: 0, max: 10_000, describe: 'Either side of the target' }), ...limits,
-    guardG: limit('Room left inside every limit for the doubt of the weighings'),
   }).describe('What every key must come to; figures of a key win'),
 });
 

@@ -1,4 +1,5 @@
-import { type GramSquareMillimetres, type Grams, type Millimetres, type Ratio, gramSquareMillimetres, grams, millimetres, ratio } from '#units';
+import { type GramSquareMillimetres, type Grams, type Millimetres, type Milliseconds, type Newtons, type Ratio, gramSquareMillimetres, grams, millimetres, milliseconds, ratio } from '#units';
+import { returnTimeOf, strokeForceOf } from '../dynamic-touch.ts';
 import { type EffectiveMass, effectiveMassOf, hammerInertiaOf } from '../effective-mass.ts';
 import { type Strike, strikeOf } from '../hammer-bore.ts';
 import { type KeyTopEffect, keyTopEffectOf } from '../key-top.ts';
@@ -27,6 +28,19 @@ export interface RegulationAfter {
   readonly blowNeededMm: Millimetres;
 }
 
+/** A soft and a hard stroke, from rest to the bottom, that keys are compared by. @source OWN */
+export const STROKES_MS = { soft: milliseconds(160), hard: milliseconds(25) } as const;
+
+/** What the key asks of a finger and how soon it is back, for rigid parts. */
+export interface StrokesAfter {
+  /** Travel of the measuring point. */
+  readonly travelMm: Millimetres;
+  readonly softN: Newtons;
+  readonly hardN: Newtons;
+  /** Back by the up weight alone; absent where the key stays down. */
+  readonly returnMs?: Milliseconds;
+}
+
 /** Everything that follows for one key from its plan and some shifts. */
 export interface PlanFigures extends ShownWeights {
   readonly keyRatio: Ratio;
@@ -46,6 +60,8 @@ export interface PlanFigures extends ShownWeights {
   readonly top?: KeyTopEffect;
   readonly mass?: EffectiveMass;
   readonly regulation?: RegulationAfter;
+  /** With the weights wanted, and the mass of the leads as they lie. */
+  readonly strokes?: StrokesAfter;
   /** `null` where the hammer would not reach the string. */
   readonly strike?: Strike | null;
 }
@@ -67,13 +83,15 @@ export function planFiguresOf(key: PlanKey, shifts: PlanShifts): PlanFigures {
   const parts = { hammerWeightG, wippenWeightG: key.wippenWeightG, keyRatio, helperSpringG: key.springG };
   const wanted = shownAt(wantedBalanceOf(key), key.frictionG);
   const top = topOf(key, shifts);
+  const weighed = massOf(key, moved, hammerWeightG, top, shifts);
   const standingFrontG = key.found.frontWeightG === undefined ? undefined : grams(key.found.frontWeightG + (top?.frontWeightChangeG ?? 0));
   return {
     ...wanted, keyRatio, wippenRatio, hammerRatio, distanceRatio, weightRatio, levers, hammerWeightG, frictionG: key.frictionG,
     frontWeightG: frontWeightFor({ ...parts, balanceWeightG: wanted.balanceWeightG, weightRatio }),
     ...(standingFrontG === undefined ? {} : { standingFrontG, standing: shownAt(balanceFromPartsOf({ ...parts, frontWeightG: standingFrontG, actionRatio: weightRatio }), key.frictionG) }),
     ...(top === undefined ? {} : { top }),
-    ...massOf(key, moved, hammerWeightG, top, shifts),
+    ...weighed,
+    ...strokesOf(key, wanted, weighed.mass),
     ...regulationOf(key, distanceRatio, shifts),
     ...strikeAfter(key, shifts),
   };
@@ -81,6 +99,15 @@ export function planFiguresOf(key: PlanKey, shifts: PlanShifts): PlanFigures {
 
 function wantedBalanceOf({ asked, frictionG }: PlanKey): Grams {
   return asked.even === 'balanceWeight' ? asked.targetG : grams(asked.targetG - frictionG);
+}
+
+function strokesOf({ frictionG, levers, regulation }: PlanKey, { balanceWeightG }: ShownWeights, mass: EffectiveMass | undefined): Pick<PlanFigures, 'strokes'> {
+  if (mass === undefined || regulation === undefined || balanceWeightG <= 0 || frictionG <= 0) return {};
+  const travelMm = millimetres((regulation.dipMm * levers.keyFrontMm) / regulation.keyEdgeMm);
+  const key = { balanceWeightG, frictionG, effectiveMassG: mass.effectiveMassG, dipMm: travelMm };
+  const force = (strokeMs: Milliseconds): Newtons => strokeForceOf({ ...key, strokeMs }).forceN;
+  const returnMs = returnTimeOf(key);
+  return { strokes: { travelMm, softN: force(STROKES_MS.soft), hardN: force(STROKES_MS.hard), ...(returnMs === undefined ? {} : { returnMs }) } };
 }
 
 function shownAt(balanceWeightG: Grams, frictionG: Grams): ShownWeights {

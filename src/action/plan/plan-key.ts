@@ -51,6 +51,6 @@ export interface PlanKey {
   readonly reach?: FrontReach;
   readonly mostFrontWeightG?: Grams;
   readonly inertia?: PlanInertia;
-  readonly regulation?: Pick<RegulationBase, 'letOffMm' | 'lossMm' | 'keyEdgeMm'> & Regulation;
+  readonly regulation?: Pick<RegulationBase, 'letOffMm' | 'lossMm' | 'keyEdgeMm'> & Regulation & { readonly frontPinMm?: Millimetres };
   readonly bored?: Omit<BoredHammer, 'hammerMm'>;
 }

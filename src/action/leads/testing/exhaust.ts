@@ -9,6 +9,8 @@ export interface PlainLead {
   readonly foundB?: number;
   /** Density of another metal. */
   readonly rho?: number;
+  /** The lead of an old hole taken out for another metal. */
+  readonly exchanged?: boolean;
 }
 
 /** Every lead that may be set, legal by itself. */
@@ -16,12 +18,13 @@ export function everyLead(p: KeyLeadsProblem): readonly PlainLead[] {
   const apart = (a: PlainLead, b: PlainLead): boolean => Math.round(Math.abs(a.x - b.x) * 1e6) >= Math.round(((a.d + b.d) / 2 + p.gapMm) * 1e6);
   const bores = (d: number, found: number): readonly number[] => (p.trimDrillsMm ?? []).filter((b) => b > found && d - b >= 3);
   const old = p.existingHoles.flatMap(({ positionMm: x, diameterMm: d, boreMm: foundB = 0 }): readonly PlainLead[] => [
-    { x, d, old: true, b: foundB, foundB }, ...bores(d, foundB).map((b) => ({ x, d, old: true, b, foundB })), ...(p.otherInserts ?? []).filter((insert) => insert.diameterMm === d).map((insert) => ({ x, d, old: true, rho: insert.densityGPerMm3 })),
+    { x, d, old: true, b: foundB, foundB }, ...bores(d, foundB).map((b) => ({ x, d, old: true, b, foundB })), ...(p.otherInserts ?? []).filter((insert) => insert.diameterMm === d).map((insert) => ({ x, d, old: true, rho: insert.densityGPerMm3, exchanged: true })),
   ]);
   const smallest = Math.min(...p.diametersMm);
+  const smallestInsert = Math.min(...(p.otherInserts ?? []).map(({ diameterMm }) => diameterMm));
   const fresh = p.gridMm.flatMap((x) => [
     ...p.diametersMm.flatMap((d): readonly PlainLead[] => [{ x, d, old: false }, ...(d === smallest ? bores(d, 0).map((b) => ({ x, d, old: false, b })) : [])]),
-    ...(p.otherInserts ?? []).map((insert) => ({ x, d: insert.diameterMm, old: false, rho: insert.densityGPerMm3 })),
+    ...(p.otherInserts ?? []).flatMap(({ diameterMm: d, densityGPerMm3: rho }): readonly PlainLead[] => [{ x, d, old: false, rho }, ...(d === smallestInsert ? bores(d, 0).map((b) => ({ x, d, old: false, b, rho })) : [])]),
   ]).filter((lead) => old.every((hole) => apart(lead, hole)))
     .filter(({ x, d }) => (p.keepOutsMm ?? []).every(([from, to]) => x + d / 2 <= from + 1e-9 || x - d / 2 >= to - 1e-9));
   return [...old, ...fresh];
@@ -56,6 +59,6 @@ export function frontWeightOf(p: KeyLeadsProblem, set: readonly PlainLead[]): nu
 export function costOf(p: KeyLeadsProblem, set: readonly PlainLead[]): number {
   const insertCost = ({ d, rho }: PlainLead): number => (rho === undefined ? 0 : p.otherInserts?.find((insert) => insert.diameterMm === d && insert.densityGPerMm3 === rho)?.costG ?? 0);
   const workOf = (lead: PlainLead): number => (p.leadCostG ?? 0) + insertCost(lead) + (lead.old ? 0 : p.newHoleCostG) + ((lead.b ?? 0) > (lead.foundB ?? 0) ? p.trimCostG ?? 0 : 0);
-  const plugs = p.existingHoles.length - set.filter(({ old }) => old).length;
-  return (p.plugCostG ?? 0) * plugs + set.reduce((sum, lead) => sum + sumOfDiscs(p, lead, 1) / p.keyFrontMm ** 2 + workOf(lead), 0);
+  const takenOut = p.existingHoles.length - set.filter(({ old, exchanged }) => old && exchanged !== true).length;
+  return (p.plugCostG ?? 0) * takenOut + set.reduce((sum, lead) => sum + sumOfDiscs(p, lead, 1) / p.keyFrontMm ** 2 + workOf(lead), 0);
 }

@@ -27,10 +27,13 @@ const DIMENSIONLESS = new Set([
   'dcOffset', 'clippedRuns',
   'firstMidi', 'lastMidi', 'dampingPerS', 'secondTermC', 'fittedPartials', 'summedPartials', 'degreesOfFreedom', 'methodVersion', 'stages', 'harmonicCentroid', 'harmonicCentroidUncertainty', 'tristimulus1', 'tristimulus2', 'tristimulus3', 'tristimulus3Uncertainty', 'slopeDbPerOctave', 'slopeUncertaintyDbPerOctave', 'slopePartials',
   'value', 'curve', 'offset', 'ratio', 'scatter', 'scatters', 'stepRms', 'brightness', 'brightnessUncertainty', 'brightnessBefore', 'brightnessAfter', 'brightnessChange', 'changeUncertainty', 'repeatability', 'beyond', 'bright', 'dull', 'medianRatio', 'decayRatio', 'n', 'found', 'needed', 'strikes', 'partials',
-  'missingKeys', 'duplicateKeys', 'pieces', 'drilled', 'trimmed', 'plugged',
+  'missingKeys', 'duplicateKeys', 'pieces', 'drilled', 'trimmed', 'plugged', 'exchanged',
+  'low', 'likely', 'high', 'correlation', 'runs', 'seed', 'month', 'saleMonth', 'paybackMonth', 'signChanges', 'shares',
+  'hours', 'seconds', 'lower', 'upper', 'bassRatio', 'absorption', 'coversMaterial', 'material', 'order', 'partial', 'directivity', 'yearMade', 'impulseCount', 'toldCount', 'nonlinearity', 'doubts', 'below', 'atLeast',
+  'legs', 'intensity', 'lifeFrom', 'lifeTo', 'used', 'sinceDayCount', 'intercept', 'interceptHalfWidth', 'hourCount', 'fromHourCount', 'toHourCount',
   'tensionSmoothness', 'inharmonicitySmoothness', 'impedanceSmoothness', 'sizeChange', 'tensionDeviation',
 ]);
-const ENDS_IN_UNIT = /(?:G|Mm|N|Deg|Hz|Ct|Cents|S|C|K|PerK|Pct|GMm|MPa|GPa|GPerM|KgM3|KgPerS|Nm2|GPerMm3|GMm2|Mm2|Ms|MPerS2|Hours|hoursPlayed|Years|Db|DbPerOctave|Acum)$/u;
+const ENDS_IN_UNIT = /(?:G|Mm|N|Deg|Hz|Ct|Cents|S|C|K|PerK|Pct|GMm|MPa|GPa|GPerM|KgM3|KgPerS|Nm2|GPerMm3|GMm2|Mm2|M2|M3|GPerM3|GPerCm3|KPa|dbPerKm|DbA|PerPct|Ms|MPerS2|Hours|hoursPlayed|Days|Kg|Years|Db|DbPerOctave|Acum|Minor|(?:mean|Mean|sd|Sd|p\d\d)H)$/u;
 
 /** Lists that may well hold nothing: a key without leads, no new holes, no set-ups. */
 const MAY_BE_EMPTY = new Set(['leads', 'gridMm', 'diametersMm', 'existingHoles', 'keepOutsMm', 'amounts', 'setups', 'passes', 'standing']);

@@ -1,3 +1,6 @@
+import { climateSpanOperation, climateWatchOperation, dewPointOperation, floorLoadOperation, lifeUsedOperation, seasonRegressionOperation, unwrapWaitOperation, woodMoistureOperation, woodMovementOperation } from '#climate';
+import { ivoryMassOperation, ivoryTotalOperation, papersNeededOperation } from '#law';
+import { absorptionNeededOperation, airAbsorptionOperation, criticalDistanceOperation, noiseExposureOperation, reverberationOperation, reverberationTargetOperation, roomFitOperation, roomImpulseOperation, roomLevelOperation, roomModesOperation, roomNotesOperation, roomPlanOperation, roomPositionsOperation } from '#room';
 import {
   actionStrokeOperation,
   balanceFromPartsOperation,
@@ -40,6 +43,7 @@ import {
   pushInfluenceOperation,
   pushTestOperation,
 } from '#belly';
+import { breakEvenSaleOperation, marginVatOperation, restoreDecisionOperation, stagePaymentsOperation, threePointHoursOperation } from '#estimate';
 import type { AnyOperation } from '#operation';
 import { recordingLevelOperation } from '#recording';
 import {
@@ -134,6 +138,36 @@ export const operations: readonly AnyOperation[] = [
   sustainMapOperation,
   toneOutliersOperation,
   toneCompareOperation,
+  threePointHoursOperation,
+  restoreDecisionOperation,
+  breakEvenSaleOperation,
+  marginVatOperation,
+  stagePaymentsOperation,
+  woodMoistureOperation,
+  woodMovementOperation,
+  dewPointOperation,
+  unwrapWaitOperation,
+  climateWatchOperation,
+  climateSpanOperation,
+  seasonRegressionOperation,
+  lifeUsedOperation,
+  floorLoadOperation,
+  airAbsorptionOperation,
+  reverberationOperation,
+  reverberationTargetOperation,
+  absorptionNeededOperation,
+  roomModesOperation,
+  roomNotesOperation,
+  roomPositionsOperation,
+  roomPlanOperation,
+  roomFitOperation,
+  roomImpulseOperation,
+  roomLevelOperation,
+  criticalDistanceOperation,
+  noiseExposureOperation,
+  papersNeededOperation,
+  ivoryMassOperation,
+  ivoryTotalOperation,
 ];
 
 const byName: ReadonlyMap<string, AnyOperation> = new Map(operations.map((operation) => [operation.name, operation]));

@@ -21,11 +21,13 @@ const MOST_MISSED = 4;
 /** How much of what a tooth lies beside its place is carried to the next, and how much of it is taken for a trend. */
 const CARRY = 0.6;
 const DRIFT = 0.15;
-/** A first partial that ought to radiate and is missing counts double. */
+/** A first partial that ought to radiate and is missing counts double, as the heaviest of so many of the lowest teeth. */
 const FIRST_MISSING = 2;
-/** What a line that is no tooth counts against a comb. */
+const LOWEST_TEETH = 4;
+/** What a line that is no tooth counts against a comb: less the further it lies below the strongest tooth, and nothing from the last figure on. */
 const STRANGER = 0.5;
 const STRANGER_BELOW = 0.25;
+const STRANGER_FAINTEST_DB = 40;
 /** A line may lie this share of its own frequency beside its tooth, and at most that share of the pitch. */
 const TOLERANCE_OWN = 2 ** (25 / 1200) - 1;
 const TOLERANCE = 0.12;
@@ -76,12 +78,12 @@ function toothNear(peaks: readonly Peak[], frequencyHz: number, toleranceHz: num
 
 /**
  * Lays a comb over the lines, from the first tooth upwards; how far the last teeth lay beside their place is carried on to the next.
- * Score = Σ weights of teeth found − Σ weights expected of teeth missing between them − Σ of a half of
- * the weights of lines that are no teeth, a quarter below the first tooth, where the thump of the action stands.
+ * Score = Σ weights of teeth found − Σ weights expected of teeth missing below and between them − Σ of a half of the weights of lines
+ * that are no teeth, a quarter below the first tooth, where the thump of the action stands, and less the weaker they are beside the strongest tooth.
  */
 export function combAt(peaks: readonly Peak[], f0Hz: number, inharmonicityB: number): Comb {
   const teeth: Tooth[] = [];
-  const missed: { readonly at: number; readonly n: number }[] = [];
+  const missed: Missed[] = [];
   let carry = 0;
   let drift = 0;
   let gap = 0;
@@ -105,14 +107,32 @@ export function combAt(peaks: readonly Peak[], f0Hz: number, inharmonicityB: num
   return { f0Hz, inharmonicityB, teeth, score: scoreOf(peaks, teeth, missed, f0Hz) };
 }
 
-function scoreOf(peaks: readonly Peak[], teeth: readonly Tooth[], missed: readonly { readonly at: number; readonly n: number }[], f0Hz: number): number {
-  const weightAt = (at: number): number => { const tooth = teeth[at]; return tooth === undefined ? 0 : weightOf(tooth.peak); };
-  const found = teeth.reduce((sum, { peak }) => sum + weightOf(peak), 0);
-  const expected = missed.reduce((sum, { at, n }) => sum + (n === 1 ? FIRST_MISSING : 1) * (at >= teeth.length ? 0 : at === 0 ? weightAt(0) : (weightAt(at - 1) + weightAt(at)) / 2), 0);
+interface Missed {
+  /** How many teeth lie below it. */
+  readonly at: number;
+  readonly n: number;
+}
+
+function scoreOf(peaks: readonly Peak[], teeth: readonly Tooth[], missed: readonly Missed[], f0Hz: number): number {
+  const weights = teeth.map(({ peak }) => weightOf(peak));
+  const strongest = Math.max(0, ...teeth.map(({ peak }) => peak.power));
   const lowest = teeth[0]?.peak.frequencyHz ?? 0;
+  const found = weights.reduce((sum, weight) => sum + weight, 0);
+  const expected = missed.reduce((sum, gap) => sum + expectedOf(gap, weights), 0);
   const strangers = groupsOf(peaks.filter((peak) => !belongs(peak, teeth, f0Hz)), f0Hz);
-  const others = strangers.reduce((sum, peak) => sum + weightOf(peak) * (peak.frequencyHz < lowest ? STRANGER_BELOW : STRANGER), 0);
-  return found - expected - others;
+  return found - expected - strangers.reduce((sum, peak) => sum + (peak.frequencyHz < lowest ? STRANGER_BELOW : STRANGER) * weightOf(peak) * loudnessBeside(strongest, peak), 0);
+}
+
+/** What a missing tooth would weigh: the mean of its neighbours; the first partial as the heaviest of the lowest. */
+function expectedOf({ at, n }: Missed, weights: readonly number[]): number {
+  if (at >= weights.length) return 0;
+  if (n === 1) return FIRST_MISSING * Math.max(...weights.slice(0, LOWEST_TEETH));
+  return at === 0 ? weights[0] ?? 0 : ((weights[at - 1] ?? 0) + (weights[at] ?? 0)) / 2;
+}
+
+/** 1 of a line as strong as the strongest tooth, falling with its decibels below it. */
+function loudnessBeside(strongest: number, { power }: Peak): number {
+  return Math.min(1, Math.max(0, 1 - (10 * Math.log10(strongest / power)) / STRANGER_FAINTEST_DB));
 }
 
 /** Of lines that stand close together only the strongest: they are strings, beats or side lobes of one thing. */
@@ -128,9 +148,9 @@ function groupsOf(peaks: readonly Peak[], f0Hz: number): readonly Peak[] {
   return groups;
 }
 
-/** A line so close to a tooth that it is another string of the same note, a beat or a phantom of it. */
-function belongs({ frequencyHz }: Peak, teeth: readonly Tooth[], f0Hz: number): boolean {
-  return teeth.some(({ peak }) => Math.abs(peak.frequencyHz - frequencyHz) < TOLERANCE * f0Hz);
+/** A line so close to a tooth that it is another string of the same note, a beat or a phantom of it; further off only a weaker line can be. */
+function belongs({ frequencyHz, power }: Peak, teeth: readonly Tooth[], f0Hz: number): boolean {
+  return teeth.some(({ peak }) => Math.abs(peak.frequencyHz - frequencyHz) < (power > peak.power ? toleranceHz(peak.frequencyHz, f0Hz) : TOLERANCE * f0Hz));
 }
 
 /** Lines that neither are teeth of a comb nor lie beside one. */

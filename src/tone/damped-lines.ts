@@ -18,6 +18,8 @@ export interface LinesFit {
 const MOST_STEPS = 40;
 /** Turn of the phase over the whole stretch, in radians, below which a step changes nothing. */
 const SETTLED = 1e-6;
+/** Share of what is left over that a step must take off to be followed by another: less moves no figure by a noticeable part of its uncertainty. */
+const LEAST_GAIN = 1e-6;
 
 /** Everything the fit needs of its data at given exponents: products of the lines z^m, of m·z^m, and of the data with both. */
 interface Products {
@@ -167,6 +169,12 @@ function loaded({ size, re, im }: ComplexMatrix, load: number): ComplexMatrix {
 
 const moved = ({ re, im }: Exponents, step: ComplexList): Exponents => ({ re: re.map((x, j) => x + (step.re[j] ?? 0)), im: im.map((y, j) => y + (step.im[j] ?? 0)) });
 
+function largestOf({ re, im }: ComplexList): number {
+  let largest = 0;
+  for (let j = 0; j < re.length; j++) largest = Math.max(largest, Math.abs(re[j] ?? 0), Math.abs(im[j] ?? 0));
+  return largest;
+}
+
 /**
  * Fits y_c(m) = Σ_j a_cj·z_j^m to complex signals of one length that share the lines, from a start: variable projection (the amplitudes
  * are solved for at each step) with Levenberg and Marquardt's steps. `undefined` where the lines cannot be told apart.
@@ -183,8 +191,9 @@ export function fitLines(channels: readonly ComplexList[], start: Exponents): Li
     if (factor === undefined) return undefined;
     const step = solveWith(factor, normal.gradient);
     const next = stateAt(moved(state.exponents, step), channels, energy);
-    const settled = Math.max(...step.re.map(Math.abs), ...step.im.map(Math.abs)) * count < SETTLED;
+    let settled = largestOf(step) * count < SETTLED;
     if (next !== undefined && next.residual < state.residual) {
+      settled ||= state.residual - next.residual < LEAST_GAIN * next.residual;
       load = Math.max(load / 10, 1e-12);
       state = next;
       normal = normalOf(state);

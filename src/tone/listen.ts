@@ -100,8 +100,12 @@ const LEAST_S = 0.25;
 const LOWEST_RATE_HZ = 4000;
 /** Three partials of a low string, or two of a high one, that stand well over the noise. */
 const LEAST_SCORE = 12;
-/** Share of the energy around its strongest partials that damped lines must explain. */
-const LEAST_EXPLAINED = 0.9;
+/** What damped lines must explain around its strongest partials: this share of their energy, or of most of them that share. */
+const LEAST_EXPLAINED = 0.85;
+const LEAST_EXPLAINED_OF_MOST = 0.9;
+/** From so many partials beyond those the law needs, its stiffness must show: so many standard uncertainties. A voice or a pipe has none. */
+const STIFF_FROM = 3;
+const SHOWN = 3;
 /** A string follows its law: more scatter than this is a voice or a machine. */
 const MOST_SCATTER_CENTS = 15;
 const ODD_STIFFNESS = 3;
@@ -174,10 +178,20 @@ function pitchOf({ partials, fit }: HeardString): Pitch | undefined {
 
 /** Whether it behaves as a struck string: lines that die away explain it, they follow the law, and the law has a stiffness a string can have. */
 function isString({ partials }: HeardString, { f0Hz, inharmonicityB, fit }: Pitch): boolean {
-  const strongest = [...partials].sort((a, b) => b.single.amplitude - a.single.amplitude).slice(0, 6);
-  const explained = medianOf(strongest.map((partial) => partial.explained));
+  if (!isExplained(partials)) return false;
+  if (fit === undefined) return true;
   const expected = expectedInharmonicityOf(f0Hz);
-  return explained > LEAST_EXPLAINED && (fit === undefined || (fit.scatterCents < MOST_SCATTER_CENTS && inharmonicityB < NO_STRING_STIFFNESS * expected && inharmonicityB > expected / NO_STRING_STIFFNESS));
+  const shows = fit.degreesOfFreedom < STIFF_FROM || inharmonicityB > SHOWN * fit.inharmonicityUncertainty;
+  return shows && fit.scatterCents < MOST_SCATTER_CENTS && inharmonicityB < NO_STRING_STIFFNESS * expected && inharmonicityB > expected / NO_STRING_STIFFNESS;
+}
+
+const STRONGEST = 6;
+
+function isExplained(partials: readonly NumberedPartial[]): boolean {
+  const strongest = [...partials].sort((a, b) => b.single.amplitude - a.single.amplitude).slice(0, STRONGEST);
+  const sumOf = (of: (partial: NumberedPartial) => number): number => strongest.reduce((sum, partial) => sum + partial.single.amplitude ** 2 * of(partial), 0);
+  const share = sumOf(({ explained }) => explained) / sumOf(() => 1);
+  return share > LEAST_EXPLAINED || medianOf(strongest.map((partial) => partial.explained)) > LEAST_EXPLAINED_OF_MOST;
 }
 
 /** The key of the compass whose equal-tempered pitch is nearest to the first partial. */

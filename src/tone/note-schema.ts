@@ -66,6 +66,7 @@ export const soundingNoteSchema = z.strictObject({
   unisonSpreadCents: field.cents({ describe: 'Twice the standard deviation of the lines of the strings, weighted by power' }),
   partials: z.array(partial),
   onsetS: seconds('Begin of the note'), endS: seconds('End by the damper or of the recording'), windowFromS: seconds('Begin of the window of the partials'), windowToS: seconds('End of it'),
+  loudnessDb: field.number({ describe: 'Mean power of the first half second, under full scale' }),
   decay: decay.optional(), descriptors: descriptors.optional(), summedPartials: z.array(field.count()).describe('Partials whose energy the decay is of'),
   refusals: z.array(refusalShape).describe('Figures not given, and why'),
   quality, methodVersion: field.count(),

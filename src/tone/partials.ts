@@ -41,6 +41,8 @@ const MOST_PARTIALS = 80;
 const HIGHEST_HZ = 16_000;
 /** A line is taken for a partial from this level over the noise in the spectrum. */
 const ABOVE_DB = 9;
+/** And to so far below the strongest line as sixteen bits reach: 20·lg 2⁻¹⁶. Further down stand the edges of the window and the coding of the file. */
+const FAINTEST_DB = -96;
 /** Strings of one note lie within this of each other. */
 const UNISON_CENTS = 20;
 
@@ -110,11 +112,12 @@ function pointedTo(fit: StiffFit, teeth: readonly NumberedPartial[], spectrum: S
   const taken = new Set(teeth.map(({ n }) => n));
   const highest = Math.max(...taken);
   const within = 2 ** (Math.min(EXPECTED_WITHIN_CENTS, SCATTERS * fit.scatterCents) / 1200) - 1;
+  const least = spectrum.power.reduce((most, value) => Math.max(most, value), 0) * 10 ** (FAINTEST_DB / 10);
   const found: { readonly n: number; readonly frequencyHz: number }[] = [];
   for (let n = 1, missed = 0; n <= MOST_PARTIALS && (n <= highest || missed < MOST_MISSED); n++) {
     if (taken.has(n)) continue;
     const placeHz = partialHzOf(fit, n);
-    const frequencyHz = placeHz > HIGHEST_HZ ? undefined : lineNear(spectrum, placeHz, Math.min(EXPECTED_WITHIN * f0Hz, within * placeHz + BINS * spectrum.binHz));
+    const frequencyHz = placeHz > HIGHEST_HZ ? undefined : lineNear(spectrum, { placeHz, withinHz: Math.min(EXPECTED_WITHIN * f0Hz, within * placeHz + BINS * spectrum.binHz), least });
     if (frequencyHz === undefined) missed += n > highest ? 1 : 0;
     else {
       found.push({ n, frequencyHz });
@@ -124,12 +127,12 @@ function pointedTo(fit: StiffFit, teeth: readonly NumberedPartial[], spectrum: S
   return found;
 }
 
-function lineNear({ binHz, power, floor }: Spectrum, placeHz: number, withinHz: number): number | undefined {
+function lineNear({ binHz, power, floor }: Spectrum, { placeHz, withinHz, least }: { readonly placeHz: number; readonly withinHz: number; readonly least: number }): number | undefined {
   let best = -1;
   for (let k = Math.ceil((placeHz - withinHz) / binHz); k <= (placeHz + withinHz) / binHz && k < power.length; k++) {
     if ((power[k] ?? 0) > (power[best] ?? 0)) best = k;
   }
   if (best < 1) return undefined;
   const isPeak = (power[best] ?? 0) >= (power[best - 1] ?? 0) && (power[best] ?? 0) >= (power[best + 1] ?? 0);
-  return isPeak && (power[best] ?? 0) > 10 ** (ABOVE_DB / 10) * (floor[best] ?? 0) ? best * binHz : undefined;
+  return isPeak && (power[best] ?? 0) > Math.max(least, 10 ** (ABOVE_DB / 10) * (floor[best] ?? 0)) ? best * binHz : undefined;
 }

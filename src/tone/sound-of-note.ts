@@ -3,6 +3,7 @@ import type { CurveDecay } from './decay/curve-decay.ts';
 import { noteDecayOf } from './decay/note-decay.ts';
 import { toneDescriptorsOf } from './descriptors/tone-descriptors.ts';
 import type { HeardNote, Refusal } from './heard-note.ts';
+import { LOUDNESS_S, levelDbOf } from './level.ts';
 
 /** Decay of a note or of one partial, in plain fields. Times are for 60 dB; what is absent stands in the refusals. */
 export interface DecayFields {
@@ -54,6 +55,8 @@ export interface SoundOfNote {
   readonly summedPartials: readonly number[];
   readonly partialDecays: ReadonlyMap<number, { readonly decayS?: number; readonly decayLateS?: number }>;
   readonly descriptors?: DescriptorFields;
+  /** Mean power of the first half second, decibels under full scale: of one microphone at one gain it compares key with key. */
+  readonly loudnessDb: number;
   readonly refusals: readonly Refusal[];
 }
 
@@ -66,6 +69,7 @@ export function soundOfNote(samples: Samples, { onsetS, endS, f0Hz, partials }: 
     ...(decay === undefined ? {} : { decay: decayFields(decay.sum) }), summedPartials: decay?.summed ?? [],
     partialDecays: new Map(decay?.partials.map(({ n, edt10, late }) => [n, { ...(edt10 === undefined ? {} : { decayS: edt10.seconds }), ...(late === undefined ? {} : { decayLateS: late.seconds }) }])),
     ...(tone === undefined ? {} : { descriptors: descriptorFields(tone) }),
+    loudnessDb: levelDbOf(samples, onsetS, onsetS + LOUDNESS_S),
     refusals: [
       ...(decay === undefined ? [{ figure: 'decay', reason: 'no-partials' as const }] : decay.sum.refusals),
       ...(tone === undefined ? [{ figure: 'descriptors', reason: 'short-sound' as const }] : tone.refusals),

@@ -1,4 +1,4 @@
-import { type Samples, powerOfTwoFrom, realSpectrumOf } from '#numerics';
+import { type ComplexList, type Samples, powerOfTwoFrom, realSpectrumOf } from '#numerics';
 
 /** Power in each bin of frequency, all channels together, and the noise under it. */
 export interface Spectrum {
@@ -36,9 +36,11 @@ const FAINTEST_DB = -60;
 const LOWEST_HZ = 22;
 const HIGHEST_HZ = 16_000;
 
-/** Rises as a half cosine in 60 ms and falls as one over the rest: early enough for a treble note, free of edges. */
-function taper(at: number, count: number, rise: number): number {
-  return at < rise ? 0.5 - 0.5 * Math.cos((Math.PI * (at + 0.5)) / rise) : 0.5 + 0.5 * Math.cos((Math.PI * (at + 0.5 - rise)) / (count - rise));
+/** Rises as a half cosine in `rise` samples and falls as one over the rest: early enough for a treble note, free of edges. */
+function taperOf(count: number, rise: number): Float64Array {
+  const taper = new Float64Array(count);
+  for (let at = 0; at < count; at++) taper[at] = at < rise ? 0.5 - 0.5 * Math.cos((Math.PI * (at + 0.5)) / rise) : 0.5 + 0.5 * Math.cos((Math.PI * (at + 0.5 - rise)) / (count - rise));
+  return taper;
 }
 
 /** Power spectrum of a span of time. P_k = Σ_channels |Σ_t w_t·x_t·e^(−2πikt/N)|² / Σ w². @source OWN */
@@ -46,17 +48,24 @@ export function spectrumOfSpan(samples: Samples, span: Span, riseS = RISE_S): Sp
   const { sampleRateHz, channels } = samples;
   const from = Math.round(span.fromS * sampleRateHz);
   const count = Math.min(Math.round(span.toS * sampleRateHz), channels[0]?.length ?? 0) - from;
-  const rise = Math.min(Math.round(riseS * sampleRateHz), count / 2);
-  const window = Float64Array.from({ length: count }, (_, at) => taper(at, count, rise));
-  const scale = 1 / window.reduce((sum, w) => sum + w * w, 0);
+  const taper = taperOf(count, Math.min(Math.round(riseS * sampleRateHz), count / 2));
+  let weight = 0;
+  for (let at = 0; at < count; at++) weight += (taper[at] ?? 0) ** 2;
   const size = powerOfTwoFrom(count);
   const power = new Float64Array(size / 2);
-  for (const channel of channels) {
-    const { re, im } = realSpectrumOf(window.map((w, at) => w * (channel[from + at] ?? 0)), size);
-    for (let k = 0; k < power.length; k++) power[k] = (power[k] ?? 0) + scale * ((re[k] ?? 0) ** 2 + (im[k] ?? 0) ** 2);
-  }
+  for (const channel of channels) addPower(power, realSpectrumOf(tapered(channel, from, taper), size), weight);
   const binHz = sampleRateHz / size;
   return { binHz, power, floor: floorOf(power, binHz) };
+}
+
+function tapered(channel: Float64Array, from: number, taper: Float64Array): Float64Array {
+  const out = new Float64Array(taper.length);
+  for (let at = 0; at < out.length; at++) out[at] = (taper[at] ?? 0) * (channel[from + at] ?? 0);
+  return out;
+}
+
+function addPower(power: Float64Array, { re, im }: ComplexList, weight: number): void {
+  for (let k = 0; k < power.length; k++) power[k] = (power[k] ?? 0) + ((re[k] ?? 0) ** 2 + (im[k] ?? 0) ** 2) / weight;
 }
 
 /** Noise under the partials: from the first quartile of bands, laid through in a straight line between their middles. */

@@ -1,14 +1,14 @@
 import { defineOperation, field } from '#operation';
 import type { Samples } from '#numerics';
-import { ok, refuse } from '#result';
-import { hertz } from '#units';
+import { map } from '#result';
 import { z } from 'zod';
+import { keyboardFields, listeningTo } from './keyboard-fields.ts';
 import { type ListenOptions, type NothingHeard, type ToneNote, type TonePartial, listenToNote } from './listen.ts';
 import { toneNoteSchema } from './note-schema.ts';
 import { type SoundOfNote, soundOfNote } from './sound-of-note.ts';
 
 /** A note as heard, with its decay, its descriptors and what of them is refused. */
-export interface SoundingNote extends Omit<ToneNote, 'partials'>, Pick<SoundOfNote, 'decay' | 'descriptors' | 'summedPartials' | 'refusals'> {
+export interface SoundingNote extends Omit<ToneNote, 'partials'>, Pick<SoundOfNote, 'decay' | 'descriptors' | 'summedPartials' | 'refusals' | 'loudnessDb'> {
   readonly partials: readonly (TonePartial & { readonly decayS?: number; readonly decayLateS?: number })[];
 }
 
@@ -38,17 +38,12 @@ export const toneNoteOperation = defineOperation({
   input: z.strictObject({
     file: field.sound('One struck note.'),
     key: field.count({ min: 1, max: 128, describe: 'The key somebody says it is: compared with what is heard, never obeyed' }).optional(),
-    firstMidi: field.count({ min: 0, max: 127, describe: 'MIDI number of key 1' }).default(21),
-    lastMidi: field.count({ min: 0, max: 127, describe: 'MIDI number of the last key, not below the first' }).default(108),
-    a4Hz: field.hertz({ min: 300, max: 600, describe: 'Pitch of A4 that keys and offsets are counted from' }).default(hertz(440)),
+    ...keyboardFields,
   }),
   output: toneNoteSchema as unknown as z.ZodType<SoundingNote | NothingHeard>,
   formula: ['x(t) = Σ aₙ·e^(−αₙt)·cos(2πfₙt + φₙ)', 'ln(fₙ/n) = ln f0 + ½·ln(1 + B·n² [+ C·n⁴]), Tukey weights', 'offset = 1200·lg₂(f0/f_ET)', 'u from the scatter of ln fₙ about the law'],
   sources: ['FLETCHER-1964', 'GOLUB-PEREYRA-1973', 'KAUFMAN-1975', 'SCHWARZ-1978', 'TUKEY-BIWEIGHT', 'PAULE-MANDEL-1982', 'SCHROEDER-1965', 'PEETERS-2011', 'DIN-45692', 'OWN'],
   example: { file: 'note.wav' },
   exampleSound,
-  run: ({ file, key, firstMidi, lastMidi, a4Hz }) =>
-    lastMidi < firstMidi
-      ? refuse({ code: 'order', path: 'lastMidi', given: lastMidi, allowed: `at least firstMidi, ${String(firstMidi)}` })
-      : ok(toneNoteOf(file, { ...(key === undefined ? {} : { key }), compass: { firstMidi, lastMidi }, a4Hz })),
+  run: ({ file, key, ...keyboard }) => map(listeningTo(keyboard), (options) => toneNoteOf(file, { ...(key === undefined ? {} : { key }), ...options })),
 });

@@ -38,6 +38,9 @@ export interface SoftToLoud {
   readonly overlapDb?: readonly [number, number];
   readonly keys: readonly SoftToLoudKey[];
   readonly medianSlopePer10Db?: number;
+  /** Standard deviation of the brightness of a strike about the line of its key, all lines together, and its degrees of freedom. */
+  readonly repeatability?: number;
+  readonly degreesOfFreedom?: number;
 }
 
 const FEWEST_STRIKES = 3;
@@ -63,7 +66,7 @@ export function brightnessAt(line: LevelLine, levelDb: number): { readonly brigh
 
 /**
  * Brightness against level, key by key: slope per 10 dB, brightness at one level inside what every key holds (the middle of it unless
- * said), the softest strike that sounded. A key of fewer than three strikes, or of less than 6 dB of range, gets no slope; one that does not hold the level no
+ * said), the softest strike that sounded, and how well a strike repeats: s² = Σ(m − 2)·s_line²/Σ(m − 2) over the lines, for which three degrees of freedom are needed. A key of fewer than three strikes, or of less than 6 dB of range, gets no slope; one that does not hold the level no
  * brightness: nothing is read outside what was played.
  */
 export function softToLoudOf(strikes: readonly Strike[], wantedDb?: number): SoftToLoud {
@@ -74,7 +77,17 @@ export function softToLoudOf(strikes: readonly Strike[], wantedDb?: number): Sof
   const atLevelDb = wantedDb ?? (low <= high ? (low + high) / 2 : undefined);
   const keys = rows.map(({ key, own }) => keyOf(key, own, atLevelDb));
   const slopes = keys.flatMap(({ slopePer10Db }) => slopePer10Db ?? []);
-  return { keys, ...(atLevelDb === undefined ? {} : { atLevelDb }), ...(low <= high ? { overlapDb: [low, high] as const } : {}), ...(slopes.length === 0 ? {} : { medianSlopePer10Db: middleOf(slopes) }) };
+  const lines = rows.flatMap(({ own }, index) => (keys[index]?.slopePer10Db === undefined ? [] : [levelLineOf(own)]));
+  return { keys, ...repeatabilityOf(lines), ...(atLevelDb === undefined ? {} : { atLevelDb }), ...(low <= high ? { overlapDb: [low, high] as const } : {}), ...(slopes.length === 0 ? {} : { medianSlopePer10Db: middleOf(slopes) }) };
+}
+
+/** Fewer say nothing of a standard deviation. @source OWN */
+const FEWEST_FREEDOM = 3;
+
+function repeatabilityOf(lines: readonly LevelLine[]): Pick<SoftToLoud, 'repeatability' | 'degreesOfFreedom'> {
+  const degreesOfFreedom = lines.reduce((sum, { count }) => sum + count - 2, 0);
+  if (degreesOfFreedom < FEWEST_FREEDOM) return {};
+  return { degreesOfFreedom, repeatability: Math.sqrt(lines.reduce((sum, { count, residual }) => sum + (count - 2) * residual ** 2, 0) / degreesOfFreedom) };
 }
 
 function keyOf(key: number, own: readonly Strike[], atLevelDb: number | undefined): SoftToLoudKey {

@@ -40,7 +40,7 @@ export function curveDecayOf(whole: PowerCurve, cut?: Cut): CurveDecay {
     return time === undefined ? {} : { [figure]: time };
   };
   const late = lateOf(whole, blocks, stages);
-  const beats = stages === undefined ? undefined : beatsOf(blocks.levelDb, modelDbOf(stages, blocks.levelDb.map((_, index) => index * blocks.stepS)), blocks.stepS);
+  const beats = stages === undefined ? undefined : beatsOf(blocks.levelDb, modelDbOf(stages, blocks.levelDb.length, blocks.stepS), blocks.stepS);
   return {
     rangeDb, observedS: bottom.end * whole.stepS, ending: cut?.by ?? 'open',
     ...timed('edt10', 0, -10), ...timed('t20', -5, -25),

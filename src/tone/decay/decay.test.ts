@@ -101,17 +101,23 @@ describe('decay of one partial', () => {
     }
   });
 
-  it('is one stage where one string rings alone: always without noise, nine times in ten with noise 40 dB down', () => {
-    const counts = PITCHES.flatMap((f0Hz) => [undefined, 40].flatMap((snrDb) => {
-      const { label, heard: given } = struck(f0Hz, 0.9, { partials: 2, ...(snrDb === undefined ? {} : { snrDb }) });
-      return (noteDecayOf(given)?.partials ?? []).map(({ n, stages, edt10 }) => {
-        expect(Math.abs((edt10?.seconds ?? 0) / (t60Of(f0Hz) * n ** -0.6) - 1), label).toBeLessThan(0.02);
-        return { noisy: snrDb !== undefined, one: stages?.count === 1, label };
-      });
-    }));
-    expect(counts.filter(({ noisy, one }) => !noisy && !one)).toEqual([]);
-    const noisy = counts.filter((row) => row.noisy);
-    expect(noisy.filter(({ one }) => one).length / noisy.length, noisy.flatMap(({ one, label }) => (one ? [] : [label])).join('; ')).toBeGreaterThanOrEqual(0.9);
+  const alone = (f0Hz: number, condition: Partial<SyntheticSpec> = {}): readonly (string | undefined)[] => {
+    const { label, heard: given } = struck(f0Hz, 0.9, { partials: 2, ...condition });
+    return (noteDecayOf(given)?.partials ?? []).map(({ n, stages, edt10 }) => {
+      expect(Math.abs((edt10?.seconds ?? 0) / (t60Of(f0Hz) * n ** -0.6) - 1), label).toBeLessThan(0.02);
+      return stages?.count === 1 ? undefined : label;
+    });
+  };
+
+  it('is one stage where one string rings alone without noise', () => {
+    expect(PITCHES.flatMap((f0Hz) => alone(f0Hz)).filter((label) => label !== undefined)).toEqual([]);
+  });
+
+  /** One in twenty is taken for two: of 384 more than 38 are in fewer than one run of 10,000. */
+  it('is one stage where one string rings alone, nine times in ten with noise 40 dB down', () => {
+    const told = PITCHES.flatMap((f0Hz) => Array.from({ length: 24 }, () => alone(f0Hz, { snrDb: 40 })).flat());
+    expect(told.length).toBe(384);
+    expect(told.filter((label) => label === undefined).length / told.length, told.filter((label) => label !== undefined).join('; ')).toBeGreaterThanOrEqual(0.9);
   });
 
   it('tells rate and depth of beats', () => {

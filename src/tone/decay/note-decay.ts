@@ -1,5 +1,5 @@
-import type { Samples } from '#numerics';
 import type { HeardNote, PartialPlace } from '../heard-note.ts';
+import { partOf } from '../part-of.ts';
 import { type BandEnergy, SETTLE_SIGMAS, bandEnergyOf, settleSigmaOf, stretchOf } from './band-energy.ts';
 import { type CurveDecay, curveDecayOf } from './curve-decay.ts';
 import { decimated } from './decimate.ts';
@@ -64,10 +64,6 @@ function curvesOf(note: HeardNote & { readonly endS: number }, partials: readonl
     const { density, bins } = noiseAbout(quiet, frequencyHz, f0Hz);
     return ledBack({ ...trimmed(bandEnergyOf(stretch, frequencyHz, sigmaHz), onsetS + settleS - startS, settleS), noise: density * sigmaHz * Math.sqrt(Math.PI), noiseDoubt: bins === 0 ? 1 : 1.25 / Math.sqrt(bins) });
   });
-}
-
-function partOf({ sampleRateHz, channels }: Samples, fromS: number, toS: number): Samples {
-  return { sampleRateHz, channels: channels.map((channel) => channel.subarray(Math.round(fromS * sampleRateHz), Math.round(toS * sampleRateHz))) };
 }
 
 /** From the beginning of the decay to where the filter begins to feel the end. */

@@ -31,11 +31,11 @@ const FEWEST_BLOCKS = 12;
 /** Four parameters need no more points than this; the fit is spared the rest. */
 const FIT_BLOCKS = 64;
 
-/** Level of the model at some times. */
-export function modelDbOf({ earlyS, beginDb, late }: Stages, times: readonly number[]): readonly number[] {
-  if (late === undefined) return times.map((t) => beginDb - (60 * t) / earlyS);
-  const shape = shapeOf({ fast: LN_MILLION / earlyS, slow: LN_MILLION / late.seconds, share: 10 ** (late.levelDb / 10), adds: late.adds }, [0, ...times]);
-  return shape.slice(1).map((value) => value + beginDb - (shape[0] ?? 0));
+/** Level of the model at so many even times from the beginning on. */
+export function modelDbOf({ earlyS, beginDb, late }: Stages, count: number, stepS: number): readonly number[] {
+  if (late === undefined) return Array.from({ length: count }, (_, at) => beginDb - (60 * at * stepS) / earlyS);
+  const shape = shapeOf({ fast: LN_MILLION / earlyS, slow: LN_MILLION / late.seconds, share: 10 ** (late.levelDb / 10), adds: late.adds }, new Float64Array(count), stepS);
+  return Array.from(shape, (value) => value + beginDb - (shape[0] ?? 0));
 }
 
 /**
@@ -50,14 +50,13 @@ export function stagesOf(blocks: LevelBlocks): Stages | undefined {
   if (levelDb.length < 4) return undefined;
   const line = lineThrough(levelDb, 0, levelDb.length);
   if (line.slope >= 0) return undefined;
-  const times = levelDb.map((_, index) => index * stepS);
   const single: Stages = { count: 1, earlyS: (-60 / line.slope) * stepS, beginDb: line.mean - (line.slope * (levelDb.length - 1)) / 2 };
   if (levelDb.length < FEWEST_BLOCKS) return single;
   const rate = (-line.slope / stepS) * (Math.LN10 / 10);
-  const [one, other] = [bestPair(levelDb, times, rate, 1), bestPair(levelDb, times, rate, 2)];
+  const [one, other] = [bestPair(levelDb, stepS, rate, 1), bestPair(levelDb, stepS, rate, 2)];
   const two = one.cost <= other.cost ? one : other;
   const worth = effectiveCount(residualsOf(levelDb, two.modelDb));
-  const gain = worth * Math.log(weighty(squares(residualsOf(levelDb, modelDbOf(single, times))), levelDb.length) / weighty(two.cost, levelDb.length)) - 2 * Math.log(worth);
+  const gain = worth * Math.log(weighty(squares(residualsOf(levelDb, modelDbOf(single, levelDb.length, stepS))), levelDb.length) / weighty(two.cost, levelDb.length)) - 2 * Math.log(worth);
   const { fast, slow, share, adds } = two.pair;
   if (!(gain > STRONG) || fast / slow < LEAST_RATIO) return single;
   return {
@@ -74,7 +73,8 @@ function coarsened({ levelDb, stepS }: LevelBlocks): LevelBlocks {
 }
 
 const residualsOf = (values: readonly number[], model: readonly number[]): readonly number[] => values.map((value, index) => value - (model[index] ?? 0));
-const squares = (values: readonly number[]): number => Math.max(sumOf(values.map((value) => value * value)), 1e-12);
+const LEAST_SQUARES = 1e-12;
+const squares = (values: readonly number[]): number => Math.max(sumOf(values.map((value) => value * value)), LEAST_SQUARES);
 /** Sum of squares as evidence: never less than a tenth of a decibel each, since finer differences are none. */
 const weighty = (sum: number, count: number): number => Math.max(sum, count * FINEST_DB ** 2);
 
@@ -92,22 +92,41 @@ interface Pair {
   readonly adds: 1 | 2;
 }
 
-const shapeOf = ({ fast, slow, share, adds }: Pair, times: readonly number[]): readonly number[] => {
-  const root = share ** (1 / adds);
-  return times.map((t) => adds * dB(Math.exp((-fast * t) / adds) + root * Math.exp((-slow * t) / adds)));
-};
+/** Writes the level of two stages at even times from 0 on: each exponential is its last value times a constant. */
+function shapeOf({ fast, slow, share, adds }: Pair, out: Float64Array, stepS: number): Float64Array {
+  const [fastTurn, slowTurn, scale] = [Math.exp((-fast * stepS) / adds), Math.exp((-slow * stepS) / adds), (10 * adds) / Math.LN10];
+  let [first, second] = [1, share ** (1 / adds)];
+  for (let at = 0; at < out.length; at++) {
+    out[at] = scale * Math.log(first + second);
+    first *= fastTurn;
+    second *= slowTurn;
+  }
+  return out;
+}
+
+const pairOf = (at: readonly number[], adds: 1 | 2): Pair => ({ fast: Math.exp((at[0] ?? 0) + Math.exp(at[1] ?? 0)), slow: Math.exp(at[0] ?? 0), share: Math.exp(Math.min(at[2] ?? 0, 0)), adds });
 
 /** The two exponentials nearest to the levels in decibels; the common level comes out as a mean. */
-function bestPair(levels: readonly number[], times: readonly number[], rate: number, adds: 1 | 2): { readonly pair: Pair; readonly cost: number; readonly modelDb: readonly number[] } {
-  const pairOf = ([a = 0, b = 0, c = 0]: readonly number[]): Pair => ({ fast: Math.exp(a + Math.exp(b)), slow: Math.exp(a), share: Math.exp(Math.min(c, 0)), adds });
-  const fitted = (pair: Pair): readonly number[] => {
-    const shape = shapeOf(pair, times);
-    const shift = meanOf(residualsOf(levels, shape));
-    return shape.map((value) => value + shift);
+function bestPair(levels: readonly number[], stepS: number, rate: number, adds: 1 | 2): { readonly pair: Pair; readonly cost: number; readonly modelDb: readonly number[] } {
+  const shape = new Float64Array(levels.length);
+  const costOf = (at: readonly number[]): number => {
+    shapeOf(pairOf(at, adds), shape, stepS);
+    const shift = shiftOf(levels, shape);
+    let cost = 0;
+    for (let index = 0; index < shape.length; index++) cost += ((levels[index] ?? 0) - (shape[index] ?? 0) - shift) ** 2;
+    return Math.max(cost, LEAST_SQUARES);
   };
-  const costOf = (at: readonly number[]): number => squares(residualsOf(levels, fitted(pairOf(at))));
   const starts = [-1.5, -5].map((share) => [Math.log(rate / 2), 0.3, share]);
   const best = starts.map((start) => leastOf(costOf, start, 0.4)).reduce((a, b) => (b.cost < a.cost ? b : a));
-  const pair = pairOf(best.at);
-  return { pair, cost: best.cost, modelDb: fitted(pair) };
+  const pair = pairOf(best.at, adds);
+  shapeOf(pair, shape, stepS);
+  const shift = shiftOf(levels, shape);
+  return { pair, cost: best.cost, modelDb: Array.from(shape, (value) => value + shift) };
+}
+
+/** How far the levels lie over a shape in the mean. */
+function shiftOf(levels: readonly number[], shape: Float64Array): number {
+  let sum = 0;
+  for (let index = 0; index < shape.length; index++) sum += (levels[index] ?? 0) - (shape[index] ?? 0);
+  return sum / shape.length;
 }

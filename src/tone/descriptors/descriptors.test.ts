@@ -77,7 +77,7 @@ describe('noise of the attack', () => {
         const note = syntheticNote({ seed, f0Hz, inharmonicityB: 4e-4, knockDb });
         return toneDescriptorsOf({ samples: note.samples, onsetS: note.onsetS, f0Hz, partials: note.partialsHz.map((frequencyHz, index) => ({ n: index + 1, frequencyHz })) })?.attackNoiseDb?.value ?? Number.NaN;
       };
-      const [soft, loud] = [at(-24), at(-14)];
+      const [soft, loud] = [at(-18), at(-8)];
       expect(loud - soft, `${String(f0Hz)} Hz seed ${String(seed)}`).toBeGreaterThan(8);
       expect(loud - soft, `${String(f0Hz)} Hz seed ${String(seed)}`).toBeLessThan(10.5);
     }

@@ -3,7 +3,7 @@ import { recordedLayers, recordedStrike } from '../testing/recordings.ts';
 import { kendallTauOf, knownStringOf, strikeOf } from '../testing/strikes.ts';
 import { toneDescriptorsOf } from './tone-descriptors.ts';
 
-/** Every second of the sixteen strikes of some keys; bench/tone-sound.mjs takes all of them. */
+/** Every second of the sixteen strikes of some keys; bench/tone.mjs takes more of them. */
 const layers = recordedLayers.filter((layer) => layer % 2 === 0);
 
 describe('the strikes of the open set, soft to loud: brightness rises with the strike (bar: Kendall τ of 0.9)', () => {

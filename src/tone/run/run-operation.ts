@@ -1,12 +1,13 @@
 import type { Samples } from '#numerics';
 import { defineOperation, field } from '#operation';
-import { ok } from '#result';
+import { map } from '#result';
 import { seconds } from '#units';
 import { z } from 'zod';
 import { nothingReasons } from '../listen.ts';
+import { keyboardFields, listeningTo } from '../keyboard-fields.ts';
 import { soundingNoteSchema } from '../note-schema.ts';
 import { type SoundingNote, soundingNoteOf } from '../tone-note.ts';
-import { LEAD_S, type Take, type TakeNote, partOf, takeDoubts, takeOf } from './take.ts';
+import { type Take, type TakeNote, type TakeOptions, stretchOfNote, takeDoubts, takeOf } from './take.ts';
 
 const EXAMPLE_RATE_HZ = 16_000;
 
@@ -31,15 +32,24 @@ export interface SoundingTake extends Omit<Take, 'notes'> {
   readonly notes: readonly SoundingTakeNote[];
 }
 
+/** Share of the work that finding the notes takes; the rest is their sound. */
+const FINDING_SHARE = 0.7;
+
 /** All that is worked out of a long take: its notes found, each with decay and descriptors. */
-export function toneRunOf(samples: Samples, options: Parameters<typeof takeOf>[1] = {}): SoundingTake {
-  const { notes, ...take } = takeOf(samples, options);
-  return { ...take, notes: notes.map((note) => soundingIn(samples, note)) };
+export function toneRunOf(samples: Samples, { onProgress = () => undefined, ...options }: TakeOptions = {}): SoundingTake {
+  const { notes, ...take } = takeOf(samples, { ...options, onProgress: (part) => { onProgress(FINDING_SHARE * part); } });
+  return {
+    ...take,
+    notes: notes.map((note, index) => {
+      onProgress(FINDING_SHARE + ((1 - FINDING_SHARE) * index) / notes.length);
+      return soundingIn(samples, note);
+    }),
+  };
 }
 
-function soundingIn(samples: Samples, { note, startS, endS, loudnessDb }: TakeNote): SoundingTakeNote {
-  const fromS = Math.max(0, startS - LEAD_S);
-  const sounding = soundingNoteOf(partOf(samples, fromS, endS), note);
+function soundingIn(take: Samples, { note, startS, endS, loudnessDb }: TakeNote): SoundingTakeNote {
+  const { samples, fromS } = stretchOfNote(take, { startS, endS });
+  const sounding = soundingNoteOf(samples, note);
   const { descriptors } = sounding;
   return {
     ...sounding, ...(descriptors === undefined ? {} : { descriptors: { ...descriptors, windowFromS: descriptors.windowFromS + fromS } }),
@@ -49,7 +59,7 @@ function soundingIn(samples: Samples, { note, startS, endS, loudnessDb }: TakeNo
 
 const takeSchema = z.strictObject({
   kind: z.enum(['walk', 'ladder']).describe('walk: a strike a key; ladder: several of each'),
-  notes: z.array(soundingNoteSchema.extend({ startS: field.number({ describe: 'Strike; every time is that of the take' }), loudnessDb: field.number({ describe: 'Mean power of the first half second, under full scale' }) })),
+  notes: z.array(soundingNoteSchema.extend({ startS: field.number({ describe: 'Strike; every time is that of the take' }) })),
   missingKeys: z.array(field.count()).describe('Keys passed over, at the usual step of the walk'),
   duplicateKeys: z.array(field.count()).describe('Keys heard more often than the others'),
   doubtful: z.array(z.strictObject({
@@ -62,11 +72,11 @@ const takeSchema = z.strictObject({
 /** Every note of a long take. */
 export const toneRunOperation = defineOperation({
   name: 'tone-run',
-  input: z.strictObject({ file: field.sound('A walk over the keys, or one key and then the next from soft to loud; each held, with a pause.') }),
+  input: z.strictObject({ file: field.sound('A walk over the keys, or one key and then the next from soft to loud; each held, with a pause.'), ...keyboardFields }),
   output: takeSchema as unknown as z.ZodType<SoundingTake>,
   formula: ['strike: the level of two-third-octave bands rises by 3 dB and more over 60 ms, mean of the bands', 'each from its strike to the next is listened to as in tone-note', 'missing: between the lowest and the highest key, at the usual step'],
   sources: ['OWN', 'SCHROEDER-1965', 'ISO-3382', 'PEETERS-2011', 'DIN-45692'],
   example: { file: 'walk.wav' },
   exampleSound: exampleTake,
-  run: ({ file }) => ok(toneRunOf(file)),
+  run: ({ file, ...keyboard }) => map(listeningTo(keyboard), (options) => toneRunOf(file, options)),
 });

@@ -72,6 +72,17 @@ describe('a made-up walk', () => {
   });
 });
 
+describe('a sound too short to tell a note by', () => {
+  it('is told as doubtful, with its place, and names no key', () => {
+    const seed = drawnSeed();
+    const dice = diceOf(seed);
+    const cut = held(40, 3, 0.3, dice).subarray(0, 0.33 * RATE);
+    const take = takeOf(laid([{ atS: 0.5, sound: held(30, 1.8, 0.3, dice) }, { atS: 3.2, sound: cut }, { atS: 3.55, sound: held(31, 1.8, 0.3, dice) }], dice));
+    expect(take.notes.map(({ note }) => note.key), `seed ${String(seed)}`).toEqual([30, 31]);
+    expect(take.doubtful.some(({ doubt, reason, startS }) => doubt === 'nothing-heard' && reason === 'short' && Math.abs(startS - 3.2) < 0.02), `seed ${String(seed)} ${JSON.stringify(take.doubtful)}`).toBe(true);
+  });
+});
+
 describe('a made-up ladder', () => {
   it('gives every strike with its level, softest to loudest', () => {
     const seed = drawnSeed();

@@ -1,6 +1,8 @@
 import type { Samples } from '#numerics';
 import { type ListenOptions, type NothingReason, type ToneNote, listenToNote } from '../listen.ts';
+import { LOUDNESS_S, levelDbOf } from '../level.ts';
 import { TONE_METHOD } from '../method.ts';
+import { partOf } from '../part-of.ts';
 import { strikesIn } from './strikes.ts';
 
 /** A note of a take: times are those of the take. */
@@ -40,28 +42,43 @@ export interface Take {
 }
 
 /** A note is cut out from so long before its strike on. */
-export const LEAD_S = 0.03;
+const LEAD_S = 0.03;
 /** And to so long before the next. */
 const TAIL_S = 0.02;
+/** Shorter sounds are passed over. */
 const LEAST_S = 0.25;
-const LOUDNESS_S = 0.5;
+/** A note is named where it rings at least so long: syllables, three to eight a second, are shorter, and so little of a bass note says too little. @source PRACTICE */
+const LEAST_NOTE_S = 0.4;
 /** The same key again counts as a new strike when it is louder by this than what rang before it. */
 const STRUCK_AGAIN_DB = 3;
 /** From so many strikes a key on it is a ladder. */
 const LADDER_STRIKES = 3;
 
+/** How a take is listened to; told after each note how far it has come, 0 to 1. */
+export interface TakeOptions extends Omit<ListenOptions, 'key'> {
+  readonly onProgress?: (part: number) => void;
+}
+
+/** Share of the work that the strikes take. */
+const STRIKES_SHARE = 0.1;
+
 /** Finds the notes of a long take, names each by listening, and says which keys are missing, doubled or doubtful. @source OWN */
-export function takeOf(samples: Samples, options: Omit<ListenOptions, 'key'> = {}): Take {
+export function takeOf(samples: Samples, { onProgress = () => undefined, ...options }: TakeOptions = {}): Take {
   const places = placesOf(samples);
-  const heard = places.map((place) => ({ place, answer: listenToNote(partOf(samples, place.startS - LEAD_S, place.endS), options) }));
-  const notes: TakeNote[] = [];
+  const heard = places.map((place, index) => {
+    onProgress(STRIKES_SHARE + ((1 - STRIKES_SHARE) * index) / places.length);
+    return { place, answer: listenToNote(partOf(samples, place.startS - LEAD_S, place.endS), options) };
+  });
+  const rung: TakeNote[] = [];
   const doubtful: DoubtfulPlace[] = [];
   for (const { place, answer } of heard) {
-    const last = notes.at(-1);
+    const last = rung.at(-1);
     if (!answer.heard) doubtful.push({ ...place, doubt: 'nothing-heard', reason: answer.reason });
-    else if (last?.note.key === answer.key && !struckAgain(samples, place.startS)) notes[notes.length - 1] = { ...last, endS: place.endS };
-    else notes.push({ ...place, loudnessDb: levelDb(samples, place.startS, Math.min(place.endS, place.startS + LOUDNESS_S)), note: answer });
+    else if (last?.note.key === answer.key && !struckAgain(samples, place.startS)) rung[rung.length - 1] = { ...last, endS: place.endS };
+    else rung.push({ ...place, loudnessDb: levelDbOf(samples, place.startS, Math.min(place.endS, place.startS + LOUDNESS_S)), note: answer });
   }
+  const notes = rung.filter(({ startS, endS }) => endS - startS >= LEAST_NOTE_S);
+  for (const { startS, endS } of rung) if (endS - startS < LEAST_NOTE_S) doubtful.push({ startS, endS, doubt: 'nothing-heard', reason: 'short' });
   return { ...keysOf(notes), notes, doubtful: [...doubtful, ...doubtsOf(notes)].sort((a, b) => a.startS - b.startS), methodVersion: TONE_METHOD };
 }
 
@@ -82,21 +99,9 @@ function placesOf(samples: Samples): readonly Place[] {
   return moments.map((startS, index) => ({ startS, endS: (moments[index + 1] ?? length + TAIL_S) - TAIL_S })).filter(({ startS, endS }) => endS - startS >= LEAST_S);
 }
 
-/** A stretch of a sound. */
-export function partOf({ sampleRateHz, channels }: Samples, fromS: number, toS: number): Samples {
-  const [from, to] = [Math.max(0, Math.round(fromS * sampleRateHz)), Math.round(toS * sampleRateHz)];
-  return { sampleRateHz, channels: channels.map((channel) => channel.subarray(from, to)) };
-}
-
-function levelDb(samples: Samples, fromS: number, toS: number): number {
-  const { channels } = partOf(samples, fromS, toS);
-  const power = channels.reduce((sum, channel) => sum + channel.reduce((part, x) => part + x * x, 0) / Math.max(1, channel.length), 0);
-  return 10 * Math.log10(Math.max(power / Math.max(1, channels.length), 1e-20));
-}
-
 /** Whether it is louder behind a moment than before it. */
 function struckAgain(samples: Samples, atS: number): boolean {
-  return levelDb(samples, atS + 0.02, atS + 0.12) > levelDb(samples, atS - 0.12, atS - 0.02) + STRUCK_AGAIN_DB;
+  return levelDbOf(samples, atS + 0.02, atS + 0.12) > levelDbOf(samples, atS - 0.12, atS - 0.02) + STRUCK_AGAIN_DB;
 }
 
 /** Missing and doubled keys, from the usual step and the usual number of strikes. */

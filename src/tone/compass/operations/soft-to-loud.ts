@@ -15,6 +15,8 @@ export const softToLoudOperation = defineOperation({
     atLevelDb: field.number().optional(),
     overlapDb: z.array(field.number()).describe('Softest and loudest level that every key holds').optional(),
     medianSlopePer10Db: field.number({ describe: 'Of all keys that have one' }).optional(),
+    repeatability: field.number({ describe: 'Standard deviation of the brightness of a strike about the line of its key, all lines together' }).optional(),
+    degreesOfFreedom: field.count({ describe: 'Of the repeatability' }).optional(),
     keys: z.array(z.strictObject({
       key: field.count(),
       strikes: field.count(),
@@ -27,7 +29,7 @@ export const softToLoudOperation = defineOperation({
       refusals: z.array(refusalShape),
     })),
   }),
-  formula: ['brightness = a + b·(L − L̄), least squares', 'slope per 10 dB = 10·b, se = 10·s/√Σ(L − L̄)²', 'se at L: s·√(1/m + (L − L̄)²/Σ(L − L̄)²)', 'no slope under 3 strikes or 6 dB; nothing outside the levels played'],
+  formula: ['brightness = a + b·(L − L̄), least squares', 'slope per 10 dB = 10·b, se = 10·s/√Σ(L − L̄)²', 'se at L: s·√(1/m + (L − L̄)²/Σ(L − L̄)²)', 'repeatability: s² = Σ(m − 2)·s_line²/Σ(m − 2), from 3 degrees of freedom on', 'no slope under 3 strikes or 6 dB; nothing outside the levels played'],
   sources: ['OWN'],
   example: { strikes: [[40, -42, 2.2], [40, -34, 2.6], [40, -27, 3.1], [40, -20, 3.4], [41, -40, 2.1], [41, -33, 2.5], [41, -26, 2.8], [41, -19, 3.3]].map(([key, levelDb, brightness]) => ({ key, levelDb, brightness })) },
   run: ({ strikes, atLevelDb }) => {

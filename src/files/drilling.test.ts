@@ -17,7 +17,7 @@ const material: SheetMaterial = {
     reading('frontWeightG', 40, 24), reading('lead1PositionMm', 40, 180), reading('lead1DiameterMm', 40, 12.7),
     reading('lead1PositionMm', 40, 272, 'planned'), reading('lead1DiameterMm', 40, 12.7, 'planned'), reading('lead2PositionMm', 40, 251, 'planned'), reading('lead2DiameterMm', 40, 11, 'planned'),
   ],
-  cycle: 1, state: 'planned', action: null, tuning: null, scale: null, intent: null, sessions: [], head: { seq: 1, hash: 'ab'.repeat(32) }, printedAt: '2026-11-25T10:00:00Z', locale: 'en', say: createSay('en'),
+  cycle: 1, state: 'planned', action: null, tuning: null, observations: [], scale: null, intent: null, sessions: [], head: { seq: 1, hash: 'ab'.repeat(32) }, printedAt: '2026-11-25T10:00:00Z', locale: 'en', say: createSay('en'),
 };
 
 const lengthOf = ({ x1, y1, x2, y2 }: DrawnLine): number => Math.hypot(x2 - x1, y2 - y1);

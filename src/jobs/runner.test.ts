@@ -51,6 +51,12 @@ describe('work in the background', () => {
     expect((await store.listAnalyses(piano))[0]?.answer).toEqual({ heard: 49, key: 7 });
   });
 
+  it('is begun at once when it is put in line, however long an idle thread would wait', async () => {
+    start({ pollMs: 3_600_000 });
+    await become(await ask(ANSWER), { status: 'done' });
+    await become(await ask(ANSWER), { status: 'done' });
+  });
+
   it('goes on after a thread that crashes, and gives the job up after three times', async () => {
     start();
     const bad = await ask(CRASH);

@@ -1,6 +1,6 @@
 import { availableParallelism } from 'node:os';
-import { setTimeout as wait } from 'node:timers/promises';
 import type { BenchStore, ClaimedJob } from '#store';
+import { type Bell, newBell } from './bell.ts';
 import { type Outcome, type WorkThread, workThread } from './thread.ts';
 
 export interface RunnerOptions {
@@ -9,7 +9,7 @@ export interface RunnerOptions {
   readonly name: string;
   /** Threads at work at a time; left out: one fewer than the machine has cores. */
   readonly threads?: number;
-  /** How long an idle thread waits before it looks again. */
+  /** How long an idle thread waits before it looks again, unless work is put in line by this process meanwhile; left out: a minute where no other process can put any, else five seconds. */
   readonly pollMs?: number;
   /** How long a job stays with a worker that is not heard of. */
   readonly leaseMs?: number;
@@ -36,17 +36,23 @@ interface Desk {
   readonly onFailure: (error: unknown) => void;
 }
 
+const ALONE_POLL_MS = 60_000;
+const SHARED_POLL_MS = 5000;
+
 /** Takes jobs from the line until told to stop. A failing job, thread or database never ends it. */
-export function startJobs({ store, name, threads = Math.max(1, availableParallelism() - 1), pollMs = 1000, leaseMs = 30_000, mostMs = 900_000, threadFile, onFailure = () => undefined }: RunnerOptions): JobRunner {
+export function startJobs({ store, name, threads = Math.max(1, availableParallelism() - 1), pollMs = store.kind === 'embedded' ? ALONE_POLL_MS : SHARED_POLL_MS, leaseMs = 30_000, mostMs = 900_000, threadFile, onFailure = () => undefined }: RunnerOptions): JobRunner {
   const stopping = new AbortController();
+  const bell = newBell();
+  const endWaking = store.onWork(bell.ring);
   const desks = Array.from({ length: threads }, (_, index): Desk => ({ store, thread: workThread(threadFile), worker: `${name}/${String(index + 1)}`, stopping: stopping.signal, leaseMs, mostMs, onFailure }));
   const released = store.kind === 'embedded' ? store.releaseJobs(null).catch(onFailure) : Promise.resolve();
   const loops = desks.map(async (desk) => {
     await released;
-    await takeJobs(desk, pollMs);
+    await takeJobs(desk, bell, pollMs);
   });
   return {
     stop: async () => {
+      endWaking();
       stopping.abort();
       await Promise.all(loops);
       await Promise.all(desks.map(({ thread }) => thread.end()));
@@ -54,13 +60,14 @@ export function startJobs({ store, name, threads = Math.max(1, availableParallel
   };
 }
 
-async function takeJobs(desk: Desk, pollMs: number): Promise<void> {
+async function takeJobs(desk: Desk, bell: Bell, pollMs: number): Promise<void> {
   while (!desk.stopping.aborted) {
+    const rings = bell.rings();
     const isIdle = await takeOne(desk).catch((error: unknown) => {
       desk.onFailure(error);
       return true;
     });
-    if (isIdle) await wait(pollMs, undefined, { signal: desk.stopping }).catch(() => undefined);
+    if (isIdle) await bell.next(rings, pollMs, desk.stopping);
   }
 }
 

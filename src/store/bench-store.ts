@@ -1,6 +1,7 @@
 import type { ActionTerms, ActionTermsDraft, Instrument, InstrumentDraft, KeptRecording, photoTypes, Observation, ObservationDraft, Reading, Recording, RecordingDraft, RecordingFormat, ScaleTerms, ScaleTermsDraft, SessionDraft, State, TouchIntent, TuningPass, TuningPassDraft, TuningTerms, TuningTermsDraft, WeighingSession } from '#instrument';
 import type { Issue } from '#result';
-import type { Analysis, AnalysisTask, Answer, ExpectedReadings, Job, JobFailure, LogEvent, Person, ReadingBatch, ReadingBatchAnswer, SessionReadings, SessionReadingsAnswer, WorkItem, WorkItemDraft } from '#workshop';
+import type { CardsAsked, EventsAsked } from './asked.ts';
+import type { Analysis, AnalysisTask, Answer, CareCard, CareChange, CareDraft, Estimate, EstimateDraft, EventMark, ExpectedReadings, Job, JobFailure, LogEvent, LoggerFile, PaperChange, PaperDraft, PaperRecord, Person, Quote, QuoteAnswer, QuoteDraft, PersonExport, ReadingBatch, ReadingBatchAnswer, RoomDraft, RoomRecord, SessionReadings, SessionReadingsAnswer, ShopCard, ShopCardChange, ShopCardDraft, WorkChange, WorkItem, WorkItemDraft } from '#workshop';
 
 /** Workshop that holds the shop's own instruments, and the one the demo lives in. */
 export const SHOP = 'shop';
@@ -62,7 +63,10 @@ export class StoreFailure extends Error {
  */
 export interface BenchStore {
   readonly kind: 'embedded' | 'server';
-  listPianos(): Promise<Answer<'listPianos'>['pianos']>;
+  /** Instruments, the one written at last first: all, or so many, or those whose name holds some words. */
+  listPianos(page?: { limit?: number | undefined; words?: string | undefined }): Promise<Answer<'listPianos'>['pianos']>;
+  countPianos(words?: string): Promise<{ readonly total: number; readonly demo: boolean }>;
+  listPianoNames(): Promise<Answer<'listPianoNames'>['pianos']>;
   addPiano(workshopId: string, draft: InstrumentDraft, by: string): Promise<Instrument>;
   getPiano(id: string): Promise<Answer<'getPiano'>>;
   changePiano(id: string, change: Partial<InstrumentDraft>, by: string): Promise<Instrument>;
@@ -79,6 +83,10 @@ export interface BenchStore {
   setScale(id: string, cycle: number, terms: ScaleTermsDraft, by: string): Promise<ScaleTerms>;
   setAction(id: string, cycle: number, terms: ActionTermsDraft, by: string): Promise<ActionTerms>;
   setTuning(id: string, cycle: number, terms: TuningTermsDraft, by: string): Promise<TuningTerms>;
+  /** Rooms are cards of the piano: several stand beside each other. */
+  addRoom(id: string, draft: RoomDraft, by: string): Promise<RoomRecord>;
+  changeRoom(id: string, roomId: string, change: Partial<RoomDraft>, by: string): Promise<RoomRecord>;
+  withdrawRoom(id: string, roomId: string, by: string): Promise<RoomRecord>;
   addPass(id: string, draft: TuningPassDraft, by: string): Promise<TuningPass>;
   changePass(id: string, passId: string, change: Partial<TuningPassDraft>, by: string): Promise<TuningPass>;
   withdrawPass(id: string, passId: string, by: string): Promise<TuningPass>;
@@ -103,14 +111,44 @@ export interface BenchStore {
   askAnalysis(id: string, recordingIds: readonly string[], again?: boolean): Promise<readonly Job[]>;
   listJobs(id: string): Promise<readonly Job[]>;
   cancelJob(id: string, jobId: string): Promise<Job>;
+  /** Calls whenever work may newly stand in line by this process; another process on the same database is not heard. Answers how to end it. */
+  onWork(wake: () => void): () => void;
   claimJob(worker: string, leaseMs: number): Promise<ClaimedJob | undefined>;
   reportJob(jobId: string, worker: string, progress: number, leaseMs: number): Promise<boolean>;
   finishJob(jobId: string, worker: string, answer: unknown): Promise<boolean>;
   failJob(jobId: string, worker: string, failure: JobFailure, mayRetry: boolean): Promise<void>;
   releaseJobs(worker: string | null): Promise<void>;
   addWork(id: string, items: readonly WorkItemDraft[], by: string, expected?: ExpectedReadings): Promise<readonly WorkItem[]>;
-  changeWork(id: string, workId: string, change: { status?: WorkItem['status']; remark?: string }, by: string): Promise<WorkItem>;
-  listEvents(id: string, options?: { before?: number; limit?: number }): Promise<readonly LogEvent[]>;
+  changeWork(id: string, workId: string, change: WorkChange, by: string): Promise<WorkItem>;
+  /** Changes several jobs alike, as one event. */
+  changeJobs(id: string, workIds: readonly string[], change: WorkChange, by: string): Promise<readonly WorkItem[]>;
+  /** Pianos with jobs to do, or done of late. */
+  getBench(): Promise<Answer<'getBench'>>;
+  setEstimate(id: string, cycle: number, draft: EstimateDraft, by: string): Promise<Estimate>;
+  /** Standing estimates of every instrument in the workshop of this one. */
+  listShopEstimates(id: string): Promise<Answer<'listShopEstimates'>['estimates']>;
+  /** Draws up a quote from the estimate of the stay, as a copy. */
+  addQuote(id: string, draft: QuoteDraft, by: string): Promise<Quote>;
+  changeQuote(id: string, quoteId: string, change: Partial<Omit<QuoteDraft, 'cycle' | 'replaces'>>, by: string): Promise<Quote>;
+  withdrawQuote(id: string, quoteId: string, by: string): Promise<Quote>;
+  /** Sending and the answer cannot be undone. */
+  sendQuote(id: string, quoteId: string, sending: { readonly on: string }, by: string): Promise<Quote>;
+  answerQuote(id: string, quoteId: string, answer: QuoteAnswer, by: string): Promise<Quote>;
+  /** Keeps what papers hang on: a material of the instrument, or what is proven of its history. */
+  addPaper(id: string, draft: PaperDraft, by: string): Promise<PaperRecord>;
+  changePaper(id: string, recordId: string, change: PaperChange, by: string): Promise<PaperRecord>;
+  withdrawPaper(id: string, recordId: string, by: string): Promise<PaperRecord>;
+  /** Keeps air read by hand, the plan of care, or a move. */
+  addCare(id: string, draft: CareDraft, by: string): Promise<CareCard>;
+  /** Keeps the file of a climate logger whole by the hash of its bytes; one that stands already is refused. */
+  addLogger(id: string, bytes: Uint8Array, file: LoggerFile, by: string): Promise<CareCard>;
+  readLoggerFile(hash: string): Promise<Uint8Array>;
+  changeCare(id: string, cardId: string, change: CareChange, by: string): Promise<CareCard>;
+  withdrawCare(id: string, cardId: string, by: string): Promise<CareCard>;
+  /** Events, the newest first: of a stretch of the log, of one kind of change, about one card, or those something is true of. */
+  listEvents(id: string, asked?: EventsAsked): Promise<readonly LogEvent[]>;
+  /** Every event as the days of the log are told from it, oldest first. */
+  listEventMarks(id: string): Promise<readonly EventMark[]>;
   undo(id: string, seq: number, by: string): Promise<LogEvent>;
   audit(id: string): Promise<Answer<'audit'>>;
   /** Names a new person, behind a reference that says nothing. A name already known is refused, since nobody could tell the two apart. */
@@ -118,6 +156,18 @@ export interface BenchStore {
   /** Says who is behind a reference of the log; null forgets the name, and every chain stays whole. */
   namePerson(workshopId: string, reference: string, name: string | null): Promise<void>;
   listPeople(workshopId: string): Promise<readonly Person[]>;
+  /** Cards of the shop that are not of one piano, of its own book and of the demonstration's: all, or those asked for. */
+  listShopCards(asked?: CardsAsked): Promise<{ readonly cards: readonly ShopCard[]; readonly withdrawn: readonly ShopCard[] }>;
+  /** Keeps a card of the shop; one that names nobody and no piano goes into the book of this workshop. */
+  addShopCard(workshopId: string, draft: ShopCardDraft, by: string): Promise<ShopCard>;
+  changeShopCard(cardId: string, change: ShopCardChange, by: string): Promise<ShopCard>;
+  withdrawShopCard(cardId: string, by: string): Promise<ShopCard>;
+  /** Notes that an order has come and puts its lines into stock, as one event. */
+  receivePurchase(cardId: string, receipt: { readonly on: string }, by: string): Promise<ShopCard>;
+  /** All that is held of a person, to be handed to them. */
+  exportPerson(id: string): Promise<PersonExport>;
+  /** Forgets a person of the shop; refused, each thing by name, while something is open with them. */
+  erasePerson(id: string, by: string): Promise<ShopCard>;
   /** Removes a workshop and all it holds: only ever the demo. Answers how many instruments went. */
   removeDemo(): Promise<number>;
   close(): Promise<void>;

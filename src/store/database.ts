@@ -15,4 +15,6 @@ export interface Bench extends Surroundings {
   readonly db: Database;
   readonly photos: Blobs;
   readonly recordings: Blobs;
+  /** Files of climate loggers. */
+  readonly loggers: Blobs;
 }

@@ -22,6 +22,8 @@ export interface StoreOptions extends Surroundings {
   readonly photosDir?: string;
   /** Folder of the recordings; left out, `recordings` in the data folder. As with photos, a database server keeps none by itself. */
   readonly recordingsDir?: string;
+  /** Folder of the files of climate loggers; left out, `loggers` in the data folder. As with photos, a database server keeps none by itself. */
+  readonly loggersDir?: string;
 }
 
 /** An open store and what lies beneath it; only the store leaves this module. */
@@ -44,12 +46,12 @@ export async function openBook(options: StoreOptions): Promise<OpenBook> {
 
 type Kept = Omit<Bench, 'db'>;
 
-function withFolders({ clock, newId, photosDir, recordingsDir }: StoreOptions, dataDir?: string): Kept {
+function withFolders({ clock, newId, photosDir, recordingsDir, loggersDir }: StoreOptions, dataDir?: string): Kept {
   const kept = (named: string | undefined, what: string, many: string): Blobs => {
     const folder = named ?? (dataDir === undefined ? undefined : join(dataDir, many));
     return folder === undefined ? noBlobs(what, many) : blobsIn(resolve(folder), what);
   };
-  return { clock, newId, photos: kept(photosDir, 'photo', 'photos'), recordings: kept(recordingsDir, 'recording', 'recordings') };
+  return { clock, newId, photos: kept(photosDir, 'photo', 'photos'), recordings: kept(recordingsDir, 'recording', 'recordings'), loggers: kept(loggersDir, 'logger file', 'loggers') };
 }
 
 async function openEmbedded(dataDir: string, surroundings: Kept): Promise<OpenBook> {

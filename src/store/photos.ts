@@ -1,4 +1,5 @@
 import { PHOTO_LIMIT_BYTES } from '#instrument';
+import type { Issue } from '#result';
 import { type KeptPhoto, type PhotoType, type ReadPhoto, StoreFailure } from './bench-store.ts';
 import type { Blobs } from './blobs.ts';
 
@@ -12,6 +13,16 @@ export function keepPhoto(photos: Blobs, bytes: Uint8Array): KeptPhoto {
 export function readPhoto(photos: Blobs, hash: string): ReadPhoto {
   const bytes = photos.read(hash);
   return { bytes, type: checkedType(bytes) };
+}
+
+/** Says of each photo that a card names and nobody kept where it stands. */
+export function unkeptPhotos({ photos }: { readonly photos: Pick<Blobs, 'has'> }, named: readonly { readonly hash: string }[], path = 'photos'): readonly Issue[] {
+  return named.flatMap(({ hash }, index): readonly Issue[] => (photos.has(hash) ? [] : [{ code: 'unknown', path: `${path}[${String(index)}].hash`, given: hash, allowed: 'the hash of a photo kept before' }]));
+}
+
+/** The same of the condition before and after. */
+export function unkeptSides(bench: { readonly photos: Pick<Blobs, 'has'> }, sides: Readonly<Record<'before' | 'after', { readonly photos: readonly { readonly hash: string }[] } | null>>): readonly Issue[] {
+  return (['before', 'after'] as const).flatMap((side) => unkeptPhotos(bench, sides[side]?.photos ?? [], `${side}.photos`));
 }
 
 const starts = (bytes: Uint8Array, text: string, at = 0): boolean => Buffer.from(bytes.subarray(at, at + text.length)).toString('latin1') === text;

@@ -12,13 +12,27 @@ export const person = pgTable('person', {
   name: text().notNull(),
 }, (table) => [primaryKey({ columns: [table.workshop, table.reference] })]);
 
+/**
+ * What is personal on cards of the shop: names, addresses, free words. It stands outside the log, behind a random reference
+ * that the events name, one row for each time it was changed; when a person asks to be forgotten all of theirs go.
+ */
+export const personal = pgTable('personal', {
+  workshop: text().notNull(),
+  /** The person it is of; of a card that names nobody, the card itself. */
+  person: text().notNull(),
+  reference: text().notNull(),
+  body: jsonb().$type<Record<string, unknown>>().notNull(),
+}, (table) => [primaryKey({ columns: [table.workshop, table.reference] }), index('personal_person').on(table.workshop, table.person)]);
+
 /** The end of each instrument's chain; its row is locked while an event is appended. Seq 0 and an empty hash before the first. */
 export const chainHead = pgTable('chain_head', {
   workshop: text().notNull(),
   instrument: text().notNull(),
   seq: integer().notNull(),
   hash: text().notNull(),
-}, (table) => [primaryKey({ columns: [table.workshop, table.instrument] }), index('chain_head_instrument').on(table.instrument)]);
+  /** When its last event was appended: the list of pianos is in this order. */
+  at: timestamp({ withTimezone: true, precision: 3 }),
+}, (table) => [primaryKey({ columns: [table.workshop, table.instrument] }), index('chain_head_instrument').on(table.instrument), index('chain_head_latest').on(table.at.desc().nullsLast(), table.instrument)]);
 
 /**
  * The append-only log. `text` is the canonical form that was hashed, and the truth;
@@ -42,7 +56,7 @@ export const event = pgTable('event', {
 export const card = pgTable('card', {
   workshop: text().notNull(),
   instrument: text().notNull(),
-  entity: text().$type<'instrument' | 'session' | 'intent' | 'scale' | 'action' | 'tuning' | 'pass' | 'observation' | 'recording' | 'work'>().notNull(),
+  entity: text().$type<'instrument' | 'session' | 'intent' | 'scale' | 'action' | 'tuning' | 'pass' | 'observation' | 'recording' | 'work' | 'estimate' | 'quote' | 'room' | 'paper' | 'care' | 'shop'>().notNull(),
   place: text().notNull(),
   body: jsonb().$type<Record<string, unknown>>().notNull(),
   /** False once its making was undone. */
@@ -50,7 +64,14 @@ export const card = pgTable('card', {
   /** Event that made it and its order within, so that lists keep their order. */
   madeSeq: integer('made_seq').notNull(),
   madeIndex: integer('made_index').notNull(),
-}, (table) => [primaryKey({ columns: [table.workshop, table.instrument, table.entity, table.place] })]);
+  /** The last event that made, changed, withdrew or brought it back: what of a card only ever grows. */
+  changedSeq: integer('changed_seq').notNull().default(0),
+}, (table) => [
+  primaryKey({ columns: [table.workshop, table.instrument, table.entity, table.place] }),
+  // Cards of every instrument at once: the list of pianos, the book of the shop, the jobs at the bench.
+  index('card_entity').on(table.entity, table.place),
+  index('card_work_to_do').on(sql`(${table.body}->>'status')`, sql`(${table.body}->>'doneAt')`).where(sql`${table.entity} = 'work' and ${table.standing}`),
+]);
 
 /** Every reading ever taken. Rows are only added; which one stands at a place is all that changes. */
 export const reading = pgTable('reading', {
@@ -83,6 +104,8 @@ export const reading = pgTable('reading', {
   primaryKey({ columns: [table.workshop, table.instrument, table.id] }),
   uniqueIndex('reading_one_stands').on(table.workshop, table.instrument, table.place).where(sql`${table.standing}`),
   index('reading_place').on(table.workshop, table.instrument, table.place),
+  // How many readings stand, by state.
+  index('reading_count').on(table.instrument, table.cycle, table.state).where(sql`${table.standing}`),
 ]);
 
 /** Sends already answered: a repeated one gets the same answer and writes nothing. */

@@ -32,21 +32,21 @@ export async function projectCard(tx: Transaction, chain: Chain, change: Change,
   const { entity, place } = change;
   if (entity === 'reading') throw new Error('a reading is no card');
   if (change.after === null) {
-    await tx.update(card).set({ standing: false }).where(ofCard(chain, entity, place));
+    await tx.update(card).set({ standing: false, changedSeq: made.seq }).where(ofCard(chain, entity, place));
     return;
   }
   const body = await bodyAfter(tx, chain, entity, change);
   const { workshop, instrument } = chain;
   await tx
     .insert(card)
-    .values({ workshop, instrument, entity, place, body, standing: true, madeSeq: made.seq, madeIndex: made.index })
-    .onConflictDoUpdate({ target: [card.workshop, card.instrument, card.entity, card.place], set: { body, standing: true } });
+    .values({ workshop, instrument, entity, place, body, standing: true, madeSeq: made.seq, madeIndex: made.index, changedSeq: made.seq })
+    .onConflictDoUpdate({ target: [card.workshop, card.instrument, card.entity, card.place], set: { body, standing: true, changedSeq: made.seq } });
 }
 
 /** A change of fields lands on the others; what is asked of a stay and a new card come whole. */
 async function bodyAfter(tx: Transaction, chain: Chain, entity: CardKind, change: Change): Promise<Body> {
   const after = change.after as Body;
-  if (entity === 'intent' || entity === 'scale' || entity === 'action' || entity === 'tuning' || change.before === null) return after;
+  if (entity === 'intent' || entity === 'scale' || entity === 'action' || entity === 'tuning' || entity === 'estimate' || change.before === null) return after;
   return { ...(await cardThere<Body>(tx, chain, entity, change.place)), ...after };
 }
 

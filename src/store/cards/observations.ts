@@ -4,8 +4,10 @@ import { StoreFailure } from '../bench-store.ts';
 import { fitting, stated } from '../check.ts';
 import type { Bench } from '../database.ts';
 import { cycleAspect } from '../log/aspects.ts';
+import { unkeptPhotos } from '../photos.ts';
 import { type Sight, checkCycle, writeAt } from '../write.ts';
 import { cardThere, fieldChange } from './card.ts';
+import { withdrawing } from './withdraw.ts';
 
 const REFUSED = 'The observation cannot be kept as given.';
 type Wanted = Omit<Observation, 'id' | 'at'>;
@@ -36,19 +38,13 @@ export async function changeObservation(bench: Bench, id: string, observationId:
   });
 }
 
-/** Withdraws an observation; the log keeps it, and undo brings it back. */
-export async function withdrawObservation(bench: Bench, id: string, observationId: string, by: string): Promise<Observation> {
-  return await writeAt(bench, id, by, async ({ tx, chain }) => {
-    const seen = await cardThere<Observation>(tx, chain, 'observation', observationId);
-    return { kind: 'observation.withdrawn', changes: [{ entity: 'observation', place: observationId, before: seen, after: null }], answer: () => seen };
-  });
-}
+/** Withdraws an observation; its photos stay. */
+export const withdrawObservation = withdrawing<Observation>('observation');
 
 /** Refuses a stay that has not been, keys off the keyboard or the wrong way round, and photos that were not kept. */
 function check(bench: Bench, sight: Sight, wanted: Wanted): void {
   checkCycle(sight, wanted.cycle);
-  const issues = [...keyIssues(wanted, sight.instrument), ...wanted.photos.flatMap(({ hash }, index): readonly Issue[] =>
-    bench.photos.has(hash) ? [] : [{ code: 'unknown', path: `photos[${String(index)}].hash`, given: hash, allowed: 'the hash of a photo kept before' }])];
+  const issues = [...keyIssues(wanted, sight.instrument), ...unkeptPhotos(bench, wanted.photos)];
   if (issues.length > 0) throw new StoreFailure('refused', REFUSED, issues);
 }
 

@@ -8,6 +8,7 @@ import { chainOf } from '../log/chain.ts';
 import { card } from '../schema.ts';
 import { checkCycle, writeAt } from '../write.ts';
 import { cardThere, fieldChange } from './card.ts';
+import { withdrawing } from './withdraw.ts';
 
 const REFUSED = 'The pass cannot be kept as given.';
 
@@ -32,13 +33,8 @@ export async function changePass(bench: Bench, id: string, passId: string, chang
   });
 }
 
-/** Withdraws a pass; the log keeps it, and undo brings it back. */
-export async function withdrawPass(bench: Bench, id: string, passId: string, by: string): Promise<TuningPass> {
-  return await writeAt(bench, id, by, async ({ tx, chain }) => {
-    const pass = await cardThere<TuningPass>(tx, chain, 'pass', passId);
-    return { kind: 'pass.withdrawn', changes: [{ entity: 'pass', place: passId, before: pass, after: null }], answer: () => pass };
-  });
-}
+/** Withdraws a pass. */
+export const withdrawPass = withdrawing<TuningPass>('pass');
 
 /** Standing passes of every instrument in the workshop of this one, in the order they were noted. */
 export async function listShopPasses({ db }: Bench, id: string): Promise<Answer<'listShopPasses'>['passes']> {

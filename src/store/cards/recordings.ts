@@ -7,6 +7,7 @@ import { cycleAspect } from '../log/aspects.ts';
 import { chainOf } from '../log/chain.ts';
 import { type Sight, checkCycle, writeAt } from '../write.ts';
 import { cardThere, cardsOf, fieldChange } from './card.ts';
+import { withdrawing } from './withdraw.ts';
 
 const REFUSED = 'The recording cannot be kept as given.';
 type Wanted = Omit<Recording, 'id' | 'at' | 'by'>;
@@ -42,13 +43,8 @@ export async function changeRecording(bench: Bench, id: string, recordingId: str
   });
 }
 
-/** Withdraws a recording; the log keeps it, its bytes stay, and undo brings it back. */
-export async function withdrawRecording(bench: Bench, id: string, recordingId: string, by: string): Promise<Recording> {
-  return await writeAt(bench, id, by, async ({ tx, chain }) => {
-    const recording = await cardThere<Recording>(tx, chain, 'recording', recordingId);
-    return { kind: 'recording.withdrawn', changes: [{ entity: 'recording', place: recordingId, before: recording, after: null }], answer: () => recording };
-  });
-}
+/** Withdraws a recording; its bytes stay. */
+export const withdrawRecording = withdrawing<Recording>('recording');
 
 function check(bench: Bench, sight: Sight, wanted: Wanted): void {
   checkCycle(sight, wanted.cycle);

@@ -25,6 +25,6 @@ export async function append(tx: Transaction, chain: Chain, entry: Entry): Promi
   const text = textOf({ v: 1, workshop, instrument, seq, prev: chain.hash, at: at.toISOString(), by, kind, undoes, changes });
   const hash = hashOf(text);
   await tx.insert(event).values({ workshop, instrument, seq, at, undoes, undoneBy: null, touched: [...touched], used: [...used], text, hash });
-  await moveHead(tx, chain, { seq, hash });
+  await moveHead(tx, chain, { seq, hash, at });
   return eventOf({ text, hash, undoneBy: null });
 }

@@ -7,7 +7,7 @@ import type { Change } from '#workshop';
  */
 export function touchedBy(change: Change): readonly string[] {
   const whole = `${change.entity}/${change.place}`;
-  const isCard = change.entity === 'instrument' || change.entity === 'session' || change.entity === 'observation' || change.entity === 'recording' || change.entity === 'pass' || change.entity === 'work';
+  const isCard = change.entity === 'instrument' || change.entity === 'session' || change.entity === 'observation' || change.entity === 'recording' || change.entity === 'pass' || change.entity === 'work' || change.entity === 'quote' || change.entity === 'room' || change.entity === 'paper' || change.entity === 'care' || change.entity === 'shop';
   if (!isCard || change.before === null || change.after === null) return [whole];
   const fields = Object.keys(change.after as object);
   const cycle = change.entity === 'instrument' ? cyclesOf(change) : [];

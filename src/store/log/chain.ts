@@ -32,7 +32,7 @@ export async function beginChain(tx: Transaction, workshop: string, instrument: 
 }
 
 /** Moves the end of the chain to a new event. */
-export async function moveHead(tx: Transaction, chain: Chain, end: { readonly seq: number; readonly hash: string }): Promise<void> {
+export async function moveHead(tx: Transaction, chain: Chain, end: { readonly seq: number; readonly hash: string; readonly at: Date }): Promise<void> {
   await tx.update(chainHead).set(end).where(and(eq(chainHead.workshop, chain.workshop), eq(chainHead.instrument, chain.instrument)));
 }
 

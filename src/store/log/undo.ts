@@ -1,4 +1,4 @@
-import type { Change, LogEvent } from '#workshop';
+import { type Change, type LogEvent, finalKinds } from '#workshop';
 import { and, desc, eq, gt, isNull, lt, or, sql } from 'drizzle-orm';
 import { StoreFailure } from '../bench-store.ts';
 import type { Bench, Transaction } from '../database.ts';
@@ -17,6 +17,7 @@ export async function undo(bench: Bench, id: string, seq: number, by: string): P
     const chain = await lockChain(tx, id);
     const target = await eventAt(tx, chain, seq);
     if (target === undefined) throw new StoreFailure('notFound', `There is no event ${String(seq)}.`);
+    refuseFinal(target);
     await refuseUndo(tx, chain, target);
     const changes = readText(target.text).changes.map(reversed);
     const undone = await append(tx, chain, { kind: 'undone', by, at: bench.clock(), changes, touched: target.touched, used: target.used, undoes: seq });
@@ -24,6 +25,13 @@ export async function undo(bench: Bench, id: string, seq: number, by: string): P
     await project(tx, chain, undone.seq, changes, false);
     return undone;
   });
+}
+
+/** What went out of the house stands: a quote that was sent, and what was answered. */
+function refuseFinal({ seq, text }: Row): void {
+  const { kind } = readText(text);
+  if (!finalKinds.includes(kind)) return;
+  throw new StoreFailure('notUndoable', `Event ${String(seq)} cannot be undone: ${kind} stands for good.`, [{ code: 'conflict', path: 'seq', given: seq, allowed: 'an event that nobody outside the shop was told of', params: { seq, reason: 'final' } }]);
 }
 
 function reversed({ entity, place, before, after }: Change): Change {

@@ -27,7 +27,7 @@ export function testClock(): () => Date {
   return () => new Date(Date.UTC(2031, 4, 5, 9, 0, seconds++));
 }
 
-async function bookAt(place: Pick<StoreOptions, 'dataDir' | 'databaseUrl' | 'recordingsDir'>, remove: () => Promise<void>): Promise<TestBook> {
+async function bookAt(place: Pick<StoreOptions, 'dataDir' | 'databaseUrl' | 'recordingsDir' | 'loggersDir'>, remove: () => Promise<void>): Promise<TestBook> {
   const clock = testClock();
   const open = (): Promise<OpenBook> => openBook({ ...place, clock, newId: randomUUID });
   let book = await open();
@@ -56,10 +56,10 @@ async function embeddedBook(): Promise<TestBook> {
 
 async function serverBook(): Promise<TestBook> {
   const server = await startServer();
-  const recordingsDir = testFolder();
-  return await bookAt({ databaseUrl: server.databaseUrl, recordingsDir }, async () => {
+  const [recordingsDir, loggersDir] = [testFolder(), testFolder()];
+  return await bookAt({ databaseUrl: server.databaseUrl, recordingsDir, loggersDir }, async () => {
     await server.stop();
-    await rm(recordingsDir, { recursive: true, force: true });
+    for (const folder of [recordingsDir, loggersDir]) await rm(folder, { recursive: true, force: true });
   });
 }
 

@@ -7,7 +7,7 @@ export const analysisMethods = ['tone-note', 'tone-run'] as const;
 export type AnalysisMethod = (typeof analysisMethods)[number];
 
 /** Version of each method, with that of the listening beneath: raised when the same sound would give another answer, so that no two are taken for one. */
-export const analysisVersions: Readonly<Record<AnalysisMethod, string>> = { 'tone-note': `${String(TONE_METHOD)}.1`, 'tone-run': `${String(TONE_METHOD)}.1` };
+export const analysisVersions: Readonly<Record<AnalysisMethod, string>> = { 'tone-note': `${String(TONE_METHOD)}.2`, 'tone-run': `${String(TONE_METHOD)}.2` };
 
 /** What a method is told beside the sound: the key where one is known, the keyboard, and the pitch of A4. */
 export const analysisInputSchema = z.strictObject({

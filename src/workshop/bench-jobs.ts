@@ -1,5 +1,5 @@
 import type { ChangeKind, Remedy } from '#action';
-import type { BenchOperation, BenchSetUp, Instrument } from '#instrument';
+import type { BenchOperation, BenchPart, BenchSetUp, Instrument } from '#instrument';
 
 /** What a job of the bench changes, what must be set up for it, and how it stands to the others. */
 export interface BenchJob {
@@ -17,10 +17,6 @@ export interface BenchJob {
   /** Rollers are found in grands alone. */
   readonly grandOnly?: true;
 }
-
-/** What a job uses up, one for each key; words under `benchPart.<name>`. */
-export const benchParts = ['bushing', 'wippenPin', 'hammerPin', 'roller', 'hammer', 'lead'] as const;
-export type BenchPart = (typeof benchParts)[number];
 
 const ACTION: readonly BenchSetUp[] = ['actionOut', 'weighing'];
 const STACK: readonly BenchSetUp[] = ['actionOut', 'stackOff', 'weighing'];

@@ -53,6 +53,26 @@ function addPartial(sound: Float64Array, onset: number, { amplitude, frequencyHz
   }
 }
 
+/** Levels of the invented strikes from soft to loud, beside the usual one; decibels. */
+const LADDER_DB = [-12, -7, -2, 3, 8] as const;
+/** A harder hammer sounds brighter: so much less slope of the partials for every decibel. */
+const SLOPE_PER_DB = 0.15;
+/** The invented damper ends a strike within so long. */
+const DAMPED_S = 0.06;
+
+/** One invented note struck again and again from soft to loud, each strike brighter than the last and ended by its damper. */
+export function demoLadderOf(note: DemoNote): Samples {
+  const fade = DAMPED_S * RATE_HZ;
+  const strikes = LADDER_DB.map((louderDb, index) => {
+    const sound = demoSoundOf({ ...note, levelDb: note.levelDb + louderDb, slopeDbPerOctave: note.slopeDbPerOctave - SLOPE_PER_DB * louderDb, seed: note.seed + index }).channels[0] ?? new Float64Array();
+    return sound.map((x, at) => x * Math.min(1, (sound.length - at) / fade));
+  });
+  const length = strikes.reduce((sum, strike) => sum + strike.length, 0);
+  const take = new Float64Array(length);
+  strikes.forEach((strike, index) => { take.set(strike, index * strike.length); });
+  return { sampleRateHz: RATE_HZ, channels: [take] };
+}
+
 /** The keys of the demonstration that sound, and how, in a state; strings as worked out from the invented figures. */
 export function demoNotesOf(state: 'found' | 'finished', strings: ReadonlyMap<number, { readonly f0Hz: number; readonly inharmonicityB: number }>): readonly { readonly key: number; readonly note: DemoNote }[] {
   return DEMO_KEYS.flatMap((key) => {
@@ -60,18 +80,27 @@ export function demoNotesOf(state: 'found' | 'finished', strings: ReadonlyMap<nu
     if (string === undefined) return [];
     const sway = (((key * 37) % 11) - 5) / 5;
     const isWrong = state === 'found' && key === WRONG_WIRE_KEY;
+    const isOverLost = state === 'found' && key >= LOST_KEYS[0] && key <= LOST_KEYS[1];
+    const levelDb = 0.3 * sway;
+    const harder = state === 'found' && key === HARD_KEY ? 3 : 0;
     const offsetCents = state === 'found' ? -14 + 3 * sway : 0.4 * sway;
     const height = key / 88;
     return [{
       key,
       note: {
         f0Hz: string.f0Hz * 2 ** (offsetCents / 1200), inharmonicityB: string.inharmonicityB * (isWrong ? 1.6 : 1 + 0.03 * sway),
-        slopeDbPerOctave: (state === 'found' ? 4.5 : 6.5) + 2 * height + (state === 'found' ? 0.9 : 0.2) * sway,
-        decayS: (9 - 7.6 * height) * (state === 'found' ? 0.75 : 1) * (isWrong ? 0.4 : 1), levelDb: 0.3 * sway, seed: key * (state === 'found' ? 7919 : 104_729),
+        slopeDbPerOctave: (state === 'found' ? 4.5 : 6.5) + 2 * height + (state === 'found' ? 0.9 : 0.2) * sway - SLOPE_PER_DB * levelDb - harder,
+        decayS: (9 - 7.6 * height) * (state === 'found' ? 0.75 : 1) * (isWrong ? 0.4 : isOverLost ? 0.45 : 1), levelDb, seed: key * (state === 'found' ? 7919 : 104_729),
       },
     }];
   });
 }
 
-const DEMO_KEYS: readonly number[] = [10, 16, 22, 28, 34, 37, 40, 43, 46, 52, 58, 64];
+const DEMO_KEYS: readonly number[] = [10, 16, 22, 28, 34, 37, 40, 43, 46, 52, 58, 61, 64, 67, 73, 79];
+/** Those that are struck from soft to loud too. */
+export const demoLadderKeys: ReadonlySet<number> = new Set([28, 40, 52]);
+/** Over the lost spot of the invented bridge notes ring short. */
+const LOST_KEYS = [60, 70] as const;
+/** A hammer as hard as a stone, as found. */
+const HARD_KEY = 46;
 const WRONG_WIRE_KEY = 43;

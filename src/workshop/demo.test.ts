@@ -3,9 +3,14 @@ import { actionTermsSchema, compassOf, instrumentDraftSchema, keysOf, observatio
 import { describe, expect, it } from 'vitest';
 import { DEMO_ARMS, DEMO_FAULTS } from './demo-story.ts';
 import { standingOf } from './demo-work.ts';
+import { estimateSchema } from './estimate.ts';
+import { paperDraftSchema } from './papers/records.ts';
+import { quoteDraftSchema } from './quote.ts';
 import type { DemoPiano } from './demo-step.ts';
 import { demoShop } from './demo.ts';
 import { readingBatchSchema, workItemDraftSchema } from './records.ts';
+import { roomDraftSchema } from './room/record.ts';
+import { roomIssues } from './room/room-input.ts';
 import { touchInputOf } from './touch-input.ts';
 
 const [grand] = demoShop();
@@ -54,6 +59,10 @@ describe('demo grand', () => {
       else if (step.kind === 'tuning') tuningTermsSchema.parse(step.terms);
       else if (step.kind === 'pass') tuningPassDraftSchema.parse(step.draft);
       else if (step.kind === 'observation') observationDraftSchema.parse(step.draft);
+      else if (step.kind === 'estimate') estimateSchema.parse(step.draft);
+      else if (step.kind === 'room') expect(roomIssues(roomDraftSchema.parse(step.draft))).toEqual([]);
+      else if (step.kind === 'quote') quoteDraftSchema.parse(step.draft);
+      else if (step.kind === 'paper') paperDraftSchema.parse(step.draft);
       else step.items.forEach((item) => workItemDraftSchema.parse(item));
     }
     expect(refs).toEqual(new Set(['found-touch', 'found-parts', 'finished-parts', 'finished-touch']));

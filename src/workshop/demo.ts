@@ -3,8 +3,12 @@ import { demoAction } from './demo-action.ts';
 import { demoBelly } from './demo-belly.ts';
 import { DEMO_ARMS, type DemoKey, demoAsFinished, demoAsFound, demoDownWeightOf } from './demo-story.ts';
 import type { DemoPiano, DemoStep } from './demo-step.ts';
+import { demoRooms } from './room/demo-rooms.ts';
 import { demoStrings } from './demo-strings.ts';
+import { demoPapers } from './demo-papers.ts';
+import { demoSurvey } from './demo-survey.ts';
 import { demoTuning } from './demo-tuning.ts';
+import { demoWorth } from './demo-worth.ts';
 import { demoWork } from './demo-work.ts';
 import type { ReadingEntry, WorkItemDraft } from './records.ts';
 
@@ -23,7 +27,7 @@ export function demoShop(): readonly DemoPiano[] {
   const items = demoWork(found, INTENT);
   const measured = readingsOf('found', 'found-touch', frictionEntries(worn, keysAskedAlone(items, true)));
   const finished = finishedSteps(demoAsFinished(), keysAskedAlone(items, false));
-  return [{ draft: GRAND, intent: INTENT, steps: [...found, ...demoStrings(), ...demoAction(), ...belly.found, ...tuning.found, { kind: 'intent', cycle: 1, intent: INTENT }, { kind: 'work', items, done: true }, measured, ...finished, ...belly.finished, ...tuning.finished] }];
+  return [{ draft: GRAND, intent: INTENT, steps: [...found, ...demoStrings(), ...demoAction(), ...demoSurvey(), ...demoPapers(), ...belly.found, ...tuning.found, { kind: 'intent', cycle: 1, intent: INTENT }, ...demoWorth(), { kind: 'work', items, done: true }, measured, ...finished, ...belly.finished, ...tuning.finished, ...demoRooms()] }];
 }
 
 /** Keys whose own friction the done jobs ask for: those that only measure it, as found, or those that change it, as finished. */

@@ -44,6 +44,7 @@ const SPELLINGS: Readonly<Record<QuantityName, readonly string[]>> = {
   bareRearMm: ['bare rear', 'blank hinten'],
   stepFrontMm: ['step front', 'stufe vorn'],
   stepRearMm: ['step rear', 'stufe hinten'],
+  pinTorqueNm: ['pin torque', 'torque', 'drehmoment', 'wirbeldrehmoment'],
   pitchOffsetCt: ['offset', 'cents', 'abweichung'],
   backLengthMm: ['back', 'back length', 'hinterlänge'],
   frontHeightMm: ['front height', 'höhe vorn'],
@@ -61,6 +62,7 @@ const SPELLINGS: Readonly<Record<QuantityName, readonly string[]>> = {
   keyWidthMm: ['key width', 'tastenbreite'],
   keyFrontLengthMm: ['key front length', 'tastenlänge vorn'],
   keyBackLengthMm: ['key back length', 'tastenlänge hinten'],
+  frontPinMm: ['front pin', 'vorderstift'],
   blowMm: ['blow', 'blow distance', 'steighöhe', 'hammerweg'],
   letOffMm: ['let off', 'letoff', 'auslösung'],
   dropMm: ['drop', 'abnick', 'nachfall'],
@@ -103,6 +105,7 @@ function leadSpellings(): Readonly<Record<Extract<QuantityName, `lead${string}`>
     [`lead${String(number)}PositionMm`, [`lead ${String(number)}`, `blei ${String(number)}`]],
     [`lead${String(number)}DiameterMm`, [`lead ${String(number)} size`, `blei ${String(number)} durchmesser`]],
     [`lead${String(number)}BoreMm`, [`lead ${String(number)} drilled out`, `blei ${String(number)} ausgebohrt`]],
+    [`lead${String(number)}DensityGPerCm3`, [`lead ${String(number)} density`, `blei ${String(number)} dichte`]],
   ]);
   return Object.fromEntries(entries) as ReturnType<typeof leadSpellings>;
 }
@@ -116,7 +119,7 @@ function knownHeaders(): ReadonlyMap<string, string> {
   const learn = (target: string, spellings: readonly string[]): void => {
     for (const spelling of spellings) if (!words.has(plainForm(spelling))) words.set(plainForm(spelling), target);
   };
-  for (const name of quantityNames) learn(name, [name, name.replace(/(?:GMm|G|Mm|Ct|Deg|C|Pct)$/u, ''), ...SPELLINGS[name]]);
+  for (const name of quantityNames) learn(name, [name, name.replace(/(?:GPerCm3|GMm|G|Mm|Ct|Deg|C|Pct)$/u, ''), ...SPELLINGS[name]]);
   learn('key', KEY_WORDS);
   learn('note', NOTE_WORDS);
   learn('remark', REMARK_WORDS);

@@ -100,12 +100,18 @@ function leadedKeyOf(gathering: Gathering, key: KeyNumber, colour: KeyColour): L
     ...(back === undefined ? {} : { keyBackLengthMm: millimetres(back) }),
     question: {
       key, ...bed, keyFrontMm: millimetres(front), gapMm: rules.gapMm, bareFrontWeightG: grams(bare), targetFrontWeightG: grams(target), toleranceG: rules.toleranceG,
-      maxLeads: rules.maxLeads, gridMm: gridOf(bare > target + rules.toleranceG, ends, rules), diametersMm: rules.drillsMm, existingHoles: leads, newHoleCostG: rules.newHoleCostG,
+      maxLeads: rules.maxLeads, ...insertsOf(rules), gridMm: gridOf(bare > target + rules.toleranceG, ends, rules), existingHoles: leads, newHoleCostG: rules.newHoleCostG,
       leadCostG: rules.leadCostG, plugCostG: rules.plugCostG, trimCostG: rules.trimCostG, trimDrillsMm: rules.trimDrillsMm,
       keepOutsMm: keepOutsOf(terms, ends, rules.gapMm),
     },
     ...aboveOf(plan),
   };
+}
+
+/** What the shop sets: lead, or another metal alone. */
+function insertsOf({ drillsMm, insert }: LeadRules): Pick<KeyLeadsQuestion, 'diametersMm' | 'otherInserts'> {
+  if (insert === undefined) return { diametersMm: drillsMm };
+  return { diametersMm: [], otherInserts: drillsMm.map((diameterMm) => ({ diameterMm, densityGPerMm3: insert.densityGPerMm3, costG: grams(0) })) };
 }
 
 /** New holes go in front of the balance point; behind it only where the key without leads is too heavy at the front. */
@@ -127,8 +133,8 @@ function planOf({ plans, material: { terms } }: Gathering, key: KeyNumber): { re
 /** What is wrong with the leads as noted. */
 function faultOf(found: SizesAt, key: KeyNumber, leads: readonly Lead[], reach: Parameters<typeof leadsOffKey>[1]): LeadsMissing | undefined {
   const isHalf = leadNumbers.some((number) => {
-    const has = (size: 'PositionMm' | 'DiameterMm' | 'BoreMm'): boolean => found.ofKey(key, `lead${String(number)}${size}` as QuantityName) !== undefined;
-    return has('PositionMm') !== has('DiameterMm') || (has('BoreMm') && !has('DiameterMm'));
+    const has = (size: 'PositionMm' | 'DiameterMm' | 'BoreMm' | 'DensityGPerCm3'): boolean => found.ofKey(key, `lead${String(number)}${size}` as QuantityName) !== undefined;
+    return has('PositionMm') !== has('DiameterMm') || ((has('BoreMm') || has('DensityGPerCm3')) && !has('DiameterMm'));
   });
   if (isHalf) return 'halfLead';
   if (wideBores(leads).length > 0) return 'wideBore';

@@ -1,5 +1,5 @@
 import { KEY_WOOD_DENSITY_G_PER_MM3, LEAD_DENSITY_G_PER_MM3 } from '#action';
-import { type ActionTerms, leadNumbers } from '#instrument';
+import { type ActionTerms, type InsertMetal, leadNumbers } from '#instrument';
 import { type Grams, type GramsPerCubicMillimetre, type Millimetres, grams, gramsPerCubicMillimetre, millimetres } from '#units';
 import { USUAL_GAP_MM } from './plan-bed.ts';
 
@@ -25,6 +25,9 @@ const usualLeadTerms = {
   trimDrillsMm: [3, 4, 5, 6],
 } as const;
 
+/** Densities of other metals as a shop may begin with, until it asks whoever sells them; g/mm³. Tungsten in plastic is made from 10 to 11. @source METALS-MEMORY */
+export const usualInsertGPerMm3: Readonly<Record<Exclude<InsertMetal, 'other'>, number>> = { bismuth: 0.0098, brass: 0.0085, tungstenPlastic: 0.0105 };
+
 /** Either side of the balance hole, where the key bends most and the button is glued. @source PRACTICE */
 const BALANCE_MM = 40;
 /** Behind the front edge: the front mortise and its wood. @source PRACTICE */
@@ -33,6 +36,12 @@ const MORTISE_MM = 45;
 const CAPSTAN_MM = 12;
 /** Beyond every key. */
 const BEYOND_MM = 1000;
+
+/** What new inserts are of where not of lead. */
+export interface InsertRule {
+  readonly metal: InsertMetal;
+  readonly densityGPerMm3: GramsPerCubicMillimetre;
+}
 
 /** What every key of a piano is leaded by. */
 export interface LeadRules {
@@ -46,12 +55,14 @@ export interface LeadRules {
   readonly plugCostG: Grams;
   readonly trimCostG: Grams;
   readonly trimDrillsMm: readonly Millimetres[];
+  /** Absent: new inserts are of lead. */
+  readonly insert?: InsertRule;
   readonly leadDensityGPerMm3: GramsPerCubicMillimetre;
   readonly woodDensityGPerMm3: GramsPerCubicMillimetre;
 }
 
 /** Rules nobody stated, taken as usual; words under `leads.assumed.<name>`. */
-export type UsualRule = 'drillsFound' | 'drillUsual' | 'gapUsual' | 'gridUsual' | 'toleranceUsual' | 'mostLeadsUsual' | 'newHoleUsual' | 'benchUsual' | 'trimUsual' | 'leadUsual' | 'woodUsual' | 'keepOutsUsual';
+export type UsualRule = 'drillsFound' | 'drillUsual' | 'gapUsual' | 'gridUsual' | 'toleranceUsual' | 'mostLeadsUsual' | 'newHoleUsual' | 'benchUsual' | 'trimUsual' | 'leadUsual' | 'insertUsual' | 'woodUsual' | 'keepOutsUsual';
 
 /** The rules as stated, else as usual: drills as the leads found, else half an inch. No more leads than can be noted of a key. */
 export function leadRulesOf(terms: ActionTerms | null, diametersFound: readonly number[]): { readonly rules: LeadRules; readonly usual: readonly UsualRule[] } {
@@ -61,10 +72,12 @@ export function leadRulesOf(terms: ActionTerms | null, diametersFound: readonly 
   const holds: Readonly<Record<UsualRule, boolean>> = {
     drillsFound: stated.length === 0 && found.length > 0, drillUsual: stated.length === 0 && found.length === 0,
     gapUsual: terms?.leadGapMm == null, gridUsual: terms?.leadGridMm == null, toleranceUsual: terms?.leadToleranceG == null, mostLeadsUsual: terms?.mostLeads == null,
-    newHoleUsual: terms?.newHoleCostG == null, benchUsual: terms?.leadCostG == null || terms.plugCostG == null || terms.trimCostG == null, trimUsual: (terms?.trimDrillsMm ?? []).length === 0, leadUsual: terms?.leadGPerMm3 == null, woodUsual: terms?.woodGPerMm3 == null, keepOutsUsual: (terms?.keepOuts ?? []).length === 0,
+    newHoleUsual: terms?.newHoleCostG == null, benchUsual: terms?.leadCostG == null || terms.plugCostG == null || terms.trimCostG == null, trimUsual: (terms?.trimDrillsMm ?? []).length === 0, leadUsual: terms?.leadGPerMm3 == null, insertUsual: terms?.insertMetal != null && terms.insertGPerMm3 === null, woodUsual: terms?.woodGPerMm3 == null, keepOutsUsual: (terms?.keepOuts ?? []).length === 0,
   };
+  const insert = insertRuleOf(terms);
   return {
     rules: {
+      ...(insert === undefined ? {} : { insert }),
       drillsMm: drills.map(millimetres), gapMm: millimetres(terms?.leadGapMm ?? usualLeadTerms.gapMm), gridMm: millimetres(terms?.leadGridMm ?? usualLeadTerms.gridMm),
       toleranceG: grams(terms?.leadToleranceG ?? usualLeadTerms.toleranceG), maxLeads: Math.min(terms?.mostLeads ?? usualLeadTerms.mostLeads, leadNumbers.length),
       newHoleCostG: grams(terms?.newHoleCostG ?? usualLeadTerms.newHoleCostG), leadCostG: grams(terms?.leadCostG ?? usualLeadTerms.leadCostG),
@@ -75,6 +88,13 @@ export function leadRulesOf(terms: ActionTerms | null, diametersFound: readonly 
     },
     usual: (Object.keys(holds) as UsualRule[]).filter((name) => holds[name]),
   };
+}
+
+function insertRuleOf(terms: ActionTerms | null): InsertRule | undefined {
+  if (terms?.insertMetal == null) return undefined;
+  const { insertMetal: metal, insertGPerMm3 } = terms;
+  const density = insertGPerMm3 ?? (metal === 'other' ? undefined : usualInsertGPerMm3[metal]);
+  return density === undefined ? undefined : { metal, densityGPerMm3: gramsPerCubicMillimetre(density) };
 }
 
 /** How far a key reaches, as far as it was measured. */

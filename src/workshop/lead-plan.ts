@@ -17,6 +17,8 @@ export interface LeadPlanMaterial {
 export interface PlannedLead extends PlacedLead {
   /** Drilled out further than it was found. */
   readonly isTrimmed: boolean;
+  /** Of another metal than the lead found in that hole. */
+  readonly isExchanged: boolean;
 }
 
 /** The leads of one key as planned, held against those found. */
@@ -70,14 +72,15 @@ function plannedLeadsOf({ key, colour }: Pick<PlannedLeads, 'key' | 'colour'>, p
   const old = leadsAt(found, key);
   const leads = planned.map((lead): PlannedLead => {
     const found = old.find((one) => isSame(one, lead));
-    return { ...lead, hole: found === undefined ? 'new' : 'existing', isTrimmed: (lead.boreMm ?? 0) > (found?.boreMm ?? 0) + SAME_MM };
+    const isExchanged = found !== undefined && found.densityGPerMm3 !== lead.densityGPerMm3;
+    return { ...lead, hole: found === undefined ? 'new' : 'existing', isExchanged, isTrimmed: (lead.boreMm ?? 0) > (found?.boreMm ?? 0) + SAME_MM };
   }).toSorted((a, b) => b.positionMm - a.positionMm);
   const plugs = old.filter((one) => !planned.some((lead) => isSame(one, lead)));
   const [front, width, length] = [found.ofColour(colour, 'keyFrontMm'), found.ofColour(colour, 'keyWidthMm'), found.ofColour(colour, 'keyFrontLengthMm')];
   const bed = width === undefined ? undefined : { keyWidthMm: millimetres(width), leadDensityGPerMm3: rules.leadDensityGPerMm3, woodDensityGPerMm3: rules.woodDensityGPerMm3 };
   const weighed = found.ofKey(key, 'frontWeightG');
   return {
-    key, colour, leads, plugs, isChanged: plugs.length > 0 || leads.some(({ hole, isTrimmed }) => hole === 'new' || isTrimmed),
+    key, colour, leads, plugs, isChanged: plugs.length > 0 || leads.some(({ hole, isTrimmed, isExchanged }) => hole === 'new' || isTrimmed || isExchanged),
     keepOutsMm: length === undefined ? [] : keepOutsOf(terms, { frontMm: length, backMm: found.ofColour(colour, 'keyBackLengthMm'), capstanMm: found.ofColour(colour, 'keyBackMm') }, rules.gapMm),
     ...(bed === undefined ? {} : { bed }),
     ...(weighed === undefined ? {} : { measuredFrontWeightG: grams(weighed) }),

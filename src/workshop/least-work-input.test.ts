@@ -76,12 +76,16 @@ describe('the question of the least work', () => {
     expect(gathered.problem?.keys).toHaveLength(85);
   });
 
-  it('leaves room for the doubt where it is asked, known, and narrower than the tolerance', () => {
+  it('leaves room for the doubt where it is asked, known, and narrower than the tolerance, register by register', () => {
     const sure = Object.fromEntries(keysOf(compass88).map((key) => [key, weights(49, 25, 0.3)]));
-    expect(gather(sure).problem?.target.guardG).toBeUndefined();
-    expect(gather(sure, { ...TIMED, workRoom: 'doubt' }).problem?.target.guardG).toBeCloseTo(0.6, 9);
-    expect(gather({ ...sure, 40: weights(49, 25, 1.2) }, { ...TIMED, workRoom: 'doubt' })).toMatchObject({ doubtG: 2.4, problem: { target: { toleranceG: 2 } } });
-    expect(gather({ ...sure, 40: weights(49, 25) }, { ...TIMED, workRoom: 'doubt' }).doubtG).toBeUndefined();
+    const guards = (gathered: ReturnType<typeof gather>) => [10, 40, 80].map((key) => gathered.problem?.keys.find((one) => one.key === key)?.guardG);
+    const doubting = { ...TIMED, workRoom: 'doubt' } as const;
+    expect(guards(gather(sure))).toEqual([undefined, undefined, undefined]);
+    expect(guards(gather(sure, doubting))).toEqual([0.6, 0.6, 0.6]);
+    const middling = gather({ ...sure, 40: weights(49, 25, 1.2), 80: weights(49, 25, 0.5) }, doubting);
+    expect(guards(middling)).toEqual([0.6, undefined, 1]);
+    expect(middling.rooms).toEqual([{ register: 'bass', doubtG: 0.6, guardG: 0.6 }, { register: 'middle', doubtG: 2.4 }, { register: 'treble', doubtG: 1, guardG: 1 }]);
+    expect(gather({ ...sure, 40: weights(49, 25) }, doubting).rooms[1]).toEqual({ register: 'middle' });
   });
 
   it('keeps lead from hiding friction where friction is to be usual, and says when nothing does', () => {
@@ -92,6 +96,20 @@ describe('the question of the least work', () => {
     const held = gather({ 40: weights(57, 21) }, { ...TIMED, frictionLimit: 'usual' }, { intent: asked });
     const plan = mustBe(leastWork(mustHave(held.problem))).keys.find(({ key }) => key === 40);
     expect(plan?.after.frictionG).toBeLessThanOrEqual(15 + 1e-9);
+  });
+
+  it('holds friction to what is planned of its register where that is asked, and says where nothing is planned', () => {
+    const held = gather({ 40: weights(57, 21) }, { ...TIMED, frictionLimit: 'planned', frictionBassG: 14, frictionMiddleG: 12.5 });
+    expect([10, 40, 80].map((key) => held.problem?.keys.find((one) => one.key === key)?.frictionToG)).toEqual([16, 14.5, undefined]);
+    expect(assumedOf(held, 'noPlannedFriction')).toEqual(keysOf(compass88).filter((key) => key > 60));
+  });
+
+  it('counts parts by the prices of the shop, and names those without', () => {
+    const priced = gather({ 40: weights(57, 21) }, { ...TIMED, currency: 'EUR', partPrices: [{ part: 'hammerPin', priceMinor: 15 }] });
+    expect(priced.unpriced).toEqual(['bushing', 'wippenPin', 'roller', 'hammer', 'lead']);
+    const plan = mustBe(leastWork(mustHave(priced.problem)));
+    expect(plan.replaceAll.partsMinor).toBe(15 * plan.keys.length);
+    expect(gather({}, TIMED).problem?.operations.every(({ partsMinor }) => partsMinor === undefined)).toBe(true);
   });
 
   it('offers an upright no work on rollers or on parts that were not weighed', () => {

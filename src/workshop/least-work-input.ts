@@ -1,5 +1,5 @@
-import { type KeyParts, type KeyTouch, type LeastWorkProblem, type Levers, type TouchAnalysis, type WorkKey, type WorkTarget, askedUpWeightOf, registerOf, targetOf } from '#action';
-import { type ActionTerms, type BenchOperation, type BenchSetUp, type Instrument, type KeyNumber, type Reading, type TouchIntent, benchSetUps, compassOf } from '#instrument';
+import { type KeyParts, type KeyTouch, type LeastWorkProblem, type Levers, type Register, type TouchAnalysis, type WorkKey, type WorkTarget, askedUpWeightOf, registerOf, targetOf } from '#action';
+import { type ActionTerms, type BenchOperation, type BenchSetUp, type Instrument, type KeyNumber, type BenchPart, type Reading, type TouchIntent, benchParts, benchSetUps, compassOf } from '#instrument';
 import { type Grams, grams, ratio } from '#units';
 import { benchJobs, jobsOf, needsOf } from './bench-jobs.ts';
 import { type FrictionExcess, frictionExcessOf } from './friction-excess.ts';
@@ -23,7 +23,7 @@ export interface WorkMaterial {
 
 /** What had to be taken for granted, and for which keys; words under `leastWork.assumed.<name>`. */
 export interface WorkAssumption {
-  readonly what: 'keyFrictionUnweighed' | 'excessStated' | 'excessReckoned' | 'excessUsual' | 'lighterHalf' | 'noUsualFriction' | 'noParts' | 'noLevers' | 'feltUnread' | 'feltSpent' | 'newHammer' | 'usualLead' | 'leadsUnnoted' | 'frontUnweighed' | 'noLeastUp' | 'anyLead';
+  readonly what: 'keyFrictionUnweighed' | 'excessStated' | 'excessReckoned' | 'excessUsual' | 'lighterHalf' | 'noUsualFriction' | 'noParts' | 'noLevers' | 'feltUnread' | 'feltSpent' | 'newHammer' | 'usualLead' | 'leadsUnnoted' | 'frontUnweighed' | 'noLeastUp' | 'anyLead' | 'excessUsualUpright' | 'noPlannedFriction';
   readonly keys: readonly KeyNumber[];
 }
 
@@ -40,8 +40,19 @@ export interface GatheredWork {
   /** Jobs and set-ups nobody put a time to: those jobs are not offered, those set-ups are counted as taking none. */
   readonly untimed: { readonly operations: readonly BenchOperation[]; readonly setUps: readonly BenchSetUp[] };
   readonly assumed: readonly WorkAssumption[];
-  /** Room that the doubt of the weighings asks for; absent where a key states none. Not kept where it is as wide as the tolerance. */
+  /** Room that the doubt of the weighings asks for, by register. */
+  readonly rooms: readonly WorkRoom[];
+  /** Parts that jobs offered use up and nobody put a price to. */
+  readonly unpriced: readonly BenchPart[];
+}
+
+/** The room a register asks for. */
+export interface WorkRoom {
+  readonly register: Register['name'];
+  /** Expanded uncertainty of its least certain weight; absent where one of its keys states none. */
   readonly doubtG?: Grams;
+  /** What is kept of every limit; absent where none is asked, or the doubt is as wide as the tolerance. */
+  readonly guardG?: Grams;
 }
 
 interface Entry {
@@ -64,20 +75,20 @@ const COVERAGE = 2;
  * @source OWN · PRACTICE where estimates say so
  */
 export function leastWorkInputOf(material: WorkMaterial): GatheredWork {
-  const { touch: { keys }, intent, terms, instrument: { kind } } = material;
+  const { touch: { keys }, terms, instrument: { kind } } = material;
   const sizes = sizesAt(material.readings, material.cycle, 'found');
   const areLeadsNoted = keys.some(({ key }) => leadsAt(sizes, key).length > 0);
   const offered = jobsOf(kind).filter((operation) => minutesOf(terms, operation) !== undefined);
   const entries = keys.filter((touch) => leftOf(touch) === undefined).map((touch) => entryOf(touch, { material, sizes, areLeadsNoted, offered }));
   const needed = benchSetUps.filter((setUp) => offered.some((operation) => needsOf(operation, kind).includes(setUp)));
-  const doubtG = doubtOf(entries, intent);
-  const guardG = terms?.workRoom === 'doubt' && doubtG !== undefined && doubtG < intent.toleranceG ? doubtG : undefined;
+  const rooms = roomsOf(material, entries);
   return {
-    ...(entries.length === 0 || offered.length === 0 ? {} : { problem: problemOf(material, entries, { offered, needed, guardG }) }),
+    ...(entries.length === 0 || offered.length === 0 ? {} : { problem: problemOf(material, entries, { offered, needed, rooms }) }),
     left: (['outcome', 'upAboveDown', 'unweighed'] as const).map((why) => ({ why, keys: keys.filter((touch) => leftOf(touch) === why).map(({ key }) => key) })).filter((one) => one.keys.length > 0),
     untimed: { operations: jobsOf(kind).filter((operation) => !offered.includes(operation)), setUps: needed.filter((setUp) => setUpMinutesOf(terms, setUp) === undefined) },
     assumed: assumptionsOf(material, entries, { sizes, areLeadsNoted, offered }),
-    ...(doubtG === undefined ? {} : { doubtG }),
+    rooms,
+    unpriced: benchParts.filter((part) => offered.some((operation) => benchJobs[operation].part === part) && priceOf(terms, part) === undefined),
   };
 }
 
@@ -88,6 +99,7 @@ function leftOf({ figures, balanceWeightG, upAboveDown }: KeyTouch): WorkLeft['w
 }
 
 const minutesOf = (terms: ActionTerms | null, operation: BenchOperation): number | undefined => terms?.operationMinutes.find((one) => one.operation === operation)?.minutes;
+const priceOf = (terms: ActionTerms | null, part: BenchPart | undefined): number | undefined => terms?.partPrices.find((one) => one.part === part)?.priceMinor;
 const setUpMinutesOf = (terms: ActionTerms | null, setUp: BenchSetUp): number | undefined => terms?.setUpMinutes.find((one) => one.setUp === setUp)?.minutes;
 
 interface Gathering {
@@ -129,10 +141,11 @@ function feltOf(read: number | undefined, least: number): Entry['felt'] {
 interface Asked {
   readonly offered: readonly BenchOperation[];
   readonly needed: readonly BenchSetUp[];
-  readonly guardG: Grams | undefined;
+  readonly rooms: readonly WorkRoom[];
 }
 
-function problemOf({ intent, terms, instrument }: WorkMaterial, entries: readonly Entry[], { offered, needed, guardG }: Asked): LeastWorkProblem {
+function problemOf(material: WorkMaterial, entries: readonly Entry[], { offered, needed, rooms }: Asked): LeastWorkProblem {
+  const { intent, terms, instrument } = material;
   const timed = needed.flatMap((name) => {
     const minutes = setUpMinutesOf(terms, name);
     return minutes === undefined ? [] : [{ name, minutes }];
@@ -140,30 +153,54 @@ function problemOf({ intent, terms, instrument }: WorkMaterial, entries: readonl
   const least = askedUpWeightOf(intent);
   const target: WorkTarget = {
     quantity: intent.even === 'balanceWeight' ? 'balanceWeight' : 'downWeight', toleranceG: grams(intent.toleranceG),
-    ...(least === undefined ? {} : { minUpWeightG: grams(least) }), ...(guardG === undefined ? {} : { guardG }),
+    ...(least === undefined ? {} : { minUpWeightG: grams(least) }),
   };
   return {
-    keys: entries.map((entry) => workKeyOf(entry, intent, terms, instrument)),
+    keys: entries.map((entry) => workKeyOf(entry, material, rooms)),
     operations: offered.map((name) => {
-      const { changes, group, renews } = benchJobs[name];
-      return { name, changes, minutes: minutesOf(terms, name) ?? 0, setups: needsOf(name, instrument.kind).filter((setUp) => timed.some((one) => one.name === setUp)), ...(group === undefined ? {} : { group }), ...(renews === undefined ? {} : { renews }) };
+      const { changes, group, renews, part } = benchJobs[name];
+      const partsMinor = priceOf(terms, part);
+      return { name, changes, minutes: minutesOf(terms, name) ?? 0, setups: needsOf(name, instrument.kind).filter((setUp) => timed.some((one) => one.name === setUp)), ...(partsMinor === undefined ? {} : { partsMinor }), ...(group === undefined ? {} : { group }), ...(renews === undefined ? {} : { renews }) };
     }),
     setups: timed,
     target,
   };
 }
 
-function workKeyOf({ touch, parts, amounts }: Entry, intent: TouchIntent, terms: ActionTerms | null, instrument: WorkMaterial['instrument']): WorkKey {
+function workKeyOf({ touch, parts, amounts }: Entry, { intent, terms, instrument }: WorkMaterial, rooms: readonly WorkRoom[]): WorkKey {
   const { key, figures: { downWeightG, upWeightG }, frictionG = 0, correctedFrictionG } = touch;
   if (downWeightG === undefined || upWeightG === undefined) throw new Error('only weighed keys enter');
-  const { frictionG: [, high], slackG } = registerOf(compassOf(instrument), key);
+  const register = registerOf(compassOf(instrument), key);
+  const guardG = rooms.find(({ register: name }) => name === register.name)?.guardG;
+  const frictionToG = mostFrictionOf(register, terms, instrument);
   const biasG = correctedFrictionG === undefined ? 0 : frictionG - correctedFrictionG;
   return {
     key, downWeightG: downWeightG.value, upWeightG: upWeightG.value, targetG: grams(targetOf(intent, key)),
     ...(parts === undefined ? {} : { parts }),
-    ...(terms?.frictionLimit === 'usual' && instrument.kind === 'grand' ? { frictionToG: grams(high + slackG + biasG) } : {}),
+    ...(guardG === undefined ? {} : { guardG }),
+    ...(frictionToG === undefined ? {} : { frictionToG: grams(frictionToG + biasG) }),
     amounts,
   };
+}
+
+/** The most friction a key of a register may keep, the slack of what is usual left on top; undefined where nothing is asked. */
+function mostFrictionOf({ name, frictionG: [, usual], slackG }: Register, terms: ActionTerms | null, { kind }: WorkMaterial['instrument']): number | undefined {
+  if (terms?.frictionLimit === 'planned') {
+    const planned = { bass: terms.frictionBassG, middle: terms.frictionMiddleG, treble: terms.frictionTrebleG }[name];
+    return planned === null ? undefined : planned + slackG;
+  }
+  return terms?.frictionLimit === 'usual' && kind === 'grand' ? usual + slackG : undefined;
+}
+
+/** The room each register asks for and gets. */
+function roomsOf({ intent, terms, instrument }: WorkMaterial, entries: readonly Entry[]): readonly WorkRoom[] {
+  return (['bass', 'middle', 'treble'] as const).flatMap((register): readonly WorkRoom[] => {
+    const own = entries.filter(({ touch: { key } }) => registerOf(compassOf(instrument), key).name === register);
+    if (own.length === 0) return [];
+    const doubtG = doubtOf(own, intent);
+    if (doubtG === undefined) return [{ register }];
+    return [{ register, doubtG, ...(terms?.workRoom === 'doubt' && doubtG < intent.toleranceG ? { guardG: doubtG } : {}) }];
+  });
 }
 
 /** Expanded uncertainty of the least certain weight that is judged; undefined where one of them states none. */
@@ -189,7 +226,8 @@ function assumptionsOf({ intent, terms, instrument }: WorkMaterial, entries: rea
     where('keyFrictionUnweighed', ({ excess }) => rubs && excess !== undefined && !excess.isKeyWeighed),
     where('excessStated', ({ excess }) => rubs && excess?.apart === 'stated'),
     where('excessReckoned', isApart('reckoned')),
-    where('excessUsual', isApart('usual')),
+    where(isGrand ? 'excessUsual' : 'excessUsualUpright', isApart('usual')),
+    where('noPlannedFriction', ({ touch }) => terms?.frictionLimit === 'planned' && mostFrictionOf(registerOf(compassOf(instrument), touch.key), terms, instrument) === undefined),
     where('lighterHalf', (entry) => has(entry, 'cleanKeyPins', 'treatRoller')),
     where('noUsualFriction', ({ touch }) => rubs && touch.usualFrictionG === undefined),
     where('noParts', ({ parts }) => isGrand && parts === undefined && does('moveCapstan', 'moveRoller', 'trimHammer', 'changeHammer')),

@@ -73,13 +73,15 @@ export function regulationOf({ key, colour, compass, sizes, terms }: KeyPlace, d
   const letOff = of('letOffMm');
   if (edge === undefined || letOff === undefined) return undefined;
   const fixed = { letOffMm: millimetres(letOff), lossMm: millimetres(terms?.lossMm ?? USUAL_LOSS_MM), keyEdgeMm: millimetres(edge) };
+  const pin = sizes.ofColour(colour, 'frontPinMm');
+  const told = { ...fixed, ...(pin === undefined ? {} : { frontPinMm: millimetres(pin) }) };
   const base = { ...fixed, distanceRatio, keyFrontMm };
   const [blow, dip, after] = [of('blowMm'), of('dipMm'), of('aftertouchMm')].map((value) => (value === undefined ? undefined : millimetres(value)));
   const floats = terms?.regulationFloats ?? 'aftertouch';
-  if (floats === 'dip' && blow !== undefined && after !== undefined) return { ...fixed, blowMm: blow, aftertouchMm: after, dipMm: dipFor(base, { blowMm: blow, aftertouchMm: after }) };
-  if (floats === 'blow' && dip !== undefined && after !== undefined) return { ...fixed, dipMm: dip, aftertouchMm: after, blowMm: blowFor(base, { dipMm: dip, aftertouchMm: after }) };
+  if (floats === 'dip' && blow !== undefined && after !== undefined) return { ...told, blowMm: blow, aftertouchMm: after, dipMm: dipFor(base, { blowMm: blow, aftertouchMm: after }) };
+  if (floats === 'blow' && dip !== undefined && after !== undefined) return { ...told, dipMm: dip, aftertouchMm: after, blowMm: blowFor(base, { dipMm: dip, aftertouchMm: after }) };
   if (blow === undefined || dip === undefined) return undefined;
-  return { ...fixed, blowMm: blow, dipMm: dip, aftertouchMm: aftertouchOf(base, { blowMm: blow, dipMm: dip }) };
+  return { ...told, blowMm: blow, dipMm: dip, aftertouchMm: aftertouchOf(base, { blowMm: blow, dipMm: dip }) };
 }
 
 /** The hammer and its string; absent where bore or heights were not measured. A rake that was not is taken as square. */

@@ -1,7 +1,7 @@
 import type { Lead } from '#action';
 import { type KeyColour, type KeyNumber, type QuantityName, type Reading, leadNumbers } from '#instrument';
 import { meanOf } from '#numerics';
-import { millimetres } from '#units';
+import { gramsPerCubicMillimetre, millimetres } from '#units';
 
 /** What stands of one state, found by what it is of: the mean of the repeats that gave a number. */
 export interface SizesAt {
@@ -29,10 +29,15 @@ export function sizesAt(readings: readonly Reading[], cycle: number, state: Read
   };
 }
 
+/** Cubic millimetres in a cubic centimetre. */
+const CUBIC_MM_PER_CM = 1000;
+
 /** Leads noted in a key, those with both place and diameter, from the front. */
 export function leadsAt(sizes: SizesAt, key: KeyNumber): readonly Lead[] {
   return leadNumbers.flatMap((number): readonly Lead[] => {
-    const [position, diameter, bore] = (['PositionMm', 'DiameterMm', 'BoreMm'] as const).map((size) => sizes.ofKey(key, `lead${String(number)}${size}` as QuantityName));
-    return position === undefined || diameter === undefined ? [] : [{ positionMm: millimetres(position), diameterMm: millimetres(diameter), ...(bore === undefined ? {} : { boreMm: millimetres(bore) }) }];
+    const [position, diameter, bore, density] = (['PositionMm', 'DiameterMm', 'BoreMm', 'DensityGPerCm3'] as const).map((size) => sizes.ofKey(key, `lead${String(number)}${size}` as QuantityName));
+    if (position === undefined || diameter === undefined) return [];
+    const other = density === undefined ? {} : { densityGPerMm3: gramsPerCubicMillimetre(density / CUBIC_MM_PER_CM) };
+    return [{ positionMm: millimetres(position), diameterMm: millimetres(diameter), ...(bore === undefined ? {} : { boreMm: millimetres(bore) }), ...other }];
   });
 }

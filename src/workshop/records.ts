@@ -10,6 +10,8 @@ export const workItemDraftSchema = z.strictObject({
   remedy: z.string().min(1).max(60),
   /** The finding it came from (`cause.<name>`), if any. */
   cause: z.string().max(60).nullable().default(null),
+  /** What was seen that it came from, by its id, if anything. */
+  observation: z.string().max(60).nullable().default(null),
   remark: z.string().max(2000).default(''),
   /** Quantities to weigh again once done. */
   remeasure: z.array(z.string()).max(8).default([]),
@@ -18,14 +20,38 @@ export const workItemDraftSchema = z.strictObject({
 });
 export type WorkItemDraft = z.input<typeof workItemDraftSchema>;
 
+/** What a job may wait for. */
+export const waitReasons = ['parts', 'glue', 'settling', 'other'] as const;
+
+/** What a job waits for: a moment that is to pass, or an order that is to come; neither stated, until somebody says otherwise. */
+export const workWaitSchema = z.strictObject({
+  for: z.enum(waitReasons),
+  until: z.iso.datetime({ offset: true }).nullable().default(null),
+  /** Order of the shop's book, by its id. */
+  purchase: z.string().min(1).max(60).nullable().default(null),
+});
+export type WorkWait = z.output<typeof workWaitSchema>;
+
 /** A job as it is kept. */
 export const workItemSchema = z.strictObject({
   ...workItemDraftSchema.shape,
   id: z.string(),
+  /** Somebody is at it. */
+  inHand: z.boolean().default(false),
+  waits: workWaitSchema.nullable().default(null),
   status: z.enum(['open', 'done', 'dropped']),
   doneAt: z.string().nullable(),
 });
 export type WorkItem = z.output<typeof workItemSchema>;
+
+/** What may be changed of jobs; a change of several is one step. */
+export const workChangeSchema = z.strictObject({
+  status: workItemSchema.shape.status.optional(),
+  remark: z.string().max(2000).optional(),
+  inHand: z.boolean().optional(),
+  waits: workWaitSchema.nullable().optional(),
+});
+export type WorkChange = z.input<typeof workChangeSchema>;
 
 /** A person behind a reference of the log: the name stands outside every event, so that it can be forgotten. */
 export const personSchema = z.strictObject({ reference: z.string(), name: z.string() });
@@ -37,7 +63,7 @@ export type PersonDraft = z.input<typeof personDraftSchema>;
 
 /** What a change touched: a card of some kind by its id, or a reading's place. */
 export const changeSchema = z.strictObject({
-  entity: z.enum(['instrument', 'session', 'intent', 'scale', 'action', 'tuning', 'pass', 'observation', 'recording', 'work', 'reading']),
+  entity: z.enum(['instrument', 'session', 'intent', 'scale', 'action', 'tuning', 'pass', 'observation', 'recording', 'work', 'estimate', 'quote', 'room', 'paper', 'care', 'shop', 'reading']),
   /** The card's id, or for a reading its place: `c1/found/downWeightG/key/40/1`. */
   place: z.string(),
   before: z.unknown(),
@@ -48,8 +74,11 @@ export type Change = z.output<typeof changeSchema>;
 /** What events there are. An undo is an event too: it names in `undoes` what it takes back. */
 export const eventKinds = [
   'piano.added', 'piano.changed', 'cycle.opened', 'session.added', 'session.changed', 'readings.written', 'readings.assigned',
-  'intent.set', 'scale.set', 'action.set', 'tuning.set', 'pass.added', 'pass.changed', 'pass.withdrawn', 'observation.added', 'observation.changed', 'observation.withdrawn', 'recording.added', 'recording.changed', 'recording.withdrawn', 'work.added', 'work.changed', 'undone',
+  'intent.set', 'scale.set', 'action.set', 'tuning.set', 'pass.added', 'pass.changed', 'pass.withdrawn', 'observation.added', 'observation.changed', 'observation.withdrawn', 'recording.added', 'recording.changed', 'recording.withdrawn', 'work.added', 'work.changed',
+  'room.added', 'room.changed', 'room.withdrawn', 'shop.added', 'shop.changed', 'shop.withdrawn', 'purchase.received', 'person.erased', 'estimate.set', 'quote.added', 'quote.changed', 'quote.withdrawn', 'quote.sent', 'quote.answered', 'paper.added', 'paper.changed', 'paper.withdrawn', 'care.added', 'care.changed', 'care.withdrawn', 'undone',
 ] as const;
+/** Events that told somebody outside the shop something: they stand, and nothing takes them back. */
+export const finalKinds: readonly string[] = ['quote.sent', 'quote.answered', 'person.erased'];
 export type EventKind = (typeof eventKinds)[number];
 
 /** One entry of the append-only log. `text` is the stored canonical form that `hash` was taken of. */

@@ -139,7 +139,9 @@ function drawAim({ target, limit }: KeyPlotOptions, row: KeyRow, y: ValueScale):
     if (figure === undefined) return [];
     const shape = line<{ key: KeyNumber; x: number }>()
       .defined(({ key }) => at(figure, key) !== undefined).x(({ x }) => shorten(x)).y(({ key }) => shorten(y(at(figure, key) ?? 0)));
-    return pathOf(role, shape([...stretched(row)]), false);
+    const lone = row.columns.filter(({ key }, index) => index > 0 && index < row.columns.length - 1 && at(figure, key) !== undefined && at(figure, key - 1) === undefined && at(figure, key + 1) === undefined);
+    const ticks = lone.map(({ key, xPx, widthPx }): Mark => ({ type: 'line', role, x1: xPx, x2: xPx + widthPx, y1: y(at(figure, key) ?? 0), y2: y(at(figure, key) ?? 0) }));
+    return [...pathOf(role, shape([...stretched(row)]), false), ...ticks];
   };
   return [...drawn('target', target), ...drawn('limit', limit)];
 }

@@ -1,7 +1,7 @@
 import type { Mark, Scene } from './scene.ts';
 
 /** What a hole of a key is to become. */
-export type HoleUse = 'refill' | 'trim' | 'plug' | 'new';
+export type HoleUse = 'refill' | 'trim' | 'exchange' | 'plug' | 'new';
 
 /** A hole through the side of a key, from the balance point toward the front. */
 export interface StripHole {
@@ -41,7 +41,7 @@ const LINE_PX = 11;
 const TOP_PX = 14;
 
 /**
- * One key from its bass side, to scale: old holes as they are, refilled, drilled out or plugged, new ones with a cross to centre the drill,
+ * One key from its bass side, to scale: old holes as they are, refilled, drilled out, with another metal or plugged, new ones with a cross to centre the drill,
  * the balance point as datum, and where no hole may come. The front is to the right.
  */
 export function keyStripScene(options: KeyStripOptions): Scene {
@@ -91,6 +91,7 @@ function drawHole({ diameterMm, boreMm = 0, use, lines }: StripHole, x: number, 
   const round: Mark = { type: 'symbol', shape: 'ring', role, x, y: middle, radiusPx: radius };
   const inside: readonly Mark[] = use === 'plug' ? [{ type: 'symbol', shape: 'cross', role, x, y: middle, radiusPx: radius * 0.6 }]
     : use === 'refill' ? [{ type: 'symbol', shape: 'dot', role, x, y: middle, radiusPx: radius }]
+    : use === 'exchange' ? [{ type: 'symbol', shape: 'diamond', role: 'planned', x, y: middle, radiusPx: radius * 0.6 }]
     : use === 'trim' ? []
     : [{ type: 'line', role: 'axis', x1: x - radius - 2, x2: x + radius + 2, y1: middle, y2: middle }, { type: 'line', role: 'axis', x1: x, x2: x, y1: middle - radius - 2, y2: middle + radius + 2 }];
   const bore: readonly Mark[] = boreMm === 0 ? [] : [{ type: 'symbol', shape: 'ring', role: 'planned', x, y: middle, radiusPx: (boreMm / 2) * pxPerMm }];

@@ -3,12 +3,13 @@ import { drawKeyRow, layKeyRow, nameOctaves } from './key-row.ts';
 import type { Mark, Scene, Shape } from './scene.ts';
 
 /** What a key is marked with on the drawn keyboard. `slow`: too little up weight to return. `over`, `under`: outside what is asked of strings or bearing. `lifts`: negative bearing. `toFriction` to `toFront`: work planned, by its first stage. `outOfReach`: no work offered brings it inside. */
-export type KeySign = 'inside' | 'heavy' | 'light' | 'doubtful' | 'slow' | 'outcome' | 'work' | 'unmeasured' | 'over' | 'under' | 'lifts' | 'toFriction' | 'toRatio' | 'toHammer' | 'toFront' | 'outOfReach';
+export type KeySign = 'inside' | 'heavy' | 'light' | 'doubtful' | 'slow' | 'outcome' | 'work' | 'unmeasured' | 'over' | 'under' | 'lifts' | 'toFriction' | 'toRatio' | 'toHammer' | 'toFront' | 'outOfReach' | 'bright' | 'dull' | 'short';
 
-/** Shape of each sign: a heavy key points down, a light one up, a slow one sags, a doubtful one wavers, an outcome is crossed; arrows point out of what is asked, an arch lifts off; strokes count the stage of the work, a barred ring is out of reach. */
+/** Shape of each sign: a heavy key points down, a light one up, a slow one sags, a doubtful one wavers, an outcome is crossed; arrows point out of what is asked, an arch lifts off; strokes count the stage of the work, a barred ring is out of reach; a bright hammer rises, a dull one sinks, a short tone droops. */
 export const signShape: Readonly<Record<KeySign, Shape>> = {
   inside: 'dot', heavy: 'wedgeDown', light: 'wedgeUp', doubtful: 'wave', slow: 'chevron', outcome: 'cross', work: 'plus', unmeasured: 'dash', over: 'arrowUp', under: 'arrowDown',
   lifts: 'arch', toFriction: 'stroke1', toRatio: 'stroke2', toHammer: 'stroke3', toFront: 'stroke4', outOfReach: 'barred',
+  bright: 'doubleUp', dull: 'doubleDown', short: 'droop',
 };
 
 export interface KeyboardSceneOptions {

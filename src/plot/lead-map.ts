@@ -18,7 +18,7 @@ export interface LeadMapOptions {
 
 /**
  * The leads of the whole keyboard over its keys, across and along at the same scale: how far every hole lies from the balance point,
- * as large as it is drilled. Refilled holes as found are full, leads drilled out have a ring within, plugged ones are crossed, new ones a diamond.
+ * as large as it is drilled. Refilled holes as found are full, leads drilled out have a ring within, those of another metal a diamond, plugged ones are crossed, new ones a diamond.
  */
 export function leadMap({ compass, keys, widthPx, locale, title, description, yLabel }: LeadMapOptions): Scene {
   const { leftPx, rightPx, topPx, bottomPx, keyRowPx, gapPx } = plotMargins;
@@ -37,8 +37,12 @@ export function leadMap({ compass, keys, widthPx, locale, title, description, yL
   return { widthPx, heightPx, title, description, marks, columns: row.columns };
 }
 
+/** What stands inside an old hole, and how large beside it. */
+const INSIDE = {
+  refill: { role: 'found', shape: 'dot', share: 1 }, trim: { role: 'planned', shape: 'ring', share: 0.5 }, exchange: { role: 'planned', shape: 'diamond', share: 0.6 }, plug: { role: 'found', shape: 'cross', share: 0.6 },
+} as const;
+
 function drawHole(use: HoleUse, at: { readonly key: KeyNumber; readonly x: number; readonly y: number; readonly radiusPx: number }): readonly Mark[] {
   if (use === 'new') return [{ type: 'symbol', role: 'planned', shape: 'diamond', ...at, radiusPx: at.radiusPx / 1.25 }];
-  const inside: Mark = use === 'trim' ? { type: 'symbol', role: 'planned', shape: 'ring', ...at, radiusPx: at.radiusPx * 0.5 } : use === 'plug' ? { type: 'symbol', role: 'found', shape: 'cross', ...at, radiusPx: at.radiusPx * 0.6 } : { type: 'symbol', role: 'found', shape: 'dot', ...at };
-  return [{ type: 'symbol', role: 'found', shape: 'ring', ...at }, inside];
+  return [{ type: 'symbol', role: 'found', shape: 'ring', ...at }, { type: 'symbol', ...at, ...INSIDE[use], radiusPx: at.radiusPx * INSIDE[use].share }];
 }

@@ -12,7 +12,7 @@ export type Role =
   | 'label' | 'note';
 
 /** Shapes of the small marks. Ring, diamond and square belong to the three states and to nothing else, so that no one has to tell states by colour. */
-export type Shape = 'ring' | 'diamond' | 'square' | 'cross' | 'wedgeUp' | 'wedgeDown' | 'dot' | 'dash' | 'wave' | 'chevron' | 'plus' | 'arch' | 'arrowUp' | 'arrowDown' | 'stroke1' | 'stroke2' | 'stroke3' | 'stroke4' | 'barred';
+export type Shape = 'ring' | 'diamond' | 'square' | 'cross' | 'wedgeUp' | 'wedgeDown' | 'dot' | 'dash' | 'wave' | 'chevron' | 'plus' | 'arch' | 'arrowUp' | 'arrowDown' | 'stroke1' | 'stroke2' | 'stroke3' | 'stroke4' | 'barred' | 'doubleUp' | 'doubleDown' | 'droop';
 
 interface Marked {
   readonly role: Role;
@@ -80,6 +80,17 @@ export interface Scene {
   readonly marks: readonly Mark[];
   /** Strips of the keys, bass to treble, without gaps. */
   readonly columns: readonly KeyColumn[];
+}
+
+/** What every plot of two axes is told beside what it shows; `locale` is how its numbers are written. */
+export interface AxesOptions {
+  readonly xLabel: string;
+  readonly yLabel: string;
+  readonly title: string;
+  readonly description: string;
+  readonly locale: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
 }
 
 /** The key whose strip lies under a point of the drawing; undefined outside the compass. */

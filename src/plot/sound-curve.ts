@@ -3,7 +3,7 @@ import { formatMeasure } from '#units';
 import { extent } from 'd3-array';
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
-import type { Mark, Scene } from './scene.ts';
+import type { AxesOptions, Mark, Scene } from './scene.ts';
 import { shorten, stateShape } from './symbol.ts';
 
 /** A curve of one state, and points worth a mark on it. */
@@ -14,18 +14,11 @@ export interface SoundSeries {
   readonly marked?: readonly { readonly x: number; readonly y: number }[];
 }
 
-export interface SoundCurveOptions {
+export interface SoundCurveOptions extends AxesOptions {
   /** Earlier states first. */
   readonly series: readonly SoundSeries[];
   /** Places along the axis worth a word, upright lines. */
   readonly places: readonly { readonly x: number; readonly label: string }[];
-  readonly xLabel: string;
-  readonly yLabel: string;
-  readonly title: string;
-  readonly description: string;
-  readonly locale: string;
-  readonly widthPx: number;
-  readonly heightPx: number;
 }
 
 const MARGINS = { leftPx: 46, rightPx: 12, topPx: 34, bottomPx: 32 } as const;
@@ -36,7 +29,7 @@ type Linear = ReturnType<typeof scaleLinear<number, number>>;
 /** A curve of a sound over time or frequency, in decibels; states overlaid by their own marks, partials or moments named along the axis. */
 export function soundCurve(options: SoundCurveOptions): Scene {
   const { series, widthPx, heightPx, title, description, xLabel, yLabel } = options;
-  const all = series.flatMap(({ points }) => points);
+  const all = series.flatMap(({ points, marked = [] }) => [...points, ...marked]);
   const [left = 0, right = 1] = extent(all, (point) => point.x);
   const [low = -1, high = 0] = extent(all, (point) => point.y);
   const x = scaleLinear().domain([left, right]).range([MARGINS.leftPx, widthPx - MARGINS.rightPx]);

@@ -2,10 +2,10 @@ import { extent } from 'd3-array';
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
 import { formatMeasure } from '#units';
-import type { Mark, Scene } from './scene.ts';
+import type { AxesOptions, Mark, Scene } from './scene.ts';
 import { shorten } from './symbol.ts';
 
-export interface StrokeCurveOptions {
+export interface StrokeCurveOptions extends AxesOptions {
   /** Values over key travel; a gap where the key does not drive the hammer. */
   readonly points: readonly { readonly x: number; readonly y: number | undefined }[];
   /** Places of the stroke worth a word, upright lines. */
@@ -14,13 +14,6 @@ export interface StrokeCurveOptions {
   readonly levels: readonly { readonly y: number; readonly label: string }[];
   /** Where the stroke stands now. */
   readonly at: { readonly x: number; readonly y: number | undefined };
-  readonly xLabel: string;
-  readonly yLabel: string;
-  readonly title: string;
-  readonly description: string;
-  readonly locale: string;
-  readonly widthPx: number;
-  readonly heightPx: number;
 }
 
 const MARGINS = { leftPx: 46, rightPx: 12, topPx: 34, bottomPx: 32 } as const;

@@ -17,11 +17,14 @@ const ROLE: Readonly<Record<Drawing['segments'][number]['part'], Role>> = {
   key: 'part', capstan: 'part', heel: 'part', wippen: 'part', jack: 'partLit', toe: 'partLit', jackTop: 'partLit', roller: 'part', shank: 'part', head: 'part',
 };
 
+/** Room above and below, so that word and pivot stand inside on a narrow page too. */
+const ROOM_MM = 22;
+
 /** The frame that holds every position of a stroke, with a little room. */
 export function frameOf(drawings: readonly Drawing[], stringHeightMm: number): StrokeSceneOptions['frameMm'] {
   const points = drawings.flatMap(({ segments }) => segments.flatMap(({ from, to }) => [from, to]));
   const [xs, ys] = [points.map(({ xMm }) => xMm), points.map(({ yMm }) => yMm)];
-  return { left: Math.min(...xs) - 8, right: Math.max(...xs) + 12, low: Math.min(0, ...ys) - 4, high: Math.max(stringHeightMm, ...ys) + 14 };
+  return { left: Math.min(...xs) - 8, right: Math.max(...xs) + 12, low: Math.min(0, ...ys) - ROOM_MM, high: Math.max(stringHeightMm, ...ys) + ROOM_MM };
 }
 
 /** One position of an action, to scale, under its string: the player is on the left. */

@@ -10,7 +10,7 @@ export type Standing = State | 'rival';
 /** The mark of each. */
 export const standingShape: Readonly<Record<Standing, Shape>> = { ...stateShape, rival: 'wedgeUp' };
 
-const STROKED: ReadonlySet<Shape> = new Set(['cross', 'dash', 'wave', 'chevron', 'plus', 'arch', 'arrowUp', 'arrowDown', 'stroke1', 'stroke2', 'stroke3', 'stroke4', 'barred']);
+const STROKED: ReadonlySet<Shape> = new Set(['cross', 'dash', 'wave', 'chevron', 'plus', 'arch', 'arrowUp', 'arrowDown', 'stroke1', 'stroke2', 'stroke3', 'stroke4', 'barred', 'doubleUp', 'doubleDown', 'droop']);
 
 /** How a shape is inked: open ones are filled with paper, full ones with their ink, strokes not at all. */
 export function inkingOf(shape: Shape): 'open' | 'full' | 'stroke' {
@@ -49,6 +49,9 @@ export function symbolPathOf({ shape, x, y, radiusPx: r }: { readonly shape: Sha
     case 'arch': return `M${at(-1, 0.8)}C${at(-1, -1.3)} ${at(1, -1.3)} ${at(1, 0.8)}`;
     case 'stroke1': case 'stroke2': case 'stroke3': case 'stroke4': return strokes[shape].map((dx) => `M${at(dx, -1.1)}L${at(dx, 1.1)}`).join('');
     case 'barred': return `${round(1)}M${at(-0.7, 0.7)}L${at(0.7, -0.7)}`;
+    case 'doubleUp': return `M${at(-1, 0)}L${at(0, -1)}L${at(1, 0)}M${at(-1, 1)}L${at(0, 0)}L${at(1, 1)}`;
+    case 'doubleDown': return `M${at(-1, -1)}L${at(0, 0)}L${at(1, -1)}M${at(-1, 0)}L${at(0, 1)}L${at(1, 0)}`;
+    case 'droop': return `M${at(-1, -0.8)}C${at(0.4, -0.8)} ${at(1, -0.2)} ${at(1, 1)}`;
     case 'wave': return `M${at(-1.1, 0.2)}C${at(-0.6, -1)} ${at(-0.4, -0.6)} ${at(0, 0)}S${at(0.6, 1)} ${at(1.1, -0.2)}`;
   }
 }

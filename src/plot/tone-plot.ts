@@ -1,23 +1,14 @@
 import type { KeyNumber } from '#instrument';
+import type { ToneFigure, ToneFigures } from '#tone';
 import { type KeyPlotOptions, type KeyPoint, type PerKey, keyPlot } from './key-plot.ts';
 import type { KeySign } from './keyboard-scene.ts';
 import type { Scene } from './scene.ts';
 import type { Standing } from './symbol.ts';
 
-/** What is plotted of the sound over the keys: the one figure each, of one note. */
-export const toneFigures = ['brightness', 'balance', 'level', 'sustain', 'inharmonicity', 'pitch'] as const;
-export type ToneFigure = (typeof toneFigures)[number];
-
-/** Figures of a note as they are plotted: a figure with its standard uncertainty, where it has one. */
-export interface ToneValue {
-  readonly value: number;
-  readonly uncertainty?: number | undefined;
-}
-
 /** A note of one state by its key. */
 export interface PlottedNote {
   readonly key: KeyNumber;
-  readonly figures: Readonly<Partial<Record<ToneFigure, ToneValue>>>;
+  readonly figures: ToneFigures;
 }
 
 /** The notes of one state, with the word their marks go by. */

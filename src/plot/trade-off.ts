@@ -2,7 +2,7 @@ import { extent } from 'd3-array';
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
 import { formatMeasure } from '#units';
-import type { Mark, Scene } from './scene.ts';
+import type { AxesOptions, Mark, Scene } from './scene.ts';
 import { shorten } from './symbol.ts';
 
 /** One way to weigh two aims against each other, and what either comes to. */
@@ -12,20 +12,13 @@ export interface TradeOffPoint {
   readonly label: string;
 }
 
-export interface TradeOffOptions {
+export interface TradeOffOptions extends AxesOptions {
   /** In the order of the weights: the curve runs through them. */
   readonly points: readonly TradeOffPoint[];
   /** Place of the one chosen. */
   readonly chosen?: number | undefined;
   /** How things stand, with the word it goes by. */
   readonly standing?: TradeOffPoint | undefined;
-  readonly xLabel: string;
-  readonly yLabel: string;
-  readonly title: string;
-  readonly description: string;
-  readonly locale: string;
-  readonly widthPx: number;
-  readonly heightPx: number;
 }
 
 /** A drawing of a trade-off with where its points lie, for pointing. */

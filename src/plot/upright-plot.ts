@@ -17,8 +17,8 @@ export function uprightFigureOf(name: UprightPlotName, { balanceWeightG, springS
 /** Plots one figure of an upright over the keyboard, states overlaid; the weighed balance over the one by the parts. */
 export function uprightPlot({ name, states, ...options }: StatesPlotOptions<UprightPlotName, readonly AnalysedUpright[]>): Scene {
   const series = states.map(({ state, label, worked }) => ({ state, label, points: worked.map((key) => ({ key: key.key, value: uprightFigureOf(name, key) })) }));
-  const byParts = name === 'balance' ? states.at(-1)?.worked.map((key) => key.byParts?.balanceWeightG) : undefined;
-  return keyPlot({ ...options, series, unitSign: 'g', ...(byParts?.some((value) => value !== undefined) === true ? { target: byParts } : {}) });
+  const byParts = name === 'balance' ? states.map(({ worked }) => worked.map((key) => key.byParts?.balanceWeightG)).findLast((of) => of.some((value) => value !== undefined)) : undefined;
+  return keyPlot({ ...options, series, unitSign: 'g', ...(byParts === undefined ? {} : { target: byParts }) });
 }
 
 /** Signs of the keys: with a finding, calm where spring or damper was read, else not measured. */

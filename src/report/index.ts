@@ -3,3 +3,11 @@ export type { Block, Cell, Column, FigureBlock, FigureName, Furniture, HeadingBl
 export { textOf } from './text.ts';
 export { asStated, bare, dayOf, noteRuns, statedOr } from './words.ts';
 export type { Tongue } from './words.ts';
+export { roomBlocksOf, roomFactsOf } from './room-blocks.ts';
+export type { RoomTold } from './room-blocks.ts';
+export { hangingBlocksOf, hangingWords, hungWords, sideWords } from './room-hanging.ts';
+export type { HangingTold, RoomHung } from './room-hanging.ts';
+export { placesBlocksOf } from './room-places.ts';
+export type { PlacesTold } from './room-places.ts';
+export { papersBlocks, papersInFull, reasonRow, shipmentTitle } from './papers.ts';
+export type { ToldMaterial, ToldPapers, ToldShipment } from './papers.ts';

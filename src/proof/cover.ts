@@ -3,6 +3,7 @@ import { compassOf, keyCountOf, noteNameOf } from '#instrument';
 import { type KeySign, keyboardScene, signsOf } from '#plot';
 import { type Block, type HeadlineBlock, type KeyValuesBlock, asStated, cell, dayOf, statedOr } from '#report';
 import { type ProofInput, type Proved, provedParts, provedStates } from './input.ts';
+import { leftOutOf } from './left-out.ts';
 import { fewRemarksOf } from './remarks.ts';
 import { intentWords, statedGrams } from './words.ts';
 
@@ -19,19 +20,10 @@ export function coverOf(input: ProofInput): readonly Block[] {
     ...proved.map((one) => keyboardOf(one, input)),
     { type: 'heading', level: 1, text: say('proof.instrument') },
     instrumentFacts(input),
-    ...leftOutOf(input),
+    ...(proved.length === 0 ? leftOutOf(input) : []),
     ...fewRemarksOf(input),
     ...(instrument.kind === 'upright' && proved.length > 0 ? [{ type: 'note', text: say('proof.upright') } as const] : []),
   ];
-}
-
-/** Parts nothing was noted of, so that nobody takes their absence for a clean bill. */
-function leftOutOf(input: ProofInput): readonly Block[] {
-  const { say } = input;
-  const parts = provedParts(input);
-  const missing = (['touch', 'strings', 'bearing'] as const).filter((part) => !parts[part]);
-  if (missing.length === 0 || missing.length === 3) return [];
-  return [{ type: 'note', text: say('proof.leftOut', { parts: missing.map((part) => say(`proof.part.${part}`)).join(', ') }) }];
 }
 
 function headlineOf(proved: readonly Proved[], input: ProofInput): HeadlineBlock {

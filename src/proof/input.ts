@@ -3,7 +3,8 @@ import type { BellyAnalysis, BellyInput } from '#belly';
 import type { Instrument, KeyNumber, Reading, State, TouchIntent, TuningTerms, WeighingSession } from '#instrument';
 import type { ScaleAnalysis } from '#strings';
 import type { Say } from '#text';
-import type { BearingAssumption, JudgedSpread, Person, RegulationAssumption, ScaleAssumption, TuningAssumption } from '#workshop';
+import type { KeyChange } from '#tone';
+import type { AirHours, BearingAssumption, CareCard, JudgedSpread, PapersTold, Person, RegulationAssumption, RoomRecord, ScaleAssumption, StandOuts, StateTone, TunedState, TuningAssumption } from '#workshop';
 
 /** What a proof says of the instrument; `null` and an empty name print as not stated. */
 export interface ProofInstrument extends Pick<Instrument, 'name' | 'maker' | 'serial' | 'year' | 'lengthMm' | 'firstMidi' | 'lastMidi' | 'demo'> {
@@ -43,23 +44,27 @@ export interface ProvedRegulation {
   readonly spread?: JudgedSpread | undefined;
 }
 
-/** Pitch and unisons of one state; cents. */
-export interface TunedState {
-  readonly state: ProvedState;
-  /** Off equal temperament. */
-  readonly pitches: ReadonlyMap<KeyNumber, number>;
-  /** Off the curve. */
-  readonly off: ReadonlyMap<KeyNumber, number>;
-  readonly unisons: ReadonlyMap<KeyNumber, number>;
-}
-
 /** The tuning of the states it was read in, against one curve. */
 export interface ProvedTuning {
   readonly curve: ReadonlyMap<KeyNumber, number>;
-  readonly states: readonly TunedState[];
+  readonly states: readonly TunedState<ProvedState>[];
   readonly terms: TuningTerms | null;
   readonly assumed: readonly TuningAssumption[];
   readonly smoothness: number;
+}
+
+/** How one state sounds, with what stands out in it. */
+export interface ProvedSound extends StateTone {
+  readonly state: ProvedState;
+  readonly standOuts: StandOuts;
+}
+
+
+/** How an instrument sounds as found and as finished, and what changed as far as that may be said. */
+export interface ProvedTone {
+  readonly states: readonly ProvedSound[];
+  /** Key by key, left out where one state alone was recorded; `moved`: not compared, for the microphone was moved, changed or not told in one of them. */
+  readonly changes?: readonly KeyChange[] | 'moved';
 }
 
 /** Everything a proof is made of. Clock and language come in from outside; nothing is looked up. */
@@ -80,6 +85,14 @@ export interface ProofInput {
   readonly regulations?: readonly ProvedRegulation[] | undefined;
   /** Pitch and unisons, where any was read; left out: the proof has no such part. */
   readonly tuning?: ProvedTuning | undefined;
+  /** The sound, where any note was heard; left out: the proof has no such part. */
+  readonly tone?: ProvedTone | undefined;
+  /** Rooms of this stay; left out or empty: the proof has no such part. They are no part of the instrument that is proved. */
+  readonly rooms?: readonly RoomRecord[] | undefined;
+  /** What papers hang on, held against the rules; left out: the proof has no such part. */
+  readonly papers?: PapersTold | undefined;
+  /** The air, the plan of care and the moves; left out: the proof has no such part. */
+  readonly care?: { readonly cards: readonly CareCard[]; readonly air: AirHours } | undefined;
   /** The plan of least work, where jobs were taken from it; left out: the proof has no such part. */
   readonly leastWork?: LeastWork | undefined;
   /** Standing readings, for the remarks made at the keys, the climate of the bearing and who measured. */
@@ -112,13 +125,27 @@ export function provedStates({ found, finished }: Pick<ProofInput, 'found' | 'fi
   ];
 }
 
+/** What an instrument may be proved in, in the order it is told. */
+export const proofParts = ['touch', 'regulation', 'strings', 'bearing', 'tuning', 'tone', 'papers'] as const;
+export type ProofPart = (typeof proofParts)[number];
+
+type Told = Pick<ProofInput, 'found' | 'finished' | 'scales' | 'bellies' | 'regulations' | 'tuning' | 'tone' | 'papers'>;
+
 /** The parts of a proof there is something to say of. */
-export function provedParts(input: Pick<ProofInput, 'found' | 'finished' | 'scales' | 'bellies'>): { readonly touch: boolean; readonly strings: boolean; readonly bearing: boolean } {
-  return { touch: provedStates(input).length > 0, strings: (input.scales ?? []).length > 0, bearing: (input.bellies ?? []).length > 0 };
+export function provedParts(input: Told): Readonly<Record<ProofPart, boolean>> {
+  const { scales = [], bellies = [], regulations = [], tuning, tone, papers } = input;
+  return { touch: provedStates(input).length > 0, regulation: regulations.length > 0, strings: scales.length > 0, bearing: bellies.length > 0, tuning: tuning !== undefined, tone: tone !== undefined, papers: papers !== undefined };
+}
+
+/** The parts told where no key was weighed; empty where keys were, or where nothing was noted at all. */
+export function otherPartsOf(input: Told): readonly ProofPart[] {
+  const parts = provedParts(input);
+  return parts.touch ? [] : proofParts.filter((part) => parts[part]);
 }
 
 /** The states, as found and as finished, in which anything was noted that the proof tells of. */
-export function statesTold({ found, finished, scales = [], bellies = [] }: Pick<ProofInput, 'found' | 'finished' | 'scales' | 'bellies'>): readonly ProvedState[] {
+export function statesTold({ found, finished, scales = [], bellies = [], regulations = [], tuning, tone }: Told): readonly ProvedState[] {
   const of = { found, finished } as const;
-  return (['found', 'finished'] as const).filter((state) => of[state] !== null || [...scales, ...bellies].some((one) => one.state === state));
+  const others = [...scales, ...bellies, ...regulations, ...(tuning?.states ?? []), ...(tone?.states ?? [])];
+  return (['found', 'finished'] as const).filter((state) => of[state] !== null || others.some((one) => one.state === state));
 }

@@ -8,15 +8,11 @@ export function leastWorkOf(input: ProofInput): readonly Block[] {
   const { say, leastWork } = input;
   if (leastWork === undefined) return [];
   const { minutes, planned, already, outOfReach, replaceAll, leadOnly } = leastWork;
-  const column = (label: string, width: number, align: 'start' | 'end' = 'start') => ({ label, align, width });
-  const naive = (name: string, plan: NaivePlan): readonly Cell[] => [cell(name), cell(sayMinutes(plan.minutes, input)), cell(String(plan.outside.length))];
+  const told = (time: number, outside: number): Cell => cell(say('sheet.leastWork.naive', { time: sayMinutes(time, input), outside }));
+  const naive = (label: string, plan: NaivePlan) => ({ label, value: told(plan.minutes, plan.outside.length) });
   return [
     { type: 'heading', level: 1, text: say('proof.leastWork') },
     { type: 'paragraph', size: 'body', text: say('proof.leastWork.how', { count: say('leastWork.answer.count', { planned, already, out: outOfReach.length }) }) },
-    {
-      type: 'table', strips: 1, rowHeads: true, caption: say('proof.leastWork'),
-      columns: [column(say('leastWork.compare.plan'), 4), column(say('leastWork.compare.time'), 3, 'end'), column(say('leastWork.compare.outside'), 3, 'end')],
-      rows: [[cell(say('leastWork.compare.least'), 'strong'), cell(sayMinutes(minutes, input), 'strong'), cell(String(outOfReach.length), 'strong')], naive(say('leastWork.compare.all'), replaceAll), naive(say('leastWork.compare.lead'), leadOnly)],
-    },
+    { type: 'keyValues', rows: [{ label: say('leastWork.compare.least'), value: told(minutes, outOfReach.length) }, naive(say('leastWork.compare.all'), replaceAll), naive(say('leastWork.compare.lead'), leadOnly)] },
   ];
 }

@@ -2,12 +2,13 @@ import { type LeastWork, type TouchAnalysis, analyseRegulation, analyseTouch, le
 import { analyseBelly } from '#belly';
 import { type ActionTerms, type Instrument, type Reading, type ScaleTerms, type State, type TuningTerms, type WeighingSession, quantityOf, states } from '#instrument';
 import { analyseScale } from '#strings';
-import { LEAST_WORK, type WorkItem, bearingInputOf, leastWorkInputOf, regulationInputOf, scaleInputOf, touchInputOf } from '#workshop';
+import { LEAST_WORK, type RoomRecord, type WorkItem, type WorkedSound, bearingInputOf, leastWorkInputOf, regulationInputOf, scaleInputOf, touchInputOf } from '#workshop';
 import type { ProofInput, ProofInstrument, ProvedBelly, ProvedRegulation, ProvedScale, ProvedState } from './input.ts';
+import { toneOfMaterial } from './tone-material.ts';
 import { tuningOfMaterial } from './tuning-material.ts';
 
 /** What a proof is read from: an instrument with its sessions and standing readings, from a store or from files. */
-export interface ProofMaterial extends Pick<ProofInput, 'cycle' | 'intent' | 'head' | 'printedAt' | 'locale' | 'say' | 'title' | 'people'> {
+export interface ProofMaterial extends Pick<ProofInput, 'cycle' | 'intent' | 'head' | 'printedAt' | 'locale' | 'say' | 'title' | 'people' | 'papers' | 'care'> {
   readonly instrument: ProofInstrument;
   /** `startedAt` is null where no clock saw the weighing. */
   readonly sessions: readonly (Omit<WeighingSession, 'startedAt'> & { readonly startedAt: string | null })[];
@@ -18,6 +19,10 @@ export interface ProofMaterial extends Pick<ProofInput, 'cycle' | 'intent' | 'he
   readonly action?: ActionTerms | null;
   /** What is stated and asked of the tuning; files state nothing. */
   readonly tuningTerms?: TuningTerms | null;
+  /** Recordings with what was worked out of them; files have none. */
+  readonly sounds?: readonly WorkedSound[];
+  /** Rooms it stands in or may stand in; files have none. */
+  readonly rooms?: readonly RoomRecord[];
   /** Jobs on the list of work; files have none. */
   readonly work?: readonly WorkItem[];
 }
@@ -34,7 +39,7 @@ export function proofInputOf(material: ProofMaterial): ProofInput {
     readings.some((reading) => reading.cycle === cycle && reading.state === state && quantityOf(reading.quantity).part === 'touch') ? analyseTouch(touchInputOf({ instrument, sessions, readings, cycle, state, intent })) : null;
   const found = touchOf('found');
   const scaleAt = scalesOnce(material);
-  return { ...material, found, finished: touchOf('finished'), leastWork: leastWorkOf(material, instrument, found), scales: scalesOf(material, scaleAt), bellies: belliesOf(material, scaleAt), regulations: regulationsOf(material, instrument.kind), tuning: tuningOfMaterial(material) };
+  return { ...material, found, finished: touchOf('finished'), leastWork: leastWorkOf(material, instrument, found), scales: scalesOf(material, scaleAt), bellies: belliesOf(material, scaleAt), regulations: regulationsOf(material, instrument.kind), tuning: tuningOfMaterial(material), tone: toneOfMaterial(material.sounds ?? [], cycle) };
 }
 
 /** The plan of least work by what is stated now, where a job of this stay was taken from such a plan. */
@@ -45,12 +50,15 @@ function leastWorkOf({ work = [], readings, cycle, intent, action: terms = null 
   return plan?.ok === true ? plan.value : undefined;
 }
 
-/** True where a proof has anything to say: a weight as found or as finished, or a string or a bearing of any state. */
-export function hasAnythingToProve(readings: readonly Reading[]): boolean {
-  return readings.some(({ quantity, scope, state }) => {
+const PROVED_BY_KEY: ReadonlySet<string> = new Set(['touch', 'belly', 'regulation', 'tuning']);
+
+/** True where a proof has anything to say: a weight, a bearing, a figure of regulation or of tuning of a key as found or as finished, a note heard then, or a string of any state. */
+export function hasAnythingToProve({ readings, sounds = [], cycle }: Pick<ProofMaterial, 'readings' | 'sounds' | 'cycle'>): boolean {
+  const isRead = readings.some(({ quantity, scope, state, cycle: of }) => {
     const { part } = quantityOf(quantity);
-    return part === 'strings' || (scope === 'key' && state !== 'planned' && (part === 'touch' || part === 'belly'));
+    return of === cycle && (part === 'strings' || (scope === 'key' && state !== 'planned' && PROVED_BY_KEY.has(part)));
   });
+  return isRead || toneOfMaterial(sounds, cycle) !== undefined;
 }
 
 function isNoted({ readings, cycle }: ProofMaterial, state: State, part: 'strings' | 'belly' | 'regulation'): boolean {

@@ -1,6 +1,6 @@
 import { type Block, type Cell, type TableBlock, asStated, cell, dayOf, statedOr } from '#report';
 import type { TouchAnalysis } from '#action';
-import { type ProofInput, type ProofSession, type Proved, provedParts, provedStates } from './input.ts';
+import { type ProofInput, type ProofSession, type Proved, otherPartsOf, provedStates } from './input.ts';
 import { measurersOf } from './people.ts';
 import { COVERAGE } from './plots.ts';
 import { readingNoiseOf } from './summary.ts';
@@ -10,8 +10,7 @@ import { grams, statedGrams } from './words.ts';
 export function methodOf(input: ProofInput): readonly Block[] {
   const { say } = input;
   const head = [{ type: 'pageBreak' }, { type: 'heading', level: 1, text: say('proof.method') }] as const;
-  const { touch, strings, bearing } = provedParts(input);
-  if (!touch && (strings || bearing)) return measurersOf(input).length === 0 ? [] : [...head, ...measurersOf(input)];
+  if (otherPartsOf(input).length > 0) return measurersOf(input).length === 0 ? [] : [...head, ...measurersOf(input)];
   return [
     ...head,
     { type: 'paragraph', size: 'body', text: say('proof.method.how') },
@@ -19,7 +18,7 @@ export function methodOf(input: ProofInput): readonly Block[] {
     ...measurersOf(input),
     { type: 'heading', level: 1, text: say('proof.uncertainty') },
     { type: 'paragraph', size: 'body', text: say('proof.uncertainty.how', { coverage: COVERAGE }) },
-    { type: 'list', items: provedStates(input).map((proved) => uncertaintyOf(proved, input)) },
+    { type: 'list', items: uncertaintiesOf(input) },
     ...(input.intent === null ? [] : [{ type: 'paragraph', size: 'body', text: say('proof.uncertainty.guard') } as const]),
   ];
 }
@@ -74,9 +73,19 @@ function factsOf(session: ProofSession, input: ProofInput): Readonly<Record<Fact
 const factNames = ['date', 'equipment', 'weightClass', 'step', 'repeatability', 'repeats', 'rule', 'place', 'dampers', 'helperSprings', 'regulated', 'temperature', 'humidity', 'remark'] as const;
 type FactName = (typeof factNames)[number];
 
-function uncertaintyOf({ state, touch }: Proved, input: ProofInput): string {
+/** How sure the readings of each state are; states of which the same is to be said share a line. */
+function uncertaintiesOf(input: ProofInput): readonly string[] {
+  const proved = provedStates(input);
+  const words = proved.map((each) => uncertaintyOf(each, '', input));
+  return [...new Set(words)].map((said) => {
+    const alike = proved.filter((_, index) => words[index] === said);
+    const names = alike.map(({ state }) => input.say(`proof.state.${state}`)).join(', ');
+    return alike[0] === undefined ? said : uncertaintyOf(alike[0], names, input);
+  });
+}
+
+function uncertaintyOf({ touch }: Proved, name: string, input: ProofInput): string {
   const { say, intent } = input;
-  const name = say(`proof.state.${state}`);
   const noise = readingNoiseOf(touch, intent);
   if (noise === undefined) return say('proof.uncertainty.unknown', { state: name });
   return say('proof.uncertainty.known', { state: name, standard: grams(noise, input, { decimals: 2 }), expanded: grams(COVERAGE * noise, input, { decimals: 2 }), bias: biasWords(touch, input) });

@@ -217,12 +217,12 @@ describe('buildProof', () => {
   it.each(languages)('proves strings and bearing of a piano no key of which was weighed, and says in %s what is left out', (language) => {
     const input = demoProof(language, { found: null, finished: null, intent: null });
     const text = textOf(buildProof(input));
-    expect(text).toContain(input.say('proof.leftOut', { parts: input.say('proof.part.touch') }));
+    expect(text).toContain(input.say('proof.leftOut', { parts: ['touch', 'tone', 'papers'].map((part) => input.say(`proof.part.${part as 'touch'}`)).join(', ') }));
     expect(text).toContain(input.say('proof.title.other', { name: input.instrument.name }));
     for (const key of ['proof.summary', 'proof.plots', 'proof.uncertainty.how', 'proof.nothingMeasured'] as const) expect(text).not.toContain(`\n${input.say(key, { coverage: 2 })}\n`);
     expect(text).toContain(input.say('proof.belly'));
     const bearingOnly = textOf(buildProof({ ...input, scales: [] }));
-    expect(bearingOnly).toContain(input.say('proof.leftOut', { parts: [input.say('proof.part.touch'), input.say('proof.part.strings')].join(', ') }));
+    expect(bearingOnly).toContain(input.say('proof.leftOut', { parts: ['touch', 'strings', 'tone', 'papers'].map((part) => input.say(`proof.part.${part as 'touch'}`)).join(', ') }));
   });
 
   it('keeps remarks made at the keys', () => {

@@ -1,7 +1,6 @@
 import { type Reading, type ScaleTerms, type TuningTerms, quantityOf } from '#instrument';
-import { runOperation } from '#operation';
-import { USUAL_SMOOTHNESS, tuningCurveOperation } from '#tuning';
-import { pitchesOf, tuningInputOf, unisonsOf } from '#workshop';
+import { USUAL_SMOOTHNESS } from '#tuning';
+import { tunedStatesOf, tuningInputOf, tuningLaidOver } from '#workshop';
 import type { ProofInstrument, ProvedTuning } from './input.ts';
 
 /** What the tuning of a proof is read from. */
@@ -20,13 +19,7 @@ export function tuningOfMaterial({ instrument: { firstMidi, lastMidi, a4Hz = 440
   const last = noted.at(-1);
   if (last === undefined) return undefined;
   const gathered = tuningInputOf({ instrument, readings, cycle, state: last, tuning, scale });
-  const result = gathered.input === undefined ? undefined : runOperation(tuningCurveOperation, gathered.input);
-  const offsets = result?.ok === true ? result.value.offsetsCents : [];
-  const curve = new Map((gathered.input?.keys ?? []).flatMap(({ key }, place) => { const offset = offsets[place]; return offset === undefined ? [] : [[key, offset] as const]; }));
-  const states = noted.map((state) => {
-    const pitches = new Map([...pitchesOf(instrument, readings, cycle, state)].map(([key, { offsetCt }]) => [key, offsetCt] as const));
-    const off = new Map([...pitches].flatMap(([key, offset]) => { const target = curve.get(key); return target === undefined ? [] : [[key, offset - target] as const]; }));
-    return { state, pitches, off, unisons: unisonsOf(readings, cycle, state) };
-  }).filter(({ pitches, unisons }) => pitches.size > 0 || unisons.size > 0);
-  return states.length === 0 ? undefined : { curve, states, terms: tuning, assumed: gathered.assumed, smoothness: tuning?.smoothness ?? USUAL_SMOOTHNESS };
+  const { targets } = tuningLaidOver(gathered);
+  const states = tunedStatesOf(noted, { instrument, readings, cycle, targets });
+  return states.length === 0 ? undefined : { curve: new Map([...targets].map(([key, { offsetCt }]) => [key, offsetCt])), states, terms: tuning, assumed: gathered.assumed, smoothness: tuning?.smoothness ?? USUAL_SMOOTHNESS };
 }

@@ -2,8 +2,9 @@ import { type KeyNumber, compassOf, keysOf, noteNameOf } from '#instrument';
 import { meanOf, medianOf } from '#numerics';
 import { pitchPlot } from '#plot';
 import { type Block, type Cell, type FigureBlock, asStated, bare, cell, noteRuns } from '#report';
+import type { TunedState } from '#workshop';
 import { DRAWING_WIDTH_PX } from './cover.ts';
-import type { ProofInput, ProvedTuning, TunedState } from './input.ts';
+import type { ProofInput, ProvedTuning } from './input.ts';
 
 /** Pitch and unisons as found and as finished against the curve of the instrument's own strings, on a page of its own. Nothing where none was read. */
 export function tuningOf(input: ProofInput): readonly Block[] {
@@ -55,7 +56,7 @@ function widestOf({ unisons }: TunedState): readonly [KeyNumber, number] | undef
 function plotOf({ curve, states, terms }: ProvedTuning, { say, instrument, locale }: ProofInput): FigureBlock {
   const compass = compassOf(instrument);
   const title = say('tuning.plot.pitch');
-  const read = states.map(({ state, pitches }) => ({ state, label: say(`proof.state.${state}`), cents: new Map([...pitches].map(([key, value]) => [key, { value }] as const)) }));
+  const read = states.map(({ state, pitches }) => ({ state, label: say(`proof.state.${state}`), cents: new Map([...pitches].map(([key, { offsetCt }]) => [key, { value: offsetCt }] as const)) }));
   const alt = say('tuning.plot.pitch.described', { states: read.map(({ label }) => label).join(', ') });
   const scene = pitchPlot({ curve: keysOf(compass).map((key) => curve.get(key)), read, toleranceCt: terms?.curveToleranceCt ?? undefined, compass, locale, widthPx: DRAWING_WIDTH_PX, heightPx: 260, title, description: alt, yLabel: title });
   return { type: 'figure', scene, alt, caption: '' };

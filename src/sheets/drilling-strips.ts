@@ -2,7 +2,7 @@ import { type Lead, type LeadBed, leadMassOf } from '#action';
 import { type Compass, noteNameOf } from '#instrument';
 import { type HoleUse, type Scene, type StripHole, keyStripScene } from '#plot';
 import { type Block, type FigureBlock, asStated, bare } from '#report';
-import { gramsPerCubicMillimetre } from '#units';
+import { gramsPerCubicMillimetre, unitSign } from '#units';
 import type { PlannedLead, PlannedLeads } from '#workshop';
 import type { SheetMaterial } from './sheet.ts';
 
@@ -95,15 +95,22 @@ function holesOf({ leads, plugs, bed }: PlannedLeads, material: SheetMaterial): 
     ...lead, use,
     lines: [
       say(`leads.use.${use}`), `\u2300\u00A0${asStated(lead.diameterMm, material)}${lead.boreMm === undefined ? '' : ` ${say('leads.bored.short', { bore: asStated(lead.boreMm, material) })}`}`, `${asStated(Number(lead.positionMm.toFixed(3)), material)}\u00A0mm`,
-      ...(use === 'plug' || bed === undefined ? [] : [`${bare(metalOf(lead, bed), material, { decimals: 1 })}\u00A0g`]),
+      ...(use === 'plug' || bed === undefined ? [] : [`${bare(metalOf(lead, bed), material, { decimals: 1 })}\u00A0g${lead.densityGPerMm3 === undefined ? '' : `, ${densityOf(lead.densityGPerMm3, material)}`}`]),
     ],
   });
   return [...leads.map((lead) => hole(lead, useOf(lead))), ...plugs.map((lead) => hole(lead, 'plug'))];
 }
 
+/** A density as metal is sold by, in g/cm³. */
+export function densityOf(gPerMm3: number, material: SheetMaterial): string {
+  return `${asStated(Number((gPerMm3 * 1000).toPrecision(12)), material)}\u00A0${unitSign.gcm3}`;
+}
+
 /** What is to be done for a lead. */
-export function useOf({ hole, isTrimmed }: PlannedLead): HoleUse {
-  return hole === 'new' ? 'new' : isTrimmed ? 'trim' : 'refill';
+export function useOf({ hole, isTrimmed, isExchanged }: PlannedLead): HoleUse {
+  if (hole === 'new') return 'new';
+  if (isExchanged) return 'exchange';
+  return isTrimmed ? 'trim' : 'refill';
 }
 
 /** The metal of a lead itself, without the wood drilled out for it: what the scale shows. */

@@ -1,3 +1,3 @@
 export { sheetNames, sheets } from './sheets.ts';
 export type { SheetName } from './sheets.ts';
-export type { Sheet, SheetMaterial } from './sheet.ts';
+export type { CareMaterial, Sheet, SheetMaterial } from './sheet.ts';

@@ -3,7 +3,7 @@ import { type BenchOperation, type BenchSetUp, type KeyNumber, type TouchIntent,
 import { type Block, type Cell, type KeyValuesBlock, type ReportDocument, type TableBlock, asStated, bare, cell, noteRuns } from '#report';
 import type { Result } from '#result';
 import { explainIssue } from '#text';
-import { type GatheredWork, type PrintedTable, leastWorkInputOf, partsNeeded, sayMinutes, touchInputOf } from '#workshop';
+import { type GatheredWork, type PrintedTable, leastWorkInputOf, partsNeeded, sayMinutes, sayParts, touchInputOf } from '#workshop';
 import { type Sheet, type SheetMaterial, sheetDocument } from './sheet.ts';
 
 /** What the sheet is drawn from, worked out once. */
@@ -61,11 +61,12 @@ function documentOf(worked: Worked): ReportDocument {
 
 function factsOf({ material, intent, plan }: Worked): KeyValuesBlock['rows'] {
   const { say } = material;
-  const naive = ({ minutes, outside }: NaivePlan): Cell => cell(say('sheet.leastWork.naive', { time: sayMinutes(minutes, material), outside: outside.length }));
+  const withParts = (minutes: number, minor: number): string => [sayMinutes(minutes, material), sayParts(minor, material.action, material.locale)].filter((one) => one !== undefined).join(' + ');
+  const naive = ({ minutes, partsMinor, outside }: NaivePlan): Cell => cell(say('sheet.leastWork.naive', { time: withParts(minutes, partsMinor), outside: outside.length }));
   const target = `${say(`intent.${intent.even}`)}${intent.even === 'curve' ? '' : `: ${asStated(intent.targetG, material)}\u00A0g`}`;
   return [
     { label: say('sheet.leastWork.asked'), value: cell(`${target} ±\u00A0${asStated(intent.toleranceG, material)}\u00A0g${intent.upWeightMinG === 0 ? '' : `; ${say('intent.upWeightMin')} ${asStated(intent.upWeightMinG, material)}\u00A0g`}`) },
-    { label: say('sheet.leastWork.time'), value: cell(sayMinutes(plan.minutes, material), 'strong') },
+    { label: say('sheet.leastWork.time'), value: cell(withParts(plan.minutes, plan.partsMinor), 'strong') },
     { label: say('sheet.leastWork.keys'), value: cell(say('leastWork.answer.count', { planned: plan.planned, already: plan.already, out: plan.outOfReach.length })) },
     { label: say('sheet.leastWork.all'), value: naive(plan.replaceAll) },
     { label: say('sheet.leastWork.lead'), value: naive(plan.leadOnly) },
@@ -77,7 +78,11 @@ function setUpsOf({ material, plan: { setups } }: Worked): readonly Block[] {
   const { say } = material;
   return [
     { type: 'heading', level: 1, text: say('sheet.leastWork.setUps', { time: sayMinutes(setups.reduce((sum, { minutes }) => sum + minutes, 0), material) }) },
-    { type: 'list', items: setups.map(({ name, minutes }) => `${BOX} ${say(`actionTerms.setUp.${name as BenchSetUp}`)}, ${sayMinutes(minutes, material)}`) },
+    {
+      type: 'table', strips: 1, rowHeads: false, caption: say('leastWork.stages.setUps'),
+      columns: [{ label: say('sheet.column.done'), align: 'start', width: 1.2 }, { label: say('leastWork.stages.job'), align: 'start', width: 11 }, { label: say('leastWork.compare.time'), align: 'end', width: 3 }, { label: say('sheet.column.note'), align: 'start', width: 3 }],
+      rows: setups.map(({ name, minutes }) => [cell(BOX), cell(say(`actionTerms.setUp.${name as BenchSetUp}`), 'strong'), cell(sayMinutes(minutes, material)), cell('')]),
+    },
   ];
 }
 
@@ -116,9 +121,11 @@ function byOf({ work }: KeyPlan, operation: string, material: SheetMaterial): st
   return bare(done?.changeG ?? 0, material, { decimals: 1, signed: true });
 }
 
-function partsOf({ material: { say }, plan }: Worked): readonly Block[] {
+function partsOf({ material: { say, action, locale }, plan }: Worked): readonly Block[] {
   const items = partsNeeded(plan, say);
-  return items.length === 0 ? [] : [{ type: 'heading', level: 1, text: say('leastWork.parts') }, { type: 'list', items }];
+  if (items.length === 0) return [];
+  const price = plan.partsMinor === 0 ? undefined : sayParts(plan.partsMinor, action, locale);
+  return [{ type: 'heading', level: 1, text: say('leastWork.parts') }, { type: 'list', items: [...items, ...(price === undefined ? [] : [say('leastWork.parts.price', { price })])] }];
 }
 
 /** Keys that no work offered brings inside, and keys that do not enter. */
@@ -132,13 +139,14 @@ function outsideOf({ material, plan, gathered: { left } }: Worked): readonly Blo
   return items.length === 0 ? [] : [{ type: 'heading', level: 1, text: say('leastWork.left') }, { type: 'list', items }];
 }
 
-function assumedOf({ material: { say, instrument }, gathered: { assumed, untimed, problem } }: Worked): readonly Block[] {
+function assumedOf({ material: { say, instrument, action }, gathered: { assumed, untimed, unpriced, problem } }: Worked): readonly Block[] {
   const compass = compassOf(instrument);
   return [{ type: 'heading', level: 2, text: say('leastWork.assumed') }, {
     type: 'list',
     items: [
       ...assumed.map(({ what, keys }) => `${say(`leastWork.assumed.${what}`)} (${keys.length === problem?.keys.length ? say('leastWork.assumed.all') : noteRuns(keys, compass)})`), say('leastWork.assumed.model'),
       ...(untimed.operations.length === 0 ? [] : [say('leastWork.untimed', { jobs: untimed.operations.map((name) => say(`actionTerms.operation.${name}`)).join(', ') })]),
+      ...(action?.currency == null || unpriced.length === 0 ? [] : [say('leastWork.unpriced', { parts: unpriced.map((part) => say(`benchPart.${part}.one`)).join(', ') })]),
       ...(untimed.setUps.length === 0 ? [] : [say('leastWork.untimedSetUps', { setUps: untimed.setUps.map((name) => say(`actionTerms.setUp.${name}`)).join(', ') })]),
     ],
   }];

@@ -51,13 +51,13 @@ function documentOf(material: SheetMaterial): ReportDocument {
   });
 }
 
-function factsOf({ material, gathered: { input: { floats, levers }, spread } }: Worked): KeyValuesBlock['rows'] {
+function factsOf({ material, gathered: { input: { floats, levers, stated }, spread } }: Worked): KeyValuesBlock['rows'] {
   const { say } = material;
   const unknown = cell(say('proof.notStated'), 'quiet');
   const ratios = [levers.natural, levers.sharp].map((one) => (one === undefined ? '–' : bare(one.distanceRatio, material, { decimals: 2 }))).join(' / ');
   const loss = levers.natural ?? levers.sharp;
   return [
-    { label: say('sheet.regulation.floats'), value: cell(floats === undefined ? say('regulation.terms.none') : say(`actionTerms.regulationFloats.${floats}`)) },
+    { label: say('sheet.regulation.floats'), value: Object.keys(stated).length === 0 ? unknown : cell(floats === undefined ? say('regulation.terms.none') : say(`actionTerms.regulationFloats.${floats}`)) },
     { label: say('sheet.regulation.ratio'), value: loss === undefined ? unknown : cell(ratios) },
     { label: say('sheet.regulation.loss'), value: loss === undefined ? unknown : cell(`${asStated(loss.lossMm, material)}\u00A0mm`) },
     ...(spread === undefined ? [] : [{ label: say('regulation.spread'), value: cell(sayOfSpread(say, spread, (value) => `${bare(value, material, { decimals: 1 })}\u00A0mm`)) }]),

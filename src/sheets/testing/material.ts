@@ -1,6 +1,7 @@
 import { type ActionTermsDraft, type QuantityName, type Reading, actionTermsSchema, instrumentSchema, sessionSchema } from '#instrument';
 import { createSay } from '#text';
-import type { SheetMaterial } from '../sheet.ts';
+import { airHoursOf, careCardSchema, demoShop, minuteOf, paperRecordSchema, papersToldOf, roomRecordSchema, usualPlan } from '#workshop';
+import type { CareMaterial, SheetMaterial } from '../sheet.ts';
 
 /** An invented reading as found. */
 export const reading = (quantity: QuantityName, index: number, value: number, scope: Reading['scope'] = 'key'): Reading => ({
@@ -50,12 +51,37 @@ export const grandTerms: ActionTermsDraft = {
   regulationFloats: 'dip', keyLevelMm: 0, sharpHeightMm: 12, regulation: [{ register: 'bass', ...spec, letOffMm: 2.5 }, { register: 'middle', ...spec }, { register: 'treble', ...spec }],
 };
 
+const kept = { id: 'k', madeAt: '2026-11-25T10:00:00Z' };
+
+/** Three days of air, a plan of care, and a move with its arrival and what was seen before. */
+export const careMaterial: CareMaterial = {
+  passes: [],
+  air: airHoursOf(Array.from({ length: 72 }, (_, hour) => ({ minute: minuteOf('2026-11-20T00:00') + 60 * hour, temperatureC: 20 + (hour % 2), humidityPct: hour < 48 ? 45 : 33 }))),
+  cards: [
+    careCardSchema.parse({ ...usualPlan, ...kept, strungOn: '2026-03-02', lastTunedOn: '2026-09-02', remark: 'Above 40 % in January.' }),
+    careCardSchema.parse({
+      kind: 'move', ...kept, on: '2026-11-28', status: 'planned', fromPlace: 'Shop', toPlace: '', mover: null, weightKg: 480, legs: 3, heaviestPct: 40, areaM2: 4.5, peopleKg: 90, footMm: 120, storey: 'upper', steps: 17, narrowestMm: 870, wrap: 'Quilts', remark: '',
+      arrival: { temperatureC: 21, humidityPct: 45, surfaceC: 2, laterC: 6, betweenHours: 6 }, before: { on: '2026-11-25', points: [{ part: 'lid', grade: 'marked', words: 'Scratch, 40 mm' }], a4Hz: null, humidityPct: null, photos: [] }, after: null,
+    }),
+  ],
+};
+
 /** What a sheet of the invented grand is made of. */
 export function sheetMaterial(locale = 'en', change: Partial<SheetMaterial> = {}): SheetMaterial {
   return {
     instrument: instrumentSchema.parse({ name: 'Workshop grand', kind: 'grand', id: 'g', workshopId: 'w', cycle: 1, demo: false, sections: [] }),
-    readings: grandReadings, cycle: 1, state: 'found', action: actionTermsSchema.parse(grandTerms), scale: null, tuning: null,
+    readings: grandReadings, cycle: 1, state: 'found', action: actionTermsSchema.parse(grandTerms), scale: null, tuning: null, observations: [],
     intent: { even: 'downWeight', targetG: 49, toleranceG: 2, upWeightMinG: 20 }, sessions: [sessionSchema.parse({ id: 's', startedAt: '2026-11-25T09:00:00Z', cycle: 1, state: 'found', stepG: 0.5, rule: 'interpolated' })], printedAt: '2026-11-25T10:00:00Z', locale, say: createSay(locale),
     head: { seq: 1234, hash: 'b94d27b9934d3e08a52e52d7da7dabfac484efe37a5380ee9088f7ace2efcde9' }, ...change,
   };
+}
+
+/** Rooms of the invented grand: bare, and with rug and lining. */
+export const demoRooms = (demoShop()[0]?.steps ?? []).flatMap((step, index) => (step.kind === 'room' ? [roomRecordSchema.parse({ ...step.draft, id: `room${String(index)}`, at: '2026-01-01T00:00:00Z' })] : []));
+
+/** Papers of the invented grand, and a sale of it abroad. */
+export function toldPapers() {
+  const [grand] = demoShop();
+  const records = (grand?.steps ?? []).flatMap((step, index) => (step.kind === 'paper' ? [paperRecordSchema.parse({ ...step.draft, id: `paper${String(index)}`, at: '2026-01-01T00:00:00Z' })] : []));
+  return papersToldOf('demo', records, [{ kind: 'shipment', id: 'sold', workshopId: 'demo', at: '2026-01-01T00:00:00Z', changedAt: '2026-01-01T00:00:00Z', sequence: 0, person: null, pianoId: 'demo', on: '2027-03-15', action: 'ship-sold', from: 'DE', to: 'US', hasCrate: true, status: 'planned', details: null }]);
 }

@@ -4,6 +4,8 @@ import type { MessageKey } from './catalogue.en.ts';
 export type Language = 'en' | 'de';
 export type MessageValues = Readonly<Record<string, string | number>>;
 export type Catalogue = Readonly<Record<MessageKey, string>>;
+/** The words that have come so far: the whole catalogue, or only what the first page needs. */
+export type Words = Readonly<Partial<Record<MessageKey, string>>>;
 
 /** Says a message of the catalogue; ICU MessageFormat, so that counts and choices read right in each language. */
 export interface Say {
@@ -25,11 +27,16 @@ export async function loadCatalogue(language: Language): Promise<Catalogue> {
   return language === 'de' ? (await import('./catalogue.de.ts')).de : (await import('./catalogue.en.ts')).en;
 }
 
-/** Makes the function that says messages of a catalogue in one locale. Messages are parsed once, when first said. */
-export function sayFrom(catalogue: Catalogue, locale: string): Say {
+/** Fetches only the messages the first page and the frame around every page need. */
+export async function loadFirstWords(language: Language): Promise<Words> {
+  return language === 'de' ? (await import('./first.de.ts')).first : (await import('./first.en.ts')).first;
+}
+
+/** Makes the function that says messages in one locale; one whose words are still on their way is empty. Messages are parsed once, when first said. */
+export function sayFrom(words: Words, locale: string): Say {
   const parsed = new Map<MessageKey, IntlMessageFormat>();
   const say = (key: MessageKey, values?: MessageValues): string => {
-    const message = catalogue[key];
+    const message = words[key] ?? '';
     if (values === undefined && !message.includes('{')) return message;
     let format = parsed.get(key);
     if (format === undefined) {
@@ -38,5 +45,5 @@ export function sayFrom(catalogue: Catalogue, locale: string): Say {
     }
     return String(format.format(values));
   };
-  return Object.assign(say, { knows: (key: string): key is MessageKey => Object.hasOwn(catalogue, key) });
+  return Object.assign(say, { knows: (key: string): key is MessageKey => Object.hasOwn(words, key) });
 }

@@ -22,6 +22,7 @@ export const issues: Readonly<Record<keyof typeof english, string>> = {
   'issue.required.importKey': 'Diese Zeile nennt keine Taste.',
   'issue.required.importFigure': 'Zu „{given}“ fehlt in dieser Zeile der Wert.',
   'issue.unknown.importColumn': 'Die Datei hat keine Spalte „{given}“.',
+  'issue.choice.currency': '„{given}“ ist keine hier bekannte Währung. Ihr Kürzel aus drei Buchstaben schreiben, etwa EUR oder CHF; es wird gebraucht, wo ein Preis steht.',
   'issue.choice.importTarget': '„{given}“ kann keine Spalte enthalten.',
   'issue.choice.importKey': '„{given}“ ist keine Taste dieses Instruments. Tasten 1 bis {max}, Töne {low} bis {high}; Hebelarme stehen in Zeilen namens Untertasten und Obertasten.',
   'issue.choice.importScope': '„{given}“ steht in der falschen Zeile: {scope, select, key {Diese Größe wird je Taste gemessen} colour {Diese Größe wird je für Unter- und Obertasten gemessen} other {Diese Größe gehört zum ganzen Instrument}}.',

@@ -27,6 +27,7 @@ export const planningOperations: Readonly<Record<keyof typeof english, string>> 
   'field.drilled': 'Neue Löcher',
   'field.trimmed': 'Ausgebohrte Bleie',
   'field.plugged': 'Verschlossene Löcher',
+  'field.exchanged': 'Gegen anderes Metall getauschte Bleie',
   'field.inertiaG': 'Wirksame Masse der Bleie',
   'field.keepOutsMm': 'Sperrstrecken',
   'field.nodeLimit': 'Grenze der Suche',

@@ -74,4 +74,8 @@ export const quantities = {
 
   'colour.natural': 'Untertasten',
   'colour.sharp': 'Obertasten',
+  'quantity.pinTorqueNm.name': 'Drehmoment des Stimmwirbels',
+  'quantity.pinTorqueNm.short': 'Drehmoment',
+  'quantity.pinTorqueNm.howTo': 'Einen Wirbel mit einem Drehmomentschlüssel langsam höher drehen, ablesen, wenn er sich zu bewegen beginnt, und die Saite auf Tonhöhe zurücklassen. Ein Wirbel je Ton genügt; weitere als Wiederholung.',
+  'quantity.pinTorqueNm.mistakes': 'Ein Schlüssel, der den Wirbel biegt; abgelesen, während nur die Saite nachgibt und der Wirbel steht; Zoll-Pfund ohne Einheit geschrieben.',
 } as const;

@@ -154,7 +154,7 @@ export const rescale = {
   'windingDesign.over': 'Über alles',
   'windingDesign.off': 'Neben dem Ziel',
   'windingDesign.choose': 'Wählen',
-  'windingDesign.chooseThis': 'Kern {core} mit {wraps} probieren',
+  'windingDesign.chooseThis': 'Wählen: Kern {core} mit {wraps}',
   'windingDesign.chosen': 'An diesem Ton probiert. „Als Planung behalten“ oben schreibt es.',
   'windingDesign.wire': 'Kerne: {cores}. Umspinnung: {wraps}. Wie unter „Neue Mensur“.',
 } as const;

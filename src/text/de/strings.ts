@@ -122,7 +122,7 @@ export const strings: Readonly<Record<keyof typeof english, string>> = {
   'strings.wire.diameter': 'Durchmesser (mm)',
   'strings.wire.certificate': 'Zeugnis (MPa)',
   'strings.wire.testBreak': 'Reißprobe (N)',
-  'strings.wire.removeThis': 'Draht {number} {name} herausnehmen',
+  'strings.wire.removeThis': 'Entfernen: Draht {number} {name}',
   'strings.wire.add': 'Noch ein Draht',
   'strings.empty.title': 'Noch keine Saite ist gemessen',
   'strings.empty.first': 'Mit der klingenden Länge jedes fünften Tons beginnen und mit den Tönen beiderseits jedes Übergangs: Sie bestimmen den Anteil der Bruchlast jeder blanken Saite, gleich mit welchem Draht. Fehlende Längen dazwischen werden eingelegt und als geschätzt bezeichnet.',

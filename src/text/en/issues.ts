@@ -20,6 +20,7 @@ export const issues = {
   'issue.required.importKey': 'This row names no key.',
   'issue.required.importFigure': '“{given}” has no figure in this row to belong to.',
   'issue.unknown.importColumn': 'The file has no column “{given}”.',
+  'issue.choice.currency': '“{given}” is no currency known here. Write its code of three letters, such as EUR or USD; it is needed where a price stands.',
   'issue.choice.importTarget': '“{given}” is nothing a column can hold.',
   'issue.choice.importKey': '“{given}” is no key of this instrument. Its keys are 1 to {max}, its notes {low} to {high}; lever arms stand in rows called naturals and sharps.',
   'issue.choice.importScope': '“{given}” stands in the wrong row: {scope, select, key {this quantity is measured on each key} colour {this quantity is measured on naturals and sharps} other {this quantity belongs to the whole instrument}}.',

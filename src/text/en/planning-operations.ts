@@ -25,6 +25,7 @@ export const planningOperations = {
   'field.drilled': 'New holes',
   'field.trimmed': 'Leads drilled out',
   'field.plugged': 'Holes plugged',
+  'field.exchanged': 'Leads taken out for another metal',
   'field.inertiaG': 'Effective mass of the leads',
   'field.keepOutsMm': 'Keep-outs',
   'field.nodeLimit': 'Limit of the search',

@@ -74,4 +74,8 @@ export const quantities = {
 
   'colour.natural': 'Naturals',
   'colour.sharp': 'Sharps',
+  'quantity.pinTorqueNm.name': 'Pin torque',
+  'quantity.pinTorqueNm.short': 'Torque',
+  'quantity.pinTorqueNm.howTo': 'Turn a tuning pin slowly toward sharp with a torque wrench, read when it begins to move, and set the string back to pitch. One pin of each note is enough; more as repeats.',
+  'quantity.pinTorqueNm.mistakes': 'A wrench that bends the pin; reading while the string renders at the bearing and the pin stands still; inch-pounds typed without their unit.',
 } as const;

@@ -154,7 +154,7 @@ export const rescale = {
   'windingDesign.over': 'Over all',
   'windingDesign.off': 'Off target',
   'windingDesign.choose': 'Choose',
-  'windingDesign.chooseThis': 'Try core {core} with {wraps}',
+  'windingDesign.chooseThis': 'Choose core {core} with {wraps}',
   'windingDesign.chosen': 'Tried on this note. “Keep as planned” above writes it.',
   'windingDesign.wire': 'Cores: {cores}. Wraps: {wraps}. The same as under Rescale.',
 } as const;

@@ -120,7 +120,7 @@ export const strings = {
   'strings.wire.diameter': 'Diameter (mm)',
   'strings.wire.certificate': 'Certificate (MPa)',
   'strings.wire.testBreak': 'Test break (N)',
-  'strings.wire.removeThis': 'Take out wire {number} {name}',
+  'strings.wire.removeThis': 'Remove wire {number} {name}',
   'strings.wire.add': 'One more wire',
   'strings.empty.title': 'No string has been measured yet',
   'strings.empty.first': 'Begin with the speaking length of every fifth note and of the notes either side of each break: they set the share of breaking of every plain string, whatever its wire. Missing lengths between them are laid in and told as estimated.',

@@ -3,14 +3,15 @@ import { compassOf } from '#instrument';
 import { checkInput } from '#operation';
 import { buildProof, proofInputOf } from '#proof';
 import type { ReportDocument } from '#report';
-import { type BenchStore, SHOP } from '#store';
+import type { BenchStore } from '#store';
 import { createSay } from '#text';
-import { stayOf, tableOfReadings } from '#workshop';
+import { tableOfReadings } from '#workshop';
 import type { Hono } from 'hono';
 import { accepted } from './failure.ts';
 import { fileAnswer, idOf } from './file-answer.ts';
 import { fileRoutes } from './file-routes.ts';
 import { localeOf } from './locale.ts';
+import { proofSourceOf } from './material.ts';
 import type { Bench } from './mount.ts';
 
 /** Mounts the routes that hand a piano out as a file. */
@@ -44,12 +45,7 @@ interface ProofRequest {
 }
 
 /** The proof of one cycle of a kept piano, read, worked out and laid out anew. */
-async function proofOf(store: BenchStore, id: string, { locale, printedAt, ...query }: ProofRequest): Promise<{ readonly document: ReportDocument; readonly name: string }> {
-  const piano = await store.getPiano(id);
-  const { instrument, head } = piano;
-  const cycle = query.cycle === undefined ? instrument.cycle : Number(query.cycle);
-  const [readings, people] = await Promise.all([store.listReadings(id, cycle), store.listPeople(SHOP)]);
-  const { scale: terms, tuning: tuningTerms, ...stay } = stayOf(piano, cycle);
-  const material = { ...stay, terms, tuningTerms, instrument, readings, head, people, printedAt, locale, say: createSay(locale) };
-  return { document: buildProof(proofInputOf(material)), name: instrument.name };
+async function proofOf(store: BenchStore, id: string, { locale, printedAt, cycle }: ProofRequest): Promise<{ readonly document: ReportDocument; readonly name: string }> {
+  const source = await proofSourceOf(store, id, cycle === undefined ? undefined : Number(cycle));
+  return { document: buildProof(proofInputOf({ ...source, printedAt, locale, say: createSay(locale) })), name: source.instrument.name };
 }

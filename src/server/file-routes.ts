@@ -1,6 +1,7 @@
 import { photoTypes, states } from '#instrument';
 import { type OrderFieldName, orderFieldNames } from '#order';
 import { sheetNames } from '#sheets';
+import { stockBooks, stockChoices, taxPeriods } from '#workshop';
 import { z } from 'zod';
 import { soundTypes } from './sound-types.ts';
 
@@ -29,6 +30,9 @@ const ordered = {
 /** Which sheet, and whose keys it looks at. */
 const sheeted = { sheet: z.enum(sheetNames), state: z.enum(states).default('found'), cycle, locale };
 
+/** Which lines of the stock book, and what its totals are drawn up for. */
+const stocked = { year: z.string().regex(/^[1-9]\d{3}$/u, 'a year such as 2031').optional(), which: z.enum(stockChoices).optional(), period: z.enum(taxPeriods).optional(), book: z.enum(stockBooks).optional(), locale };
+
 /** The files a piano is handed out as. */
 export const fileRoutes = {
   exportPiano: {
@@ -44,6 +48,12 @@ export const fileRoutes = {
   chartCsv: { path: '/api/pianos/:id/stringing-chart.csv', query: z.strictObject(ordered), types: ['text/csv'] },
   sheetPdf: { path: '/api/pianos/:id/sheet.pdf', query: z.strictObject({ paper, ...sheeted }), types: ['application/pdf'] },
   sheetCsv: { path: '/api/pianos/:id/sheet.csv', query: z.strictObject(sheeted), types: ['text/csv'] },
+  quotePdf: { path: '/api/pianos/:id/quotes/:qid/quote.pdf', query: z.strictObject({ paper, locale }), types: ['application/pdf'] },
+  quoteCsv: { path: '/api/pianos/:id/quotes/:qid/quote.csv', query: z.strictObject({ locale }), types: ['text/csv'] },
+  estimateCsv: { path: '/api/pianos/:id/estimate.csv', query: z.strictObject({ cycle, locale }), types: ['text/csv'] },
+  stockBookPdf: { path: '/api/shop/stock-book.pdf', query: z.strictObject({ paper, ...stocked }), types: ['application/pdf'] },
+  stockBookCsv: { path: '/api/shop/stock-book.csv', query: z.strictObject({ table: z.enum(['lines', 'totals']).default('lines'), ...stocked }), types: ['text/csv'] },
+  calendar: { path: '/api/shop/calendar.ics', query: z.strictObject({ locale }), types: ['text/calendar'] },
   keepPhoto: { method: 'POST', path: '/api/photos', query: z.strictObject({}), takes: photoTypes, types: ['application/json'] },
   keepRecording: { method: 'POST', path: '/api/recordings', query: z.strictObject({}), takes: ['application/octet-stream'], types: ['application/json'] },
   readRecording: { path: '/api/recordings/:hash', query: z.strictObject({}), types: Object.values(soundTypes) },

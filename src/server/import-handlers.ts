@@ -31,7 +31,8 @@ async function planOf(store: BenchStore, id: string, body: ImportCall['body']): 
   return accepted(await planFile(file, request));
 }
 
-function bytesOf(contentBase64: string): Uint8Array {
+/** The bytes of a file sent as base64. @throws Refusal where it is none. */
+export function bytesOf(contentBase64: string): Uint8Array {
   if (!/^[A-Za-z\d+/]*={0,2}$/u.test(contentBase64) || contentBase64.length % 4 !== 0) {
     throw new Refusal('refused', [{ code: 'format', path: 'contentBase64', given: contentBase64.slice(0, 40), allowed: 'base64 (RFC 4648, section 4)' }]);
   }

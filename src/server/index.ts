@@ -1,10 +1,13 @@
 export { createApp } from './app.ts';
 export type { AppOptions } from './app.ts';
+export { calendarText } from './calendar-answer.ts';
 export { problemOfError } from './failure.ts';
+export { proofSourceOf, sheetSourceOf } from './material.ts';
 export { openApiOf } from './openapi.ts';
 export { referenceOf } from './reference.ts';
 export type { OperationReference, Reference } from './reference.ts';
 export { seedDemo } from './seed-demo.ts';
+export { stockAndHead } from './stock-book.ts';
 export { DEFAULT_PORT, startServer } from './start.ts';
 export type { RunningServer, StartOptions } from './start.ts';
 export { referenceMarkdown } from './reference-markdown.ts';

@@ -1,8 +1,9 @@
-import { type Instrument, noteNameOf, compassOf } from '#instrument';
+import { type Instrument, compassOf, noteNameOf } from '#instrument';
+import type { Samples } from '#numerics';
 import { writeWav } from '#recording';
 import type { BenchStore } from '#store';
 import { analyseScale } from '#strings';
-import { demoNotesOf, demoSoundOf, scaleInputOf } from '#workshop';
+import { demoLadderKeys, demoLadderOf, demoNotesOf, demoSoundOf, scaleInputOf } from '#workshop';
 
 const STATES = ['found', 'finished'] as const;
 
@@ -14,12 +15,14 @@ export async function seedSounds(store: BenchStore, instrument: Instrument, by: 
   const made: string[] = [];
   for (const state of STATES) {
     for (const { key, note } of demoNotesOf(state, strings)) {
-      const file = await store.keepRecording(once(writeWav(demoSoundOf(note))));
-      const recording = await store.addRecording(instrument.id, {
-        cycle: 1, state, contents: 'note', file, key, fileName: `${noteNameOf(compassOf(instrument), key)}.wav`,
-        place: 'over the tail, lid full', device: 'none: worked out, not recorded', remark: 'Invented: worked out from the invented strings.',
-      }, by);
-      made.push(recording.id);
+      const name = noteNameOf(compassOf(instrument), key);
+      const keep = async (contents: 'note' | 'ladder', sound: Samples, fileName: string): Promise<void> => {
+        const file = await store.keepRecording(once(writeWav(sound)));
+        const recording = await store.addRecording(instrument.id, { cycle: 1, state, contents, file, key, fileName, place: 'over the tail, lid full', device: 'none: worked out, not recorded', remark: 'Invented: worked out from the invented strings.' }, by);
+        made.push(recording.id);
+      };
+      await keep('note', demoSoundOf(note), `${name}.wav`);
+      if (demoLadderKeys.has(key)) await keep('ladder', demoLadderOf(note), `${name} soft to loud.wav`);
     }
   }
   await store.askAnalysis(instrument.id, made);

@@ -4,12 +4,12 @@ import { type Sheet, type SheetMaterial, type SheetName, sheets } from '#sheets'
 import type { State } from '#instrument';
 import type { BenchStore } from '#store';
 import { createSay } from '#text';
-import { stayOf } from '#workshop';
 import type { Context, Hono } from 'hono';
 import { Refusal, accepted } from './failure.ts';
 import { fileAnswer, idOf } from './file-answer.ts';
 import { fileRoutes } from './file-routes.ts';
 import { localeOf } from './locale.ts';
+import { sheetSourceOf } from './material.ts';
 import type { Bench } from './mount.ts';
 
 interface SheetQuery {
@@ -35,11 +35,9 @@ export function mountSheets(app: Hono, { store, clock }: Bench): void {
   });
 }
 
-async function sheetMaterialOf(store: BenchStore, id: string, { sheet, state, ...query }: SheetQuery, made: { readonly locale: string; readonly printedAt: string }): Promise<SheetMaterial> {
-  const piano = await store.getPiano(id);
-  const { instrument, head } = piano;
-  const cycle = query.cycle === undefined ? instrument.cycle : Number(query.cycle);
-  const material: SheetMaterial = { ...stayOf(piano, cycle), instrument, readings: await store.listReadings(id, cycle), state, head, say: createSay(made.locale), ...made };
+async function sheetMaterialOf(store: BenchStore, id: string, { sheet, state, cycle }: SheetQuery, made: { readonly locale: string; readonly printedAt: string }): Promise<SheetMaterial> {
+  const source = await sheetSourceOf(store, id, { sheet, state, cycle: cycle === undefined ? undefined : Number(cycle) });
+  const material: SheetMaterial = { ...source, say: createSay(made.locale), ...made };
   const nothing = sheets[sheet].nothing(material);
   if (nothing !== undefined) throw new Refusal('refused', [], nothing);
   return material;

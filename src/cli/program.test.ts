@@ -37,7 +37,7 @@ describe('where the bench book is kept', () => {
   it('is named by --data, then a server, then WRESTPLANK_DATA, then the folder of the user', () => {
     const environment = { WRESTPLANK_DATA: '/data', WRESTPLANK_DATABASE_URL: 'postgres://bench' };
     expect(storePlaceOf('/asked', environment)).toEqual({ dataDir: '/asked' });
-    expect(storePlaceOf(undefined, environment)).toEqual({ databaseUrl: 'postgres://bench', photosDir: '/data/photos', recordingsDir: '/data/recordings' });
+    expect(storePlaceOf(undefined, environment)).toEqual({ databaseUrl: 'postgres://bench', photosDir: '/data/photos', recordingsDir: '/data/recordings', loggersDir: '/data/loggers' });
     expect(storePlaceOf(undefined, { WRESTPLANK_DATA: '/data' })).toEqual({ dataDir: '/data' });
     expect(storePlaceOf(undefined, {})).toMatchObject({ dataDir: expect.stringMatching(/wrestplank$/iu) as string });
   });

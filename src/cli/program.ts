@@ -2,22 +2,29 @@ import yargs, { type Argv } from 'yargs';
 import { languageOf } from '#text';
 import { audit } from './commands/audit.ts';
 import { calc } from './commands/calc.ts';
+import { calendar } from './commands/calendar.ts';
 import { demo } from './commands/demo.ts';
 import { exportTable } from './commands/export.ts';
 import { importTable } from './commands/import.ts';
 import { listen } from './commands/listen.ts';
 import { order } from './commands/order.ts';
+import { papers } from './commands/papers.ts';
+import { people } from './commands/people.ts';
 import { pianos } from './commands/pianos.ts';
 import { prove } from './commands/prove.ts';
+import { quote } from './commands/quote.ts';
+import { record } from './commands/record.ts';
+import { room } from './commands/room.ts';
 import { serve } from './commands/serve.ts';
 import { sheet } from './commands/sheet.ts';
+import { stockBook } from './commands/stock-book.ts';
 import { refused, tell } from './failure.ts';
 import { PROGRAM, locale, say } from './language.ts';
 import { print } from './output.ts';
 import { version } from './version.ts';
 
 /** Every command, in the order help shows them. Adding one is a file and a line here. */
-const commands = [serve, pianos, importTable, exportTable, prove, order, sheet, listen, calc, audit, demo] as const;
+const commands = [serve, pianos, importTable, exportTable, prove, order, sheet, quote, stockBook, room, papers, listen, record, calc, people, calendar, audit, demo] as const;
 
 /** Names of the commands, in the order help shows them. */
 export const commandNames: readonly string[] = commands.map(({ command }) => String(command).split(' ')[0] ?? '');

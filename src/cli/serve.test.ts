@@ -44,7 +44,7 @@ describe('serving the bench book', () => {
   it('opens with the demonstration, holds its folder alone, closes in order, and a removed demonstration stays away', async () => {
     const first = await startServing('--demo');
     const { pianos } = (await (await fetch(`${first.url}/api/pianos`)).json()) as Answer<'listPianos'>;
-    expect(pianos.map(({ instrument }) => instrument.demo)).toEqual([true]);
+    expect(pianos.map(({ instrument }) => instrument.demo)).toEqual([true, true]);
 
     const second = await runCommand(['pianos', '--data', data]);
     expect([second.code, second.out]).toEqual([1, '']);
@@ -84,6 +84,6 @@ describe('the store at the command line', () => {
       await store.addPiano(SHOP, { name, kind: 'grand' }, 'test');
       await expect(findInstrument(store, name)).rejects.toMatchObject({ exitCode: 2, problem: { status: 422 } });
     });
-    expect(JSON.parse((await runCommand(['demo', 'remove', '--data', data, '--json'])).out)).toEqual({ removed: 1 });
+    expect(JSON.parse((await runCommand(['demo', 'remove', '--data', data, '--json'])).out)).toEqual({ removed: 2 });
   }, PATIENCE_MS);
 });

@@ -8,9 +8,19 @@ const CONVERT_MS = 120_000;
 
 /** The bytes of a recording named on the command line, those of M4A turned to WAV; its issues have paths below the name. */
 export async function soundBytesOf(name: string): Promise<Result<Uint8Array>> {
+  const bytes = await namedSound(name);
+  return bytes.ok && isAac(bytes.value) ? convertedSound(name) : bytes;
+}
+
+/** The bytes of a recording named on the command line, as they are; its issues have paths below the name. */
+export async function namedSound(name: string): Promise<Result<Uint8Array>> {
   const bytes = await readNamed(name, { max: MAX_RECORDING_BYTES, issue: recordingTooLarge });
-  if (!bytes.ok) return refuse(...bytes.issues.map((issue) => ({ ...issue, path: '' })));
-  return isAac(bytes.value) ? convertSound(name, { mostBytes: MAX_RECORDING_BYTES, mostMs: CONVERT_MS }) : bytes;
+  return bytes.ok ? bytes : refuse(...bytes.issues.map((issue) => ({ ...issue, path: '' })));
+}
+
+/** A recording this program reads none of itself, as WAV. */
+export function convertedSound(name: string): Promise<Result<Uint8Array>> {
+  return convertSound(name, { mostBytes: MAX_RECORDING_BYTES, mostMs: CONVERT_MS });
 }
 
 /** A recording in the input of a calculation: the path of a file. */

@@ -40,10 +40,15 @@ export async function withStore<T>({ data }: { readonly data?: string | undefine
   }
 }
 
+/** By its name, so that the store need not be loaded to ask. */
+export function isStoreFailure(error: unknown): error is Error & Pick<StoreFailure, 'reason' | 'issues'> {
+  return error instanceof Error && error.name === 'StoreFailure';
+}
+
 /** The one place where the store's failures become exit codes; anything else is passed on. */
 export function failureOfStore(error: unknown, place: StorePlace): unknown {
-  if (!(error instanceof Error) || error.name !== 'StoreFailure') return error;
-  const { reason, issues, message } = error as Error & Pick<StoreFailure, 'reason' | 'issues'>;
+  if (!isStoreFailure(error)) return error;
+  const { reason, issues, message } = error;
   if (reason === 'inUse') return new CliFailure(1, problemOf('inUse', [], message), [say('cli.store.inUse', { place: 'dataDir' in place ? place.dataDir : '' })]);
   if (reason === 'unavailable') return new CliFailure(1, problemOf('unavailable', [], message), [message]);
   return refused(issues, message, reason);

@@ -9,6 +9,7 @@ import { type FiguresArguments, cycleOf, figuresOptions, localeOption } from '..
 import { locale as shellLocale, say } from '../language.ts';
 import { note, print, printJson } from '../output.ts';
 import { readNamed } from '../named-file.ts';
+import { refuseRepeated } from '../refuse-repeated.ts';
 import { dataOption, findInstrument, instrumentPositional, whoOption, withStore, writerOf } from '../with-store.ts';
 
 interface ImportArguments extends FiguresArguments {
@@ -43,6 +44,7 @@ export const importTable: CommandModule<object, ImportArguments> = {
       .options(dataOption)
       .option('json', { type: 'boolean', default: false, describe: say('cli.json') }) as never,
   handler: async (given) => {
+    refuseRepeated(given, ['map']);
     const bytes = await bytesOf(given.file);
     const reading = { bytes, mapping: mappingOf(given.map), locale: localeOption(given.locale) ?? shellLocale };
     await withStore(given, (store) => importInto(store, reading, given));

@@ -8,6 +8,7 @@ import { failed, refused } from '../failure.ts';
 import { locale, say } from '../language.ts';
 import { type Listened, listenTable } from '../listen-table.ts';
 import { print, printJson } from '../output.ts';
+import { refuseRepeated } from '../refuse-repeated.ts';
 import { soundBytesOf } from '../sound-file.ts';
 
 /** Most threads at work: each holds one recording in memory. */
@@ -28,12 +29,14 @@ export const listen: CommandModule<object, ListenArguments> = {
   describe: say('cli.listen'),
   builder: (yargs) =>
     yargs
+      .parserConfiguration({ 'duplicate-arguments-array': true, 'greedy-arrays': false, 'parse-numbers': false, 'parse-positional-numbers': false, 'camel-case-expansion': true })
       .positional('files', { type: 'string', array: true, demandOption: true, describe: say('cli.listen.files') })
       .option('key', { type: 'string', requiresArg: true, describe: say('cli.listen.key') })
       .option('run', { type: 'boolean', default: false, describe: say('cli.listen.run') })
       .option('reference', { type: 'string', requiresArg: true, describe: say('cli.listen.reference') })
       .option('json', { type: 'boolean', default: false, describe: say('cli.json') }),
   handler: async (given) => {
+    refuseRepeated(given, ['files']);
     const { operationByName } = await import('#catalogue');
     const name = given.run ? 'tone-run' : 'tone-note';
     const operation = operationByName(name);

@@ -1,7 +1,6 @@
 import type { Paper } from '#files';
 import type { ProofInput, ProofMaterial } from '#proof';
 import { createSay } from '#text';
-import { stayOf } from '#workshop';
 import type { CommandModule, InferredOptionTypes } from 'yargs';
 import { compassOf, noteNameOf } from '#instrument';
 import { localeAsked, paperFor, writeWhole } from '../document-file.ts';
@@ -19,7 +18,7 @@ type ProveArguments = InferredOptionTypes<typeof documentOptions & typeof tableO
   readonly cycle?: string | undefined;
 };
 
-type Source = Pick<ProofMaterial, 'instrument' | 'sessions' | 'readings' | 'intent' | 'terms' | 'tuningTerms' | 'action' | 'cycle' | 'head' | 'people' | 'work'>;
+type Source = Pick<ProofMaterial, 'instrument' | 'sessions' | 'readings' | 'intent' | 'terms' | 'tuningTerms' | 'action' | 'cycle' | 'head' | 'people' | 'work' | 'sounds' | 'papers' | 'care' | 'rooms'>;
 
 /** `prove INSTRUMENT --out proof.pdf`, or without a store `prove --found a.csv --finished b.csv --out proof.pdf`. */
 export const prove: CommandModule<object, ProveArguments> = {
@@ -36,7 +35,7 @@ export const prove: CommandModule<object, ProveArguments> = {
     const locale = localeAsked(given.lang);
     const source = await (fromStore ? sourceOfStore(given, given.instrument) : sourceOfTables(given, locale, printedAt));
     const { buildProof, hasAnythingToProve, proofInputOf } = await import('#proof');
-    if (!hasAnythingToProve(source.readings)) throw refused([], say('cli.prove.nothing'));
+    if (!hasAnythingToProve(source)) throw refused([], say('cli.prove.nothing'));
     const { renderPdf } = await import('#files');
     const input = proofInputOf({ ...source, printedAt, locale, say: createSay(locale), title: given.title });
     const paper = paperFor(given.paper, locale);
@@ -56,10 +55,8 @@ async function sourceOfStore(given: ProveArguments, named: string): Promise<Sour
     if (!Number.isInteger(cycle) || cycle < 1 || cycle > current) {
       throw refused([{ code: 'range', path: '--cycle', given: given.cycle, allowed: `a whole number from 1 to ${String(current)}`, params: { min: 1, max: current, given: given.cycle ?? '' } }]);
     }
-    const piano = await store.getPiano(id);
-    const { scale: terms, tuning: tuningTerms, ...stay } = stayOf(piano, cycle);
-    const { SHOP } = await import('#store');
-    return { ...stay, terms, tuningTerms, people: await store.listPeople(SHOP), instrument: piano.instrument, readings: await store.listReadings(id, cycle), head: piano.head };
+    const { proofSourceOf } = await import('#server');
+    return await proofSourceOf(store, id, cycle);
   });
 }
 

@@ -76,7 +76,7 @@ async function announce(url: string, place: StorePlace, open: boolean): Promise<
 /** The demonstration comes once, into a book that is still empty: removed, it stays away. */
 async function seedFirst(store: BenchStore): Promise<void> {
   const { seedDemo } = await import('#server');
-  if ((await store.listPianos()).length === 0) await seedDemo(store);
+  if ((await store.countPianos()).total === 0) await seedDemo(store);
 }
 
 async function isEmptyFolder(folder: string): Promise<boolean> {

@@ -2,7 +2,6 @@ import path from 'node:path';
 import { type Instrument, states } from '#instrument';
 import { type SheetMaterial, type SheetName, sheetNames, sheets } from '#sheets';
 import { createSay } from '#text';
-import { stayOf } from '#workshop';
 import type { CommandModule, InferredOptionTypes } from 'yargs';
 import { localeAsked, paperFor, writeWhole } from '../document-file.ts';
 import { refused } from '../failure.ts';
@@ -39,13 +38,11 @@ export const sheet: CommandModule<object, SheetArguments> = {
 };
 
 async function materialOf(given: SheetArguments, locale: string): Promise<SheetMaterial> {
-  const { state } = given;
   return withStore(given, async (store) => {
     const { id, cycle: current }: Instrument = await findInstrument(store, given.instrument);
     const cycle = cycleOf(given.cycle, current);
-    const piano = await store.getPiano(id);
-    const { instrument, head } = piano;
-    const material: SheetMaterial = { ...stayOf(piano, cycle), instrument, readings: await store.listReadings(id, cycle), state, head, printedAt: new Date().toISOString(), locale, say: createSay(locale) };
+    const { sheetSourceOf } = await import('#server');
+    const material: SheetMaterial = { ...(await sheetSourceOf(store, id, { sheet: given.sheet, state: given.state, cycle })), printedAt: new Date().toISOString(), locale, say: createSay(locale) };
     const nothing = sheets[given.sheet].nothing(material);
     if (nothing !== undefined) throw refused([], nothing);
     return material;

@@ -7,7 +7,7 @@ import './tokens.css';
 import './base.css';
 import { queryClient } from './api/queries.ts';
 import { listenForShortcuts } from './commands/shortcuts.ts';
-import { learn } from './language/catalogue.ts';
+import { learn, learnFirst } from './language/catalogue.ts';
 import { useLocale } from './language/use-say.ts';
 import { outbox } from './outbox/the-outbox.ts';
 import { router } from './router.tsx';
@@ -27,7 +27,12 @@ const container = document.getElementById('app');
 if (container === null) throw new Error('the page has no place for the program');
 listenForShortcuts(document);
 outbox.start();
-await learn(preferences().language);
+await learnFirst(preferences().language);
+/** What the first page does not say comes while it is looked at; a page that needs it sooner asks for it itself. */
+const stopWaiting = router.subscribe('onRendered', () => {
+  stopWaiting();
+  learn(preferences().language).catch(() => undefined);
+});
 createRoot(container).render(
   <StrictMode>
     <App />

@@ -14,17 +14,25 @@ export interface ReadingsAt {
   readonly ofColour: (colour: KeyTouch['colour'], quantity: QuantityName) => readonly Reading[];
 }
 
-/** Sorts readings by what they are of. */
+const sorted = new WeakMap<readonly Reading[], ReadingsAt>();
+
+/** Sorts readings by what they are of; the same list is sorted once, since every figure of a page asks for it. */
 export function readingsAt(readings: readonly Reading[]): ReadingsAt {
+  const known = sorted.get(readings);
+  if (known !== undefined) return known;
   const at = new Map<string, Reading[]>();
   for (const reading of readings) {
     const place = `${reading.scope}/${String(reading.index)}/${reading.quantity}`;
-    at.set(place, [...(at.get(place) ?? []), reading]);
+    const there = at.get(place);
+    if (there === undefined) at.set(place, [reading]);
+    else there.push(reading);
   }
-  return {
+  const made: ReadingsAt = {
     ofKey: (key, quantity) => at.get(`key/${String(key)}/${quantity}`) ?? [],
     ofColour: (colour, quantity) => at.get(`colour/${colour === 'natural' ? '0' : '1'}/${quantity}`) ?? [],
   };
+  sorted.set(readings, made);
+  return made;
 }
 
 /** Origins of the inputs one key gives an operation: its own readings, its key ratio from the lever arms, a spring that was not weighed. */

@@ -1,5 +1,5 @@
 import type { Answer } from '#workshop';
-import { QueryClient, queryOptions } from '@tanstack/react-query';
+import { QueryClient, keepPreviousData, queryOptions } from '@tanstack/react-query';
 import { call } from './client.ts';
 import { ApiProblem } from './problem.ts';
 
@@ -15,10 +15,11 @@ export const queryClient = new QueryClient({
   },
 });
 
-export const pianosQuery = queryOptions({
-  queryKey: ['pianos'],
-  queryFn: ({ signal }) => call('listPianos', { signal }).then(({ pianos }) => pianos),
-});
+/** Pianos shown before more are asked for. */
+export const PIANOS_SHOWN = 60;
+
+export const pianosQuery = (limit: number, words: string) =>
+  queryOptions({ queryKey: ['pianos', limit, words], queryFn: ({ signal }) => call('listPianos', { query: { limit: String(limit), words }, signal }), placeholderData: keepPreviousData });
 
 export const healthQuery = queryOptions({
   queryKey: ['health'],
@@ -42,10 +43,11 @@ export const readingsQuery = (id: string, cycle: number) =>
 export const auditQuery = (id: string) =>
   queryOptions({ queryKey: ['piano', id, 'audit'], queryFn: ({ signal }) => call('audit', { params: { id }, signal }), staleTime: 0 });
 
-/** What a written event makes stale: everything of the piano, and the list it stands in. */
+/** What a written event makes stale: everything of the piano, the list it stands in, and the book of the shop, whose steps are undone the same way. */
 export async function refreshPiano(id: string): Promise<void> {
   await Promise.all([
     queryClient.invalidateQueries({ queryKey: ['piano', id] }),
     queryClient.invalidateQueries({ queryKey: ['pianos'] }),
+    queryClient.invalidateQueries({ queryKey: ['shop'] }),
   ]);
 }

@@ -1,5 +1,5 @@
 import { type KeyNumber, type QuantityName, quantitiesOf } from '#instrument';
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef } from 'react';
 import { usePiano } from '../api/piano.tsx';
 import { useSay } from '../language/use-say.ts';
 import { useDesk } from '../readings/desk.tsx';
@@ -8,9 +8,7 @@ import { type DerivedName, type GridColumn, figureColumns } from '../readings/gr
 import type { GridLayout } from '../readings/grid/grid-layout.ts';
 import { GridView } from '../readings/grid/grid-view.tsx';
 import { Undecided } from '../readings/grid/undecided.tsx';
-import { ExportLinks } from '../readings/import/export-links.tsx';
-import { ImportDialog } from '../readings/import/import-dialog.tsx';
-import { useImport } from '../readings/import/use-import.ts';
+import { FilesRow } from '../readings/import/files-row.tsx';
 import { BearingAside, BelliesBeside } from './bearing-plots.tsx';
 import { type BearingOutput, bearingStory } from './bearing-stories.ts';
 import { Climate } from './climate.tsx';
@@ -27,9 +25,7 @@ const columnsOf = (chosen: readonly QuantityName[], repeats: number): readonly G
 export function BearingGrid({ bellies }: { readonly bellies: readonly StateBelly[] }) {
   const say = useSay();
   const { compass } = usePiano();
-  const { state, canWrite } = useDesk();
-  const [isImporting, setImporting] = useState(false);
-  const importing = useImport();
+  const { state } = useDesk();
   const own = bellies.find((one) => one.state === state);
   const feed = useMemo(() => new DerivedFeed(), []);
   const latest = useRef(own);
@@ -49,15 +45,9 @@ export function BearingGrid({ bellies }: { readonly bellies: readonly StateBelly
   return (
     <BelliesBeside value={bellies}>
       <Climate />
-      {canWrite && (
-        <div className="row">
-          <button type="button" className="button" onClick={() => { setImporting(true); }}>{say('readings.import')}</button>
-          <ExportLinks />
-        </div>
-      )}
+      <FilesRow />
       <Undecided />
       <GridView layout={layout} />
-      {isImporting && <ImportDialog importing={importing} onClose={() => { setImporting(false); }} />}
     </BelliesBeside>
   );
 }

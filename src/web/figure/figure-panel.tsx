@@ -1,5 +1,6 @@
 import { operationByName } from '#catalogue';
 import { runOperation } from '#operation';
+import { ok } from '#result';
 import { sourceOf } from '#sources';
 import { useState } from 'react';
 import { sayMaybe, useLocale, useSay } from '../language/use-say.ts';
@@ -14,7 +15,7 @@ export default function FigurePanel({ story, onClose }: { readonly story: Figure
   const say = useSay();
   const operation = operationByName(story.operation);
   if (operation === undefined) throw new Error(`no operation ${story.operation}`);
-  const result = runOperation<unknown, unknown>(operation, story.input);
+  const result = story.kept === undefined ? runOperation<unknown, unknown>(operation, story.input) : ok(story.kept);
   return (
     <AppDialog title={story.title} isOpen onClose={onClose} form="side">
       <p className="soft">{sayMaybe(say, `operation.${operation.name}.help`)}</p>

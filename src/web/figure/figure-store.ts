@@ -2,7 +2,7 @@ import type { Reading } from '#instrument';
 import { useSyncExternalStore } from 'react';
 
 /** How an input came about that is no reading by itself; words under `shell.figure.origin.<name>`. */
-export const originHows = ['intent', 'step', 'uncertainty', 'leverArms', 'neighbours', 'usualFriction', 'estimated', 'minutes', 'noSpring', 'balance', 'missed', 'unmeasured', 'pitch', 'lengthBetween', 'stringTerms', 'assumedMetal', 'shopWire', 'tried', 'plan', 'bareFront', 'plannedTouch', 'leadRules', 'actionTerms', 'damperOff', 'sectionRatio', 'hammerCurve', 'hammerSmoothed', 'newTop', 'lessLeads', 'lessShank', 'ofString', 'stiffBetween'] as const;
+export const originHows = ['intent', 'step', 'uncertainty', 'leverArms', 'neighbours', 'usualFriction', 'estimated', 'minutes', 'prices', 'noSpring', 'balance', 'missed', 'unmeasured', 'pitch', 'lengthBetween', 'stringTerms', 'assumedMetal', 'shopWire', 'tried', 'plan', 'bareFront', 'plannedTouch', 'leadRules', 'actionTerms', 'damperOff', 'sectionRatio', 'hammerCurve', 'hammerSmoothed', 'newTop', 'lessLeads', 'lessShank', 'ofString', 'stiffBetween', 'ofRecording', 'ofBearing', 'shortShare', 'ofLadders', 'ownLine', 'movedToLevel', 'asStruck', 'paperRecord'] as const;
 
 /** Where one input of a figure came from: readings, several where they were averaged, and how they were turned into it where they are not it. */
 export interface Origin {
@@ -20,6 +20,8 @@ export interface FigureStory {
   readonly operation: string;
   /** Exactly what the operation is given; absent fields left out. */
   readonly input: Readonly<Record<string, unknown>>;
+  /** The answer as it was kept, where it is not worked out anew: what a recording told that stays with the server. */
+  readonly kept?: Readonly<Record<string, unknown>>;
   /** The field of the answer that is the figure. */
   readonly output?: string;
   /** The readings behind fields of the input, by field name; several where repeats were averaged. */

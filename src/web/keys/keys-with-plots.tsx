@@ -3,6 +3,7 @@ import type { KeySign } from '#plot';
 import type { ReactNode } from 'react';
 import { usePiano } from '../api/piano.tsx';
 import { KeyboardRow } from '../leaves/keyboard-row.tsx';
+import { ScrolledPlots } from '../leaves/scrolled-plots.ts';
 import { useWidth } from '../leaves/use-width.ts';
 import { SignLegend } from './sign-legend.tsx';
 import { useKeysInView } from './use-keys-in-view.ts';
@@ -40,7 +41,7 @@ export function KeysWithPlots({ signs, selected, onKey, keysLabel, plotsLabel, p
       </div>
       {/* eslint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- what scrolls must be reachable by keyboard */}
       <div className="plots-column keys-scroll" tabIndex={0} role="region" aria-label={plotsLabel} ref={inView.plots} onScroll={inView.onScroll}>
-        {plots(drawn)}
+        <ScrolledPlots value={drawn > width}>{plots(drawn)}</ScrolledPlots>
       </div>
       <div className="key-column">{children}</div>
     </div>

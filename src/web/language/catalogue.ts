@@ -1,20 +1,44 @@
-import { type Catalogue, type Language, type Say, languageOf, loadCatalogue, sayFrom } from '#text';
+import { type Language, type Say, type Words, languageOf, loadCatalogue, loadFirstWords, sayFrom } from '#text';
 
-const catalogues = new Map<Language, Catalogue>();
+const whole = new Set<Language>();
+const known = new Map<Language, Words>();
 const says = new Map<string, Say>();
+const listeners = new Set<() => void>();
 
-/** Fetches the words of a language, unless they are here; nothing is said in it before. */
-export async function learn(language: Language): Promise<void> {
-  if (!catalogues.has(language)) catalogues.set(language, await loadCatalogue(language));
+function keep(language: Language, words: Words): void {
+  known.set(language, words);
+  for (const locale of says.keys()) if (languageOf(locale) === language) says.delete(locale);
+  for (const listener of listeners) listener();
 }
 
-/** Says messages in one locale, whose language was learnt. */
+/** Fetches what the first page says in a language, unless it is here; nothing is said in it before. */
+export async function learnFirst(language: Language): Promise<void> {
+  if (known.has(language)) return;
+  const words = await loadFirstWords(language);
+  if (!known.has(language)) keep(language, words);
+}
+
+/** Fetches all words of a language, unless they are here. */
+export async function learn(language: Language): Promise<void> {
+  if (whole.has(language)) return;
+  const words = await loadCatalogue(language);
+  whole.add(language);
+  keep(language, words);
+}
+
+/** Calls back when more words have come; returns how to stop. */
+export function onWords(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+}
+
+/** Says messages in one locale, whose language was learnt; the same function until more words come. */
 export function sayIn(locale: string): Say {
-  const known = says.get(locale);
-  if (known !== undefined) return known;
-  const catalogue = catalogues.get(languageOf(locale));
-  if (catalogue === undefined) throw new Error(`the words for ${locale} are not here yet`);
-  const made = sayFrom(catalogue, locale);
-  says.set(locale, made);
-  return made;
+  const made = says.get(locale);
+  if (made !== undefined) return made;
+  const words = known.get(languageOf(locale));
+  if (words === undefined) throw new Error(`the words for ${locale} are not here yet`);
+  const say = sayFrom(words, locale);
+  says.set(locale, say);
+  return say;
 }

@@ -1,12 +1,24 @@
+import { useSyncExternalStore } from 'react';
 import type { Language, Say } from '#text';
 import { type UnitId, formatMeasure } from '#units';
 import { preferences, usePreferences } from '../theme/preferences.ts';
-import { sayIn } from './catalogue.ts';
+import { onWords, sayIn } from './catalogue.ts';
 
 export { sayMaybe } from './say-maybe.ts';
 
-/** The locale numbers and dates are shown in: the browser's own where it agrees with the language chosen. */
+const locales = new Map<Language, string>();
+globalThis.addEventListener('languagechange', () => { locales.clear(); });
+
+/** The locale numbers and dates are shown in: the browser's own where it agrees with the language chosen. Asked once, since every figure on a page is shown in it. */
 export function localeOf(language: Language): string {
+  const known = locales.get(language);
+  if (known !== undefined) return known;
+  const found = ownLocaleOf(language);
+  locales.set(language, found);
+  return found;
+}
+
+function ownLocaleOf(language: Language): string {
   const own = navigator.languages.find((tag) => tag.toLowerCase().split('-')[0] === language);
   return own ?? (language === 'en' ? 'en-GB' : 'de-DE');
 }
@@ -15,9 +27,10 @@ export function useLocale(): string {
   return localeOf(usePreferences().language);
 }
 
-/** Says messages of the catalogue in the language chosen; a component that uses it follows a change of language. */
+/** Says messages of the catalogue in the language chosen; a component that uses it follows a change of language, and words that come later. */
 export function useSay(): Say {
-  return sayIn(useLocale());
+  const locale = useLocale();
+  return useSyncExternalStore(onWords, () => sayIn(locale));
 }
 
 /** For what speaks outside a component, such as a toast. */

@@ -2,8 +2,10 @@ import { type Compass, type KeyNumber, keyCountOf, noteNameOf } from '#instrumen
 import { type KeySign, keyboardScene, keyUnder, plotMargins } from '#plot';
 import { type KeyboardEvent, useId, useMemo } from 'react';
 import { useSay } from '../language/use-say.ts';
-import { MarkView } from './mark-view.tsx';
+import { useSteady } from '../ui/use-steady.ts';
 import { pointAtKey, usePointedKey } from './pointed-key.ts';
+import { frameOf } from './scene-frame.ts';
+import { Marks } from './scene-view.tsx';
 import './leaves.css';
 
 interface KeyboardRowProps {
@@ -22,8 +24,9 @@ interface KeyboardRowProps {
 }
 
 /** The row of keys drawn as keys, each with its sign. One stop of the Tab key; arrows walk it, Page keys by octave. */
-export function KeyboardRow({ compass, signs, widthPx, label, selected, onSelect, describe, keyHeightPx, align = 'full' }: KeyboardRowProps) {
+export function KeyboardRow({ compass, signs: told, widthPx, label, selected, onSelect, describe, keyHeightPx, align = 'full' }: KeyboardRowProps) {
   const say = useSay();
+  const signs = useSteady(told, sameSigns);
   const id = useId();
   const pointed = usePointedKey();
   const margins = align === 'plot' ? { leftPx: plotMargins.leftPx, rightPx: plotMargins.rightPx } : {};
@@ -47,9 +50,7 @@ export function KeyboardRow({ compass, signs, widthPx, label, selected, onSelect
   return (
     <svg
       className="scene scene-pressable"
-      viewBox={`0 0 ${String(scene.widthPx)} ${String(scene.heightPx)}`}
-      width={scene.widthPx}
-      height={scene.heightPx}
+      {...frameOf(scene)}
       role="slider"
       tabIndex={0}
       id={id}
@@ -71,13 +72,14 @@ export function KeyboardRow({ compass, signs, widthPx, label, selected, onSelect
         if (key !== undefined) onSelect(key);
       }}
     >
-      {scene.marks.map((mark, index) => (
-        <MarkView key={`${String(index)} ${mark.type}`} mark={mark} />
-      ))}
+      <Marks scene={scene} />
       {strip !== undefined && <rect className="scene-strip" x={strip.xPx} y={0} width={strip.widthPx} height={scene.heightPx} />}
     </svg>
   );
 }
+
+const sameSigns = (one: ReadonlyMap<KeyNumber, KeySign>, other: ReadonlyMap<KeyNumber, KeySign>): boolean =>
+  one.size === other.size && [...one].every(([key, sign]) => other.get(key) === sign);
 
 const STEPS: Readonly<Record<string, number>> = { ArrowLeft: -1, ArrowDown: -1, ArrowRight: 1, ArrowUp: 1, PageDown: -12, PageUp: 12 };
 

@@ -1,8 +1,10 @@
 import type { KeyNumber } from '#instrument';
 import { type Mark, type Scene, keyUnder } from '#plot';
-import { type PointerEvent, memo, useMemo, useRef } from 'react';
+import { type PointerEvent, memo, use, useMemo, useRef } from 'react';
 import { MarkView, sameMarks } from './mark-view.tsx';
 import { pointAtKey, usePointedKey } from './pointed-key.ts';
+import { frameOf } from './scene-frame.ts';
+import { ScrolledPlots } from './scrolled-plots.ts';
 import './leaves.css';
 
 interface SceneViewProps {
@@ -13,19 +15,18 @@ interface SceneViewProps {
   readonly onKey?: (key: KeyNumber) => void;
 }
 
-/** A drawing on screen: its marks in the tokens' inks, the key pointed at anywhere lit in it too. */
+/** A drawing on screen: its marks in the tokens' inks, the key pointed at anywhere lit in it too. Where plots scroll sideways, values and name stay in view. */
 export function SceneView({ scene, selected, onKey }: SceneViewProps) {
+  const isScrolled = use(ScrolledPlots);
   const keyAt = (event: PointerEvent<SVGSVGElement>): KeyNumber | undefined => {
     const box = event.currentTarget.getBoundingClientRect();
     return keyUnder(scene, ((event.clientX - box.left) * scene.widthPx) / box.width);
   };
-  const { widthPx, heightPx, title, description } = scene;
-  return (
+  const { heightPx, title, description } = scene;
+  const drawing = (
     <svg
       className={onKey === undefined ? 'scene' : 'scene scene-pressable'}
-      viewBox={`0 0 ${String(widthPx)} ${String(heightPx)}`}
-      width={widthPx}
-      height={heightPx}
+      {...frameOf(scene)}
       role="img"
       aria-label={`${title}. ${description}`}
       onPointerMove={(event) => {
@@ -44,10 +45,21 @@ export function SceneView({ scene, selected, onKey }: SceneViewProps) {
       <PointedStrip scene={scene} />
     </svg>
   );
+  if (!isScrolled) return drawing;
+  const axisPx = scene.columns[0]?.xPx ?? 0;
+  const axis = scene.marks.filter((mark) => mark.type === 'text' && mark.x < axisPx && mark.anchor !== 'middle');
+  return (
+    <div className="scene-with-axis">
+      {drawing}
+      <svg className="scene-axis" viewBox={`0 0 ${String(axisPx)} ${String(heightPx)}`} width={axisPx} height={heightPx} aria-hidden="true">
+        <Run marks={axis} />
+      </svg>
+    </div>
+  );
 }
 
 /** The marks of a drawing; drawn anew only for another drawing, and of that only the runs that differ. */
-const Marks = memo(function Marks({ scene: { marks } }: { readonly scene: Scene }) {
+export const Marks = memo(function Marks({ scene: { marks } }: { readonly scene: Scene }) {
   const runs = useRuns(marks);
   return runs.map((run, index) => <Run key={`${String(index)} ${run[0]?.role ?? ''}`} marks={run} />);
 });

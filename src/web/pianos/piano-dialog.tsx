@@ -1,11 +1,8 @@
 import type { Instrument, InstrumentDraft } from '#instrument';
-import type { Issue } from '#result';
-import { type SyntheticEvent, useRef, useState } from 'react';
-import { ApiProblem } from '../api/problem.ts';
-import { useLocale, useSay } from '../language/use-say.ts';
-import { useDraft } from '../kept/draft.ts';
 import { TakenUp } from '../kept/taken-up.tsx';
+import { useLocale, useSay } from '../language/use-say.ts';
 import { ProblemNote } from '../shell/problem-note.tsx';
+import { useDialogForm } from '../terms/use-dialog-form.ts';
 import { AppDialog } from '../ui/app-dialog.tsx';
 import { PianoFields } from './piano-fields.tsx';
 import { type PianoForm, emptyPianoForm, pianoDraftOf, pianoFormOf } from './piano-form.ts';
@@ -13,59 +10,33 @@ import { type PianoForm, emptyPianoForm, pianoDraftOf, pianoFormOf } from './pia
 interface PianoDialogProps {
   /** The piano whose card is changed; none to take one in. */
   readonly instrument?: Instrument;
+  /** Writes it, and gives the piano's id. */
+  readonly keep: (draft: InstrumentDraft) => Promise<string>;
+  readonly onKept: (id: string) => void;
   readonly onClose: () => void;
-  readonly onSave: (draft: InstrumentDraft) => Promise<unknown>;
 }
 
 /** The card of a piano: to take one in, or to correct what stands on it. What was typed stays until it is saved or given up. */
-export default function PianoDialog({ instrument, onClose, onSave }: PianoDialogProps) {
+export default function PianoDialog({ instrument, keep, onKept, onClose }: PianoDialogProps) {
   const say = useSay();
   const locale = useLocale();
-  const form = useRef<HTMLFormElement>(null);
-  const { typed, change, drop, isTakenUp } = useDraft<PianoForm>(`piano.${instrument?.id ?? 'new'}`, () => (instrument === undefined ? emptyPianoForm : pianoFormOf(instrument)));
-  const [issues, setIssues] = useState<readonly Issue[]>([]);
-  const [problem, setProblem] = useState<unknown>();
-  const [busy, setBusy] = useState(false);
-
-  const refuse = (wrong: readonly Issue[]): void => {
-    setIssues(wrong);
-    setTimeout(() => form.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus(), 0);
-  };
-  const save = async (draft: InstrumentDraft): Promise<void> => {
-    setBusy(true);
-    setProblem(undefined);
-    try {
-      await onSave(draft);
-      drop();
-      onClose();
-    } catch (failure) {
-      if (failure instanceof ApiProblem && failure.errors.length > 0) refuse(failure.errors);
-      setProblem(failure);
-    } finally {
-      setBusy(false);
-    }
-  };
-  const submit = (event: SyntheticEvent): void => {
-    event.preventDefault();
-    const draft = pianoDraftOf(typed, locale);
-    if (!draft.ok) {
-      refuse(draft.issues);
-      return;
-    }
-    setIssues([]);
-    void save(draft.value);
-  };
+  const { form, draft, errorOf, problem, isBusy, submit } = useDialogForm<PianoForm, InstrumentDraft, string>({
+    name: `piano.${instrument?.id ?? 'new'}`,
+    base: () => (instrument === undefined ? emptyPianoForm : pianoFormOf(instrument)),
+    stated: (typed) => pianoDraftOf(typed, locale),
+    keep, onKept,
+  });
   return (
     <AppDialog title={say(instrument === undefined ? 'pianos.add' : 'pianos.edit')} isOpen onClose={onClose}>
       <form ref={form} className="page-form" onSubmit={submit} noValidate>
-        {isTakenUp && <TakenUp />}
-        <PianoFields typed={typed} onChange={(next) => { change(() => next); }} issues={issues} />
+        {draft.isTakenUp && <TakenUp />}
+        <PianoFields typed={draft.typed} onChange={(next) => { draft.change(() => next); }} errorOf={errorOf} />
         {problem !== undefined && <ProblemNote problem={problem} />}
         <div className="dialog-foot">
-          <button type="button" className="button" onClick={() => { drop(); onClose(); }}>
+          <button type="button" className="button" onClick={() => { draft.drop(); onClose(); }}>
             {say('shell.cancel')}
           </button>
-          <button type="submit" className="button button-main" disabled={busy}>
+          <button type="submit" className="button button-main" disabled={isBusy}>
             {say(instrument === undefined ? 'pianos.add.do' : 'shell.save')}
           </button>
         </div>

@@ -1,5 +1,3 @@
-import type { Issue } from '#result';
-import { explainIssue } from '#text';
 import { parseMeasure } from '#units';
 import { useFigures, useLocale, useSay } from '../language/use-say.ts';
 import { Choice } from '../ui/choice.tsx';
@@ -10,18 +8,15 @@ import type { CompassChoice, PianoForm } from './piano-form.ts';
 interface PianoFieldsProps {
   readonly typed: PianoForm;
   readonly onChange: (typed: PianoForm) => void;
-  readonly issues: readonly Issue[];
+  /** What is wrong with a field, in words. */
+  readonly errorOf: (path: string) => string | undefined;
 }
 
 /** The fields of a piano's card. */
-export function PianoFields({ typed, onChange, issues }: PianoFieldsProps) {
+export function PianoFields({ typed, onChange, errorOf }: PianoFieldsProps) {
   const say = useSay();
   const locale = useLocale();
   const figure = useFigures();
-  const error = (path: string): string | undefined => {
-    const issue = issues.find((wrong) => wrong.path === path);
-    return issue === undefined ? undefined : explainIssue(say, issue, locale);
-  };
   const text = (field: Exclude<keyof PianoForm, 'sections'>) => ({ value: typed[field], onChange: (value: string) => { onChange({ ...typed, [field]: value }); } });
   const echo = (value: string, unit: 'mm' | 'Hz'): string | undefined => {
     const parsed = parseMeasure(value, { unit, locale });
@@ -29,7 +24,7 @@ export function PianoFields({ typed, onChange, issues }: PianoFieldsProps) {
   };
   return (
     <>
-      <Field label={say('pianos.field.name')} {...text('name')} error={error('name')} hint={say('pianos.field.name.hint')} required maxLength={120} />
+      <Field label={say('pianos.field.name')} {...text('name')} error={errorOf('name')} hint={say('pianos.field.name.hint')} required maxLength={120} />
       <div className="fields">
         <Choice
           label={say('pianos.field.kind')}
@@ -46,19 +41,19 @@ export function PianoFields({ typed, onChange, issues }: PianoFieldsProps) {
       </div>
       {typed.compass === 'other' && (
         <div className="fields">
-          <Field label={say('pianos.field.firstMidi')} {...text('firstNote')} error={error('firstMidi')} hint={say('pianos.field.note.hint')} maxLength={6} />
-          <Field label={say('pianos.field.lastMidi')} {...text('lastNote')} error={error('lastMidi')} hint={say('pianos.field.note.hint')} maxLength={6} />
+          <Field label={say('pianos.field.firstMidi')} {...text('firstNote')} error={errorOf('firstMidi')} hint={say('pianos.field.note.hint')} maxLength={6} />
+          <Field label={say('pianos.field.lastMidi')} {...text('lastNote')} error={errorOf('lastMidi')} hint={say('pianos.field.note.hint')} maxLength={6} />
         </div>
       )}
       <div className="fields">
-        <Field label={say('pianos.field.maker')} {...text('maker')} error={error('maker')} maxLength={120} />
-        <Field label={say('pianos.field.serial')} {...text('serial')} error={error('serial')} maxLength={60} />
-        <Field label={say('pianos.field.year')} {...text('year')} error={error('year')} inputMode="numeric" maxLength={4} />
-        <Field label={say('pianos.field.lengthMm')} {...text('length')} error={error('lengthMm')} echo={echo(typed.length, 'mm')} hint={say('pianos.field.length.hint')} inputMode="decimal" />
-        <Field label={say('pianos.field.a4Hz')} {...text('pitch')} error={error('a4Hz')} echo={echo(typed.pitch, 'Hz')} hint={say('pianos.field.pitch.hint')} inputMode="decimal" />
+        <Field label={say('pianos.field.maker')} {...text('maker')} error={errorOf('maker')} maxLength={120} />
+        <Field label={say('pianos.field.serial')} {...text('serial')} error={errorOf('serial')} maxLength={60} />
+        <Field label={say('pianos.field.year')} {...text('year')} error={errorOf('year')} inputMode="numeric" maxLength={4} />
+        <Field label={say('pianos.field.lengthMm')} {...text('length')} error={errorOf('lengthMm')} echo={echo(typed.length, 'mm')} hint={say('pianos.field.length.hint')} inputMode="decimal" />
+        <Field label={say('pianos.field.a4Hz')} {...text('pitch')} error={errorOf('a4Hz')} echo={echo(typed.pitch, 'Hz')} hint={say('pianos.field.pitch.hint')} inputMode="decimal" />
       </div>
-      <SectionFields sections={typed.sections} error={error} onChange={(sections) => { onChange({ ...typed, sections }); }} />
-      <Field label={say('pianos.field.remark')} {...text('remark')} error={error('remark')} lines={2} maxLength={4000} />
+      <SectionFields sections={typed.sections} error={errorOf} onChange={(sections) => { onChange({ ...typed, sections }); }} />
+      <Field label={say('pianos.field.remark')} {...text('remark')} error={errorOf('remark')} lines={2} maxLength={4000} />
     </>
   );
 }

@@ -2,7 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
 import { Suspense, lazy, useMemo, useState } from 'react';
 import { addPiano } from '../api/mutations.ts';
-import { pianosQuery } from '../api/queries.ts';
+import { PIANOS_SHOWN, pianosQuery } from '../api/queries.ts';
 import { type Command, useCommands } from '../commands/registry.ts';
 import { useSay } from '../language/use-say.ts';
 import { ProblemNote } from '../shell/problem-note.tsx';
@@ -16,13 +16,17 @@ const PianoDialog = lazy(() => import('./piano-dialog.tsx'));
 export function PianosPage() {
   const say = useSay();
   const navigate = useNavigate();
-  const { data, error, refetch } = useQuery(pianosQuery);
+  const [limit, setLimit] = useState(PIANOS_SHOWN);
+  const [words, setWords] = useState('');
+  const { data: found, error, refetch } = useQuery(pianosQuery(limit, words));
+  const data = found?.pianos;
+  const total = found?.total ?? 0;
   const [adding, setAdding] = useState(false);
   const commands = useMemo((): readonly Command[] => [
     { id: 'pianos.add', label: 'pianos.add', group: 'command.group.everywhere', shortcut: 'n', perform: () => { setAdding(true); } },
   ], []);
   useCommands(commands);
-  const own = data?.filter(({ instrument }) => !instrument.demo);
+  const isEmpty = words === '' && data?.every(({ instrument }) => instrument.demo) === true && total === data.length;
   return (
     <section className="page">
       <div className="row row-between">
@@ -33,13 +37,14 @@ export function PianosPage() {
       </div>
       {error !== null && <ProblemNote problem={error} onRetry={() => void refetch()} />}
       {data === undefined && error === null && <p className="soft">{say('shell.loading')}</p>}
-      {own?.length === 0 && (
+      {isEmpty && (
         <div className="panel pianos-empty">
           <h2>{say('pianos.empty.title')}</h2>
           <p>{say('pianos.empty.first')}</p>
           <p>{say('pianos.empty.why')}</p>
         </div>
       )}
+      {(total > PIANOS_SHOWN || words !== '') && <input type="search" className="input pianos-find" aria-label={say('pianos.find')} placeholder={say('pianos.find')} value={words} onChange={(event) => { setWords(event.target.value); }} />}
       {data !== undefined && data.length > 0 && (
         <ul className="piano-list">
           {data.map((summary) => (
@@ -47,15 +52,14 @@ export function PianosPage() {
           ))}
         </ul>
       )}
-      {data !== undefined && <DemoBar hasDemo={data.some(({ instrument }) => instrument.demo)} />}
+      {data !== undefined && data.length < total && <button type="button" className="button" onClick={() => { setLimit(limit + PIANOS_SHOWN); }}>{say('pianos.more', { shown: data.length, total })}</button>}
+      {found !== undefined && <DemoBar hasDemo={found.demo} />}
       {adding && (
         <Suspense fallback={null}>
           <PianoDialog
             onClose={() => { setAdding(false); }}
-            onSave={async (draft) => {
-              const { id } = await addPiano(draft);
-              await navigate({ to: '/pianos/$pianoId/story', params: { pianoId: id } });
-            }}
+            keep={async (draft) => (await addPiano(draft)).id}
+            onKept={(pianoId) => void navigate({ to: '/pianos/$pianoId/story', params: { pianoId } })}
           />
         </Suspense>
       )}

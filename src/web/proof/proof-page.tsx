@@ -1,6 +1,6 @@
-import type { TouchAnalysis } from '#action';
-import { type Reading, type State, quantityOf, states } from '#instrument';
-import { type ProofInput, buildProof, hasAnythingToProve } from '#proof';
+import { states } from '#instrument';
+import { type ProofMaterial, buildProof, hasAnythingToProve, proofInputOf } from '#proof';
+import { type WorkedSound, workedSoundsOf } from '#workshop';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { useMemo, useState } from 'react';
@@ -8,13 +8,11 @@ import { type Piano, usePiano } from '../api/piano.tsx';
 import { peopleQuery } from '../api/queries.ts';
 import type { ReadingBook } from '../api/reading-book.ts';
 import { useReadingBook } from '../api/use-readings.ts';
-import { touchOf } from '../api/use-touch.ts';
 import { useLocale, useSay } from '../language/use-say.ts';
 import { ReportView } from '../report/report-view.tsx';
 import { WhenReadings } from '../shell/when-readings.tsx';
+import { analysesQuery, recordingsQuery } from '../tone/tone-queries.ts';
 import { Choice } from '../ui/choice.tsx';
-import { bellyOf } from '../belly/state-belly.ts';
-import { scaleOf } from '../strings/state-scale.ts';
 import { proofTellers } from './proof-tellers.ts';
 import { ProofMissing } from './proof-missing.tsx';
 import './proof.css';
@@ -33,10 +31,13 @@ function Proof() {
   const book = useReadingBook();
   const { data: people } = useQuery(peopleQuery);
   const [paper, setPaper] = useState<Paper>(() => (/-(?:US|CA|MX)$/u.test(locale) ? 'letter' : 'a4'));
-  const input = useMemo(() => inputOf(piano, book, { people, locale, say }), [piano, book, people, locale, say]);
+  const sounds = useSounds(piano.id);
+  const material = useMemo(() => materialOf(piano, book, { people, locale, say, sounds: sounds ?? [] }), [piano, book, people, locale, say, sounds]);
+  const input = useMemo(() => proofInputOf(material), [material]);
   const report = useMemo(() => buildProof(input), [input]);
   const tellerOf = useMemo(() => proofTellers({ piano, book, locale, touch: (state) => (state === 'planned' ? null : input[state]) }), [piano, book, locale, input]);
-  if (!hasAnythingToProve([...book.found.values(), ...book.planned.values(), ...book.finished.values()])) return <NothingToProve />;
+  if (sounds === undefined) return <p role="status">{say('shell.loading')}</p>;
+  if (!hasAnythingToProve(material)) return <NothingToProve />;
   const address = `/api/pianos/${encodeURIComponent(piano.id)}/proof.pdf?${new URLSearchParams({ paper, locale, cycle: String(piano.cycle) }).toString()}`;
   return (
     <div className="page proof-page">
@@ -50,39 +51,17 @@ function Proof() {
   );
 }
 
-function inputOf(piano: Piano, book: ReadingBook, { people, locale, say }: Pick<ProofInput, 'people' | 'locale' | 'say'>): ProofInput {
-  const analysis = (state: Exclude<State, 'planned'>): TouchAnalysis | null => (hasKeys(book[state]) ? touchOf(piano, state, book[state]) : null);
-  return {
-    instrument: piano.instrument,
-    cycle: piano.cycle,
-    sessions: piano.sessions,
-    intent: piano.intent,
-    found: analysis('found'),
-    finished: analysis('finished'),
-    scales: states.filter((state) => hasStrings(book[state])).map((state) => scaleOf(piano, state, { book, locale })),
-    bellies: (['found', 'finished'] as const).filter((state) => hasBearing(book[state])).map((state) => {
-      const { analysis: bearing, gathered: { assumed, input: { asked } } } = bellyOf(piano, state, { book, locale });
-      return { state, analysis: bearing, asked, assumed };
-    }),
-    readings: [...book.found.values(), ...book.finished.values()],
-    head: piano.file.head,
-    people,
-    printedAt: new Date().toISOString().slice(0, 10),
-    locale,
-    say,
-  };
+/** The recordings of a piano with what was worked out of them; undefined while they are on their way, none where they cannot be had. */
+function useSounds(id: string): readonly WorkedSound[] | undefined {
+  const [recordings, analyses] = [useQuery(recordingsQuery(id)), useQuery(analysesQuery(id))];
+  const isPending = recordings.isPending || analyses.isPending;
+  return useMemo(() => (isPending ? undefined : workedSoundsOf(recordings.data ?? [], analyses.data ?? [])), [analyses.data, isPending, recordings.data]);
 }
 
-function hasKeys(readings: ReadonlyMap<string, Reading>): boolean {
-  return [...readings.values()].some(({ quantity, scope }) => scope === 'key' && quantityOf(quantity).part === 'touch');
-}
-
-function hasStrings(readings: ReadonlyMap<string, Reading>): boolean {
-  return [...readings.values()].some(({ quantity }) => quantityOf(quantity).part === 'strings');
-}
-
-function hasBearing(readings: ReadonlyMap<string, Reading>): boolean {
-  return [...readings.values()].some(({ quantity, scope }) => scope === 'key' && quantityOf(quantity).part === 'belly');
+/** Everything the proof is read from, as the PDF reads it. */
+function materialOf({ instrument, cycle, sessions, intent, scale, action, tuning, work, rooms, file }: Piano, book: ReadingBook, rest: Pick<ProofMaterial, 'people' | 'locale' | 'say' | 'sounds'>): ProofMaterial {
+  const readings = states.flatMap((state) => [...book[state].values()]);
+  return { ...rest, instrument, cycle, sessions, intent, terms: scale, action, tuningTerms: tuning, work, rooms, readings, head: file.head, printedAt: new Date().toISOString().slice(0, 10) };
 }
 
 function NothingToProve() {

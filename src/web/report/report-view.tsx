@@ -1,7 +1,7 @@
 import type { Block, Cell, FigureName, ReportDocument, TableBlock } from '#report';
 import { createContext, use } from 'react';
-import { type FigureStory, openFigure } from '../figure/figure-store.ts';
-import { useSay } from '../language/use-say.ts';
+import type { FigureStory } from '../figure/figure-store.ts';
+import { OpenFigure } from '../figure/figure.tsx';
 import { SceneView } from '../leaves/scene-view.tsx';
 import { StateMark } from '../leaves/state-mark.tsx';
 import { Note } from '../ui/note.tsx';
@@ -134,9 +134,8 @@ function CellText({ cell: { text, tone, opens } }: { readonly cell: Cell }) {
 
 /** Text that opens to how it was made, where it names a figure somebody can tell of. */
 function Opening({ figure, children }: { readonly figure: FigureName | undefined; readonly children: string }) {
-  const say = useSay();
   const tell = use(Telling);
   const told = figure === undefined ? undefined : tell(figure);
   if (told === undefined) return children;
-  return <button type="button" className="figure" title={say('shell.figure.open')} onClick={() => { openFigure(told()); }}>{children}</button>;
+  return <OpenFigure story={told}>{children}</OpenFigure>;
 }

@@ -8,6 +8,7 @@ import { ProblemNote } from '../shell/problem-note.tsx';
 import { chooseLanguage } from '../language/choose-language.ts';
 import { type Preferences, setPreferences, usePreferences } from '../theme/preferences.ts';
 import { Choice } from '../ui/choice.tsx';
+import RatesPanel from '../worth/rates-panel.tsx';
 import './settings.css';
 
 /** What this device shows and how, where the data lies, the keyboard. */
@@ -23,6 +24,7 @@ export function SettingsPage() {
         <h2 id="settings-who">{say('people.title')}</h2>
         <WhoFields />
       </section>
+      <RatesPanel />
       <section className="panel" aria-labelledby="settings-look">
         <h2 id="settings-look">{say('settings.look')}</h2>
         <p className="soft">{say('settings.look.device')}</p>

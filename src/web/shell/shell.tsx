@@ -28,6 +28,9 @@ export function Shell() {
           <Link to="/pianos" activeOptions={{ exact: true }}>
             {say('shell.nav.pianos')}
           </Link>
+          <Link to="/bench">{say('shell.nav.bench')}</Link>
+          <Link to="/people">{say('shell.nav.people')}</Link>
+          <Link to="/parts">{say('shell.nav.parts')}</Link>
           <Link to="/settings">{say('shell.nav.settings')}</Link>
         </nav>
         <div className="top-end">

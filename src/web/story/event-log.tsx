@@ -1,38 +1,38 @@
-import type { LogEvent } from '#workshop';
-import { useInfiniteQuery } from '@tanstack/react-query';
-import { call } from '../api/client.ts';
-import { usePiano } from '../api/piano.tsx';
+import { useMemo, useRef, useState } from 'react';
+import { type Command, useCommands } from '../commands/registry.ts';
 import { useSay } from '../language/use-say.ts';
 import { ProblemNote } from '../shell/problem-note.tsx';
-import { EventRow } from './event-row.tsx';
+import { Field } from '../ui/field.tsx';
+import { SelectField } from '../ui/select-field.tsx';
+import { useSettled } from '../ui/use-settled.ts';
+import { EventDays } from './event-days.tsx';
+import { EventPages } from './event-pages.tsx';
+import { sayWhat } from './say-what.ts';
+import { countsOf, useEventDays } from './use-event-days.ts';
 
-const PAGE = 40;
-
-/** Every event of the piano, the newest first, each with what it changed and the way back. */
+/** Everything that was written, folded by stay and day, or only what is looked for. */
 export function EventLog() {
   const say = useSay();
-  const { id } = usePiano();
-  const { data, error, refetch, fetchNextPage, hasNextPage, isFetchingNextPage } = useInfiniteQuery({
-    queryKey: ['piano', id, 'events'],
-    queryFn: ({ pageParam, signal }) =>
-      call('listEvents', { params: { id }, query: { limit: String(PAGE), ...(pageParam === undefined ? {} : { before: String(pageParam) }) }, signal }).then(({ events }) => events),
-    initialPageParam: undefined as number | undefined,
-    getNextPageParam: (last: readonly LogEvent[]) => (last.length < PAGE ? undefined : last.at(-1)?.seq),
-  });
-  if (error !== null) return <ProblemNote problem={error} onRetry={() => void refetch()} />;
-  if (data === undefined) return <p className="soft">{say('shell.loading')}</p>;
+  const { days, error, refetch } = useEventDays();
+  const [typed, setTyped] = useState('');
+  const [what, setWhat] = useState('');
+  const words = useSettled(typed.trim());
+  const field = useRef<HTMLInputElement>(null);
+  const commands = useMemo((): readonly Command[] => [
+    { id: 'story.find', label: 'story.events.find', group: 'command.group.piano', shortcut: '/', perform: () => { field.current?.focus(); } },
+  ], []);
+  useCommands(commands);
+  if (error !== null) return <ProblemNote problem={error} onRetry={refetch} />;
+  if (days === undefined) return <p className="soft">{say('shell.loading')}</p>;
+  const kinds = [...countsOf(days)].map(([value, count]) => ({ value, label: `${sayWhat(value, say)} (${String(count)})` })).sort((a, b) => a.label.localeCompare(b.label));
+  const isLooking = words !== '' || what !== '';
   return (
     <>
-      <ol className="event-list" reversed>
-        {data.pages.flat().map((event) => (
-          <EventRow key={event.seq} event={event} />
-        ))}
-      </ol>
-      {hasNextPage && (
-        <button type="button" className="button" disabled={isFetchingNextPage} onClick={() => void fetchNextPage()}>
-          {say('story.events.more')}
-        </button>
-      )}
+      <div className="fields no-print">
+        <Field label={say('story.events.find')} value={typed} onChange={setTyped} hint={say('story.events.find.hint')} maxLength={200} inputRef={field} />
+        <SelectField label={say('story.events.what')} value={what} options={[{ value: '', label: say('story.events.what.all') }, ...kinds]} onChange={setWhat} />
+      </div>
+      {isLooking ? <EventPages shown={{ ...(words === '' ? {} : { words }), ...(what === '' ? {} : { what }) }} isCounted /> : <div className="folds"><EventDays days={days} /></div>}
     </>
   );
 }

@@ -34,9 +34,11 @@ export function PianoActions() {
           <PianoDialog
             instrument={instrument}
             onClose={close}
-            onSave={async (draft) => {
+            onKept={close}
+            keep={async (draft) => {
               const change = changesOf(instrument, draft);
               if (Object.keys(change).length > 0) await changePiano(instrument.id, change);
+              return instrument.id;
             }}
           />
         )}

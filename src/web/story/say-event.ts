@@ -1,9 +1,10 @@
 import { type Compass, type Instrument, type Observation, type Reading, type Recording, type TuningPass, type WeighingSession, isQuantityName, noteNameOf, quantityOf } from '#instrument';
 import type { Say } from '#text';
 import { formatMeasure } from '#units';
-import { type Change, type LogEvent, type WorkItem, canonicalJson } from '#workshop';
+import { type Change, type LogEvent, type PaperRecord, type RoomRecord, type WorkItem, canonicalJson } from '#workshop';
 import { printField } from '../figure/print-field.ts';
 import { sayMaybe } from '../language/say-maybe.ts';
+import { sayEstimate, sayQuote, sayQuoteState } from './say-worth.ts';
 
 /** How an event is put into words: in which language, and on which keyboard. */
 export interface Telling {
@@ -77,13 +78,35 @@ export function sayChange(change: Change, telling: Telling): string {
     case 'pass':
       if (before === null) return say('story.event.passAdded', { what: sayPass(after, telling) });
       return after === null ? say('story.event.passGone', { what: sayPass(before, telling) }) : say('story.event.passChanged', { what: sayFields('pass.field', before, after, telling) });
+    case 'room':
+      if (before === null) return say('story.event.roomAdded', { what: nameOfRoom(after) });
+      return after === null ? say('story.event.roomGone', { what: nameOfRoom(before) }) : say('story.event.roomChanged', { what: fieldsOf(after).map((field) => sayMaybe(say, `room.field.${field}`)).join(', ') });
     case 'recording':
       if (before === null) return say('story.event.recorded', { what: sayRecorded(after, telling) });
       return after === null ? say('story.event.recordedGone', { what: sayRecorded(before, telling) }) : say('story.event.recordedChanged', { what: sayFields('recording.field', before, after, telling) });
+    case 'estimate':
+      return after === null ? say('story.event.estimateGone') : say('story.event.estimateSet', { what: sayEstimate(after) });
+    case 'quote':
+      if (before === null) return say('story.event.quoteAdded', { what: sayQuote(after) });
+      return after === null ? say('story.event.quoteGone', { what: sayQuote(before) }) : say('story.event.quoteChanged', { what: sayQuoteState(after, telling.say) });
+    case 'paper':
+      if (before === null) return say('story.event.paperAdded', { what: sayPaper(after, telling) });
+      return after === null ? say('story.event.paperGone', { what: sayPaper(before, telling) }) : say('story.event.paperChanged', { what: sayFields('papers.field', before, after, telling) });
+    case 'care':
+      return say(before === null ? 'care.event.added' : after === null ? 'care.event.gone' : 'care.event.changed', { kind: place === 'plan' ? 'plan' : kindOfCare(after ?? before) });
+    case 'shop':
+      return '';
     case 'work':
       if (before === null) return say('story.event.jobAdded', { what: sayJob(after as WorkItem, telling) });
       return after === null ? say('story.event.jobGone') : sayJobChange(place, after, telling);
   }
+}
+
+const nameOfRoom = (body: unknown): string => (body as RoomRecord).name;
+
+/** A change of fields does not name its kind. */
+function kindOfCare(body: unknown): string {
+  return (body as { readonly kind?: string }).kind ?? 'other';
 }
 
 function fieldsOf(body: unknown): readonly string[] {
@@ -145,6 +168,12 @@ function sayRecorded(body: unknown, { say, compass }: Telling): string {
   const { contents, key, state, fileName } = body as Recording;
   const what = [say(`recording.contents.${contents}`), ...(key === null ? [] : [noteNameOf(compass, key)])].join(', ');
   return `${what} (${say(`state.${state}`)})${fileName === '' ? '' : `: ${fileName}`}`;
+}
+
+/** `African elephant ivory: key tops`, or the history of the instrument. */
+function sayPaper(body: unknown, { say }: Telling): string {
+  const record = body as PaperRecord;
+  return record.kind === 'history' ? say('papers.history') : `${say(`papers.material.${record.material}`)}: ${record.where}`;
 }
 
 /** `Ease the key bushing, C4`. */

@@ -2,13 +2,15 @@ import type { WeighingSession } from '#instrument';
 import { usePiano } from '../api/piano.tsx';
 import { useDays, useFigures, useMoments, useSay } from '../language/use-say.ts';
 import { StateMark } from '../leaves/state-mark.tsx';
+import { EventPages } from './event-pages.tsx';
+import { Fold } from './fold.tsx';
 import { decimalsFor } from './say-event.ts';
 
 /** Every weighing of the stay: when, and how it was taken. */
 export function SessionList() {
   const say = useSay();
-  const { sessions } = usePiano();
-  if (sessions.length === 0) return <p className="soft">{say('story.sessions.none')}</p>;
+  const { sessions, isCurrent } = usePiano();
+  if (sessions.length === 0) return <p className="soft">{say(isCurrent ? 'story.sessions.none' : 'story.sessions.noneThen')}</p>;
   return (
     <ul className="session-list">
       {sessions.map((session) => (
@@ -53,6 +55,7 @@ function SessionLine({ session }: { readonly session: WeighingSession }) {
           ))}
         </dl>
         {session.remark !== '' && <p className="remark">{session.remark}</p>}
+        <Fold title={say('story.session.events')}><EventPages shown={{ about: `session/${session.id}` }} /></Fold>
       </details>
     </li>
   );

@@ -14,11 +14,12 @@ import { StateMark } from '../leaves/state-mark.tsx';
 /** The three states side by side: how much was measured and how even it is. */
 export function StatesTable() {
   const say = useSay();
-  const { id, intent } = usePiano();
+  const { id, intent, isCurrent } = usePiano();
   const book = useReadingBook();
   const found = useTouch('found');
   const touch: Readonly<Record<State, TouchAnalysis>> = { found, planned: useTouch('planned'), finished: useTouch('finished') };
   if (states.every((state) => book[state].size === 0)) {
+    if (!isCurrent) return <p className="soft">{say('story.states.none')}</p>;
     return (
       <>
         <p>{say('story.states.empty')}</p>
@@ -51,8 +52,8 @@ export function StatesTable() {
           </tbody>
         </table>
       </div>
-      {intent === null && <p className="soft">{say('story.states.noTarget')}</p>}
-      {next?.asked !== undefined && (
+      {isCurrent && intent === null && <p className="soft">{say('story.states.noTarget')}</p>}
+      {isCurrent && next?.asked !== undefined && (
         <p>
           <strong>{say('story.states.next')}</strong> {sayMaybe(say, `next.${next.asked}`)}
         </p>

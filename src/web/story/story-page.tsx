@@ -4,19 +4,23 @@ import { useSay } from '../language/use-say.ts';
 import { AuditCheck } from './audit-check.tsx';
 import { EventLog } from './event-log.tsx';
 import { HistoryLookup } from './history-lookup.tsx';
+import { Owners } from './owners.tsx';
 import { PianoActions } from './piano-actions.tsx';
 import { PianoFacts } from './piano-facts.tsx';
-import { SessionList } from './session-list.tsx';
-import { StatesTable } from './states-table.tsx';
+import { STAYS, StayFolds } from './stay-fold.tsx';
+import { StayStory } from './stay-story.tsx';
+import { staysOf, useEventDays } from './use-event-days.ts';
 import './story.css';
 
 type Part = 'log' | 'history';
 
-/** What happened to a piano: its card, its states side by side, its weighings, every event. */
+/** What happened to a piano: its card, its owners and stays as a line of time, each stay with what came of it, every event. */
 export function StoryPage() {
   const say = useSay();
   const { instrument } = usePiano();
   const [part, setPart] = useState<Part>('log');
+  const { days } = useEventDays();
+  const stays = staysOf(days ?? []);
   return (
     <div className="page story">
       <section className="panel" aria-labelledby="story-card">
@@ -26,13 +30,13 @@ export function StoryPage() {
         </div>
         <PianoFacts instrument={instrument} />
       </section>
-      <section className="panel" aria-labelledby="story-states">
-        <h2 id="story-states">{say('story.states')}</h2>
-        <StatesTable />
+      <section className="panel" aria-labelledby="story-owners">
+        <h2 id="story-owners">{say('story.owners')}</h2>
+        <Owners stays={stays} />
       </section>
-      <section className="panel" aria-labelledby="story-sessions">
-        <h2 id="story-sessions">{say('story.sessions')}</h2>
-        <SessionList />
+      <section className="panel" aria-labelledby={STAYS}>
+        <h2 id={STAYS} tabIndex={-1}>{say('story.stays')}</h2>
+        {instrument.cycle === 1 ? <StayStory /> : <StayFolds stays={stays} />}
       </section>
       <section className="panel" aria-labelledby="story-events">
         <div className="row row-between">

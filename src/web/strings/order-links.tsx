@@ -1,11 +1,11 @@
 import type { State } from '#instrument';
 import { type OrderField, type OrderFieldName, type OrderTerms, checkOrderTerms, orderFieldNames, orderFields } from '#order';
 import { type Issue, type Result, all, ok } from '#result';
-import { explainIssue } from '#text';
 import { parseMeasure, unitSign } from '#units';
 import { usePiano } from '../api/piano.tsx';
 import { useKept } from '../kept/kept.ts';
 import { useFigures, useLocale, useSay } from '../language/use-say.ts';
+import { errorAt } from '../terms/error-at.ts';
 import { Field } from '../ui/field.tsx';
 
 type Typed = Readonly<Partial<Record<OrderFieldName, string>>>;
@@ -19,10 +19,7 @@ export function OrderLinks({ state }: { readonly state: State }) {
   const [typed, setTyped] = useKept<Typed>(`wrestplank.order.${id}`, {});
   const terms = termsOf(typed, locale);
   const issues: readonly Issue[] = terms.ok ? [] : terms.issues;
-  const errorOf = (name: OrderFieldName): string | undefined => {
-    const wrong = issues.filter(({ path }) => path === name);
-    return wrong.length === 0 ? undefined : wrong.map((issue) => explainIssue(say, issue, locale)).join(' ');
-  };
+  const errorOf = (name: OrderFieldName): string | undefined => errorAt(issues, name, say, locale);
   const hintOf = (name: OrderFieldName): string | undefined => {
     const { usual }: OrderField = orderFields[name];
     return usual === undefined || (typed[name] ?? '') !== '' ? undefined : say('order.usual', { value: figure(usual, 0) });

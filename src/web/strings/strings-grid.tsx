@@ -1,6 +1,6 @@
 import { type KeyNumber, type QuantityName, quantitiesOf } from '#instrument';
 import type { NoteFigures } from '#strings';
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef } from 'react';
 import { usePiano } from '../api/piano.tsx';
 import { useSay } from '../language/use-say.ts';
 import { useDesk } from '../readings/desk.tsx';
@@ -9,9 +9,7 @@ import { type DerivedName, type GridColumn, figureColumns } from '../readings/gr
 import type { GridLayout } from '../readings/grid/grid-layout.ts';
 import { GridView } from '../readings/grid/grid-view.tsx';
 import { Undecided } from '../readings/grid/undecided.tsx';
-import { ExportLinks } from '../readings/import/export-links.tsx';
-import { ImportDialog } from '../readings/import/import-dialog.tsx';
-import { useImport } from '../readings/import/use-import.ts';
+import { FilesRow } from '../readings/import/files-row.tsx';
 import { PlotsAside, ScalesBeside } from './plots-aside.tsx';
 import type { StateScale } from './state-scale.ts';
 import { stringStory } from './stories.ts';
@@ -32,9 +30,7 @@ const pick = (figures: NoteFigures | undefined): DerivedFigures => (figures === 
 export function StringsGrid({ scales }: StringsGridProps) {
   const say = useSay();
   const { compass, scale: terms } = usePiano();
-  const { state, canWrite } = useDesk();
-  const [isImporting, setImporting] = useState(false);
-  const importing = useImport();
+  const { state } = useDesk();
   const own = scales.find((one) => one.state === state);
   const feed = useMemo(() => new DerivedFeed(), []);
   const latest = useRef({ own, terms });
@@ -53,15 +49,9 @@ export function StringsGrid({ scales }: StringsGridProps) {
   }), [feed, say, story]);
   return (
     <ScalesBeside value={scales}>
-      {canWrite && (
-        <div className="row">
-          <button type="button" className="button" onClick={() => { setImporting(true); }}>{say('readings.import')}</button>
-          <ExportLinks />
-        </div>
-      )}
+      <FilesRow />
       <Undecided />
       <GridView layout={layout} />
-      {isImporting && <ImportDialog importing={importing} onClose={() => { setImporting(false); }} />}
     </ScalesBeside>
   );
 }

@@ -49,9 +49,11 @@ export function setPreferences(change: Partial<Preferences>): void {
   for (const listener of listeners) listener();
 }
 
+function subscribe(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => { listeners.delete(listener); };
+}
+
 export function usePreferences(): Preferences {
-  return useSyncExternalStore((listener) => {
-    listeners.add(listener);
-    return () => listeners.delete(listener);
-  }, preferences);
+  return useSyncExternalStore(subscribe, preferences);
 }

@@ -1,14 +1,11 @@
-import type { Recording } from '#instrument';
-import { type Analysis, type Job, soundOf } from '#workshop';
+import { type Job, type WorkedSound, analysisOf } from '#workshop';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useEffect, useMemo } from 'react';
 import { usePiano } from '../api/piano.tsx';
 import { analysesQuery, jobsQuery, recordingsQuery } from './tone-queries.ts';
 
 /** A recording with what was last worked out of it, and how the work on it stands. */
-export interface WorkedRecording {
-  readonly recording: Recording;
-  readonly analysis: Analysis | undefined;
+export interface WorkedRecording extends WorkedSound {
   readonly job: Job | undefined;
 }
 
@@ -25,13 +22,9 @@ export function useRecordings(): readonly WorkedRecording[] | undefined {
   useEffect(() => { void client.invalidateQueries({ queryKey: ['piano', id, 'analyses'] }); }, [client, id, done]);
   return useMemo(() => {
     if (recordings === undefined || analyses === undefined || jobs === undefined) return undefined;
-    return recordings.filter((recording) => recording.cycle === cycle).map((recording) => workedOf(recording, analyses, jobs));
+    return recordings.filter((recording) => recording.cycle === cycle).map((recording) => {
+      const mine = jobs.filter(({ recordingId }) => recordingId === recording.id);
+      return { recording, analysis: analysisOf(recording, analyses), job: mine.find(isOpen) ?? mine.at(-1) };
+    });
   }, [analyses, cycle, jobs, recordings]);
-}
-
-function workedOf(recording: Recording, analyses: readonly Analysis[], jobs: readonly Job[]): WorkedRecording {
-  const { hash } = soundOf(recording);
-  const own = analyses.filter((analysis) => analysis.hash === hash && (analysis.method === 'tone-note') === (recording.contents === 'note'));
-  const mine = jobs.filter(({ recordingId }) => recordingId === recording.id);
-  return { recording, analysis: own.find(({ input }) => input.key === recording.key) ?? own[0], job: mine.find(isOpen) ?? mine.at(-1) };
 }

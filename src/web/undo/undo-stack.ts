@@ -3,6 +3,8 @@ const STORAGE_KEY = 'wrestplank.undo';
 const LONGEST = 200;
 
 const listeners = new Set<() => void>();
+/** The chains written at, in the order of the hand: the last of them is where the next undo belongs. */
+let order: readonly string[] = [];
 let stacks: Readonly<Record<string, readonly number[]>> = read();
 
 function read(): Readonly<Record<string, readonly number[]>> {
@@ -27,11 +29,20 @@ function write(pianoId: string, seqs: readonly number[]): void {
 export function acknowledgedSeq(pianoId: string, seq: number): void {
   const seqs = stacks[pianoId] ?? [];
   if (!seqs.includes(seq)) write(pianoId, [...seqs, seq]);
+  order = [...order, pianoId].slice(-LONGEST);
 }
 
 /** Forgets an event: it was undone, or cannot be. */
 export function forgetSeq(pianoId: string, seq: number): void {
   write(pianoId, (stacks[pianoId] ?? []).filter((other) => other !== seq));
+  const at = order.lastIndexOf(pianoId);
+  order = order.filter((_, index) => index !== at);
+}
+
+/** Of some chains the one this window wrote at last and can still undo at; nothing where there is none. */
+export function lastChain(among: readonly string[]): string | undefined {
+  const undoable = among.filter((chain) => lastSeq(chain) !== undefined);
+  return order.findLast((chain) => undoable.includes(chain)) ?? undoable[0];
 }
 
 export function lastSeq(pianoId: string): number | undefined {

@@ -3,7 +3,7 @@ import { type WorkItem, demoShop, standingOf, workItemDraftSchema } from '#works
 import { describe, expect, it } from 'vitest';
 import { stateToWeigh, stillToWeigh } from './remeasure.ts';
 
-const done: WorkItem = { id: 'a', cycle: 1, key: 40, remedy: 'repinCentres', cause: 'frictionHigh', remark: '', remeasure: ['downWeightG', 'upWeightG'], stage: 1, status: 'done', doneAt: '2026-03-02T10:00:00Z' };
+const done: WorkItem = { id: 'a', cycle: 1, key: 40, remedy: 'repinCentres', cause: 'frictionHigh', observation: null, remark: '', remeasure: ['downWeightG', 'upWeightG'], stage: 1, status: 'done', doneAt: '2026-03-02T10:00:00Z', inHand: false, waits: null };
 const weighed = (quantity: 'downWeightG' | 'upWeightG', at: string, index = 40): Reading => ({
   id: `${quantity} ${at}`, cycle: 1, state: 'finished', quantity, scope: 'key', index, repeat: 1, typed: '49', value: 49, outcome: null, uncertainty: null, basis: 'measured', remark: '', sessionId: null, at, by: 'bench',
 });
@@ -38,7 +38,7 @@ describe('what a done job asks to be weighed again', () => {
     const { readings } = standingOf(steps);
     const of = (state: Reading['state']) => new Map(readings.filter((reading) => reading.state === state).map((reading) => [reading.id, reading]));
     const doneAt = readings[0]?.at ?? '';
-    const items = steps.flatMap((step) => (step.kind === 'work' ? step.items : [])).map((item, index): WorkItem => ({ ...workItemDraftSchema.parse(item), id: String(index), status: 'done', doneAt }));
+    const items = steps.flatMap((step) => (step.kind === 'work' ? step.items : [])).map((item, index): WorkItem => ({ ...workItemDraftSchema.parse(item), id: String(index), status: 'done', doneAt, inHand: false, waits: null }));
     expect(items.length).toBeGreaterThan(20);
     expect(items.filter((item) => stillToWeigh(item, { found: of('found'), finished: of('finished') }).length > 0)).toEqual([]);
   });

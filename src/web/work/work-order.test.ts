@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { chooseWork, missingFrom, stagesOf } from './work-order.ts';
 
 const item = (id: string, stage: number, remedy: string, key: number, status: WorkItem['status'] = 'open'): WorkItem =>
-  ({ id, cycle: 1, key, remedy, cause: null, remark: '', remeasure: [], stage, status, doneAt: null });
+  ({ id, cycle: 1, key, remedy, cause: null, observation: null, remark: '', remeasure: [], stage, status, doneAt: null, inHand: false, waits: null });
 
 describe('the order of the bench', () => {
   it('puts friction before lead, like jobs together, bass to treble', () => {

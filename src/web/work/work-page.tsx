@@ -4,19 +4,38 @@ import { useMemo, useState } from 'react';
 import { usePiano } from '../api/piano.tsx';
 import { useReadingBook } from '../api/use-readings.ts';
 import { useTouch } from '../api/use-touch.ts';
+import { useKept } from '../kept/kept.ts';
 import { useSay } from '../language/use-say.ts';
 import { ProblemNote } from '../shell/problem-note.tsx';
 import { WhenReadings } from '../shell/when-readings.tsx';
 import { Choice } from '../ui/choice.tsx';
 import { AddWork } from './add-work.tsx';
+import { SurveyView } from './survey/survey-view.tsx';
 import { SheetHead } from './sheet-head.tsx';
 import { useWorkWriting } from './use-work-writing.ts';
 import { type WorkFilter, chooseWork, missingFrom, workFilters } from './work-order.ts';
 import { WorkSheet } from './work-sheet.tsx';
 import './work.css';
 
-/** What is to be done at the bench, in its order: from the findings and by hand, printable, each done job asking to be weighed again. */
+type WorkView = 'survey' | 'jobs';
+
+/** The survey that work comes from, and the jobs. */
 export function WorkPage() {
+  const say = useSay();
+  const { id, work, observations } = usePiano();
+  const [view, setView] = useKept<WorkView>(`wrestplank.work.view.${id}`, work.length > 0 || observations.length === 0 ? 'jobs' : 'survey');
+  return (
+    <>
+      <div className="work-views no-print">
+        <Choice<WorkView> label={say('work.view')} value={view} options={(['survey', 'jobs'] as const).map((value) => ({ value, label: say(`work.view.${value}`) }))} onChange={setView} />
+      </div>
+      {view === 'survey' ? <SurveyView /> : <JobsView />}
+    </>
+  );
+}
+
+/** What is to be done at the bench, in its order: from the findings and by hand, printable, each done job asking to be weighed again. */
+function JobsView() {
   return <WhenReadings><Work /></WhenReadings>;
 }
 

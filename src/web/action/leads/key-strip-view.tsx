@@ -1,4 +1,4 @@
-import { type Lead, isTrimmed, leadMassOf } from '#action';
+import { type Lead, type PlacedLead, isExchanged, isTrimmed, leadMassOf } from '#action';
 import { type HoleUse, type StripHole, keyStripScene } from '#plot';
 import { useMemo } from 'react';
 import type { LeadedKey } from '#workshop';
@@ -15,8 +15,14 @@ interface KeyHole extends Lead {
 
 /** The holes of a key after the work, from the front. */
 export function holesOf({ leads, plugs }: LeadAnswer, { question }: LeadedKey): readonly KeyHole[] {
-  const filled = leads.map((lead): KeyHole => ({ ...lead, use: lead.hole === 'new' ? 'new' : isTrimmed(lead, question) ? 'trim' : 'refill', netMassG: leadMassOf(lead, question) }));
+  const filled = leads.map((lead): KeyHole => ({ ...lead, use: useOf(lead, question), netMassG: leadMassOf(lead, question) }));
   return [...filled, ...plugs.map((lead): KeyHole => ({ ...lead, use: 'plug' }))].toSorted((a, b) => b.positionMm - a.positionMm);
+}
+
+function useOf(lead: PlacedLead, question: LeadedKey['question']): HoleUse {
+  if (lead.hole === 'new') return 'new';
+  if (isExchanged(lead, question)) return 'exchange';
+  return isTrimmed(lead, question) ? 'trim' : 'refill';
 }
 
 /** Height of a key where it is not measured: it is drawn, not reckoned with. */

@@ -24,12 +24,18 @@ export function KeysWithLeads({ keys, answers, readings, selected, onKey }: Keys
   const say = useSay();
   const signs = useMemo(() => new Map(answers.map((answer): [KeyNumber, KeySign] => [answer.key, signOf(answer, keys)])), [answers, keys]);
   const first = selected ?? answers.find(({ feasible }) => !feasible)?.key ?? answers[0]?.key ?? 1;
+  const hasExchanged = useMemo(() => answers.some((answer) => holesIn(answer, keys).some(({ use }) => use === 'exchange')), [answers, keys]);
   return (
     <KeysWithPlots signs={signs} selected={first} onKey={onKey} keysLabel={say('leads.keys')} plotsLabel={say('leads.map')} plots={(widthPx) => <LeadMap keys={keys} answers={answers} widthPx={widthPx} selected={first} onKey={onKey} />}>
       <LeadKeyPanel keyNumber={first} leaded={keys.find(({ key }) => key === first)} answer={answers.find(({ key }) => key === first)} readings={readings} onKey={onKey} />
-      <HoleLegend />
+      <HoleLegend hasExchanged={hasExchanged} />
     </KeysWithPlots>
   );
+}
+
+function holesIn(answer: LeadAnswer, keys: readonly LeadedKey[]): ReturnType<typeof holesOf> {
+  const leaded = keys.find(({ key }) => key === answer.key);
+  return leaded === undefined ? [] : holesOf(answer, leaded);
 }
 
 function signOf({ key, feasible, proven, frontWeightG }: LeadAnswer, keys: readonly LeadedKey[]): KeySign {
@@ -55,7 +61,7 @@ function LeadMap({ keys, answers, widthPx, selected, onKey }: LeadMapProps) {
     });
     const all = drawn.flatMap(({ holes }) => holes);
     const count = (uses: readonly string[]): number => all.filter(({ use }) => uses.includes(use)).length;
-    return leadMap({ compass, keys: drawn, widthPx, locale, title: say('leads.map'), yLabel: say('leads.map.y'), description: say('leads.map.described', { leads: count(['refill', 'trim', 'new']), holes: count(['new']), plugs: count(['plug']) }) });
+    return leadMap({ compass, keys: drawn, widthPx, locale, title: say('leads.map'), yLabel: say('leads.map.y'), description: say('leads.map.described', { leads: count(['refill', 'trim', 'exchange', 'new']), holes: count(['new']), plugs: count(['plug']) }) });
   }, [keys, answers, widthPx, locale, compass, say]);
   return <SceneView scene={scene} selected={selected} onKey={onKey} />;
 }

@@ -5,6 +5,7 @@ import { usePiano } from '../../api/piano.tsx';
 import { Figure } from '../../figure/figure.tsx';
 import { useFigures, useSay } from '../../language/use-say.ts';
 import { KeyPanelFrame } from '../../keys/key-panel-frame.tsx';
+import { inGPerCm3 } from '../terms/densities.ts';
 import { inertiaChangeOf } from './inertia.ts';
 import { KeyStripView, holesOf } from './key-strip-view.tsx';
 import { leadsStory } from './lead-stories.ts';
@@ -90,7 +91,7 @@ function HolesTable({ leaded, answer }: Pick<SolvedProps, 'leaded' | 'answer'>) 
               <tr key={`${hole.use} ${String(hole.positionMm)}`}>
                 <th scope="row">{say(`leads.use.${hole.use}.long`)}</th>
                 <td>{figure(hole.positionMm, 1, 'mm')}</td>
-                <td>{figure(hole.diameterMm, 1, 'mm')}{hole.boreMm !== undefined && <> {say('leads.bored', { bore: figure(hole.boreMm, 1, 'mm') })}</>}</td>
+                <td>{figure(hole.diameterMm, 1, 'mm')}{hole.boreMm !== undefined && <> {say('leads.bored', { bore: figure(hole.boreMm, 1, 'mm') })}</>}{hole.densityGPerMm3 !== undefined && <> <span className="soft small">{figure(inGPerCm3(hole.densityGPerMm3), 2, 'gcm3')}</span></>}</td>
                 <td>{hole.netMassG === undefined ? none : figure(hole.netMassG, 1, 'g')}</td>
                 <td>{breakAt === undefined ? none : `${figure(breakAt, 1)} m/s²`}</td>
               </tr>

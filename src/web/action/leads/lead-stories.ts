@@ -15,7 +15,7 @@ export function leadsStory(what: string, output: string, { question: { key, ...q
     bareFrontWeightG: { how: 'bareFront', readings: [...own((quantity) => quantity === 'frontWeightG'), ...leads] },
     targetFrontWeightG: planned.length > 0 ? { readings: planned } : { how: 'plannedTouch' },
     existingHoles: { readings: leads }, keyFrontMm: size('keyFrontMm'), keyWidthMm: size('keyWidthMm'), keyFrontLengthMm: size('keyFrontLengthMm'), keyBackLengthMm: size('keyBackLengthMm'),
-    gapMm: rule, toleranceG: rule, maxLeads: rule, gridMm: rule, diametersMm: rule, newHoleCostG: rule, leadCostG: rule, plugCostG: rule, trimCostG: rule, trimDrillsMm: rule, keepOutsMm: rule, leadDensityGPerMm3: rule, woodDensityGPerMm3: rule,
+    gapMm: rule, toleranceG: rule, maxLeads: rule, gridMm: rule, diametersMm: rule, newHoleCostG: rule, leadCostG: rule, plugCostG: rule, trimCostG: rule, trimDrillsMm: rule, otherInserts: rule, keepOutsMm: rule, leadDensityGPerMm3: rule, woodDensityGPerMm3: rule,
     hammerWeightG: { how: 'plannedTouch' }, weightRatio: { how: 'plannedTouch' },
   };
   return { title: `${what}, ${noteNameOf(compass, key)}`, operation: 'key-leads', output, input, origins };

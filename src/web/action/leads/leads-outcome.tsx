@@ -6,6 +6,7 @@ import { usePiano } from '../../api/piano.tsx';
 import { sayRuns } from '../../keys/key-runs.ts';
 import { useFigures, useSay } from '../../language/use-say.ts';
 import { Note } from '../../ui/note.tsx';
+import { inGPerCm3 } from '../terms/densities.ts';
 import { InertiaWords } from './inertia-words.tsx';
 import type { LeadAnswer } from './leads-jobs.ts';
 
@@ -61,8 +62,8 @@ function SizesTable({ sizes }: Pick<KeyboardLeads, 'sizes'>) {
         <caption>{say('leads.buy')}</caption>
         <thead><tr>{(['diameter', 'refilled', 'drilled', 'plugged', 'metal'] as const).map((column) => <th key={column} scope="col">{say(`leads.column.${column}`)}</th>)}</tr></thead>
         <tbody>
-          {sizes.map(({ diameterMm, refilled, drilled, plugged, metalG }) => (
-            <tr key={diameterMm}><th scope="row">{figure(diameterMm, 1, 'mm')}</th><td>{refilled}</td><td>{drilled}</td><td>{plugged}</td><td>{figure(metalG, 0, 'g')}</td></tr>
+          {sizes.map(({ diameterMm, densityGPerMm3, refilled, drilled, plugged, metalG }) => (
+            <tr key={`${String(diameterMm)} ${String(densityGPerMm3)}`}><th scope="row">{figure(diameterMm, 1, 'mm')}{densityGPerMm3 !== undefined && <> <span className="soft small">{figure(inGPerCm3(densityGPerMm3), 2, 'gcm3')}</span></>}</th><td>{refilled}</td><td>{drilled}</td><td>{plugged}</td><td>{figure(metalG, 0, 'g')}</td></tr>
           ))}
         </tbody>
       </table>

@@ -1,9 +1,12 @@
-import type { ActionTermsDraft } from '#instrument';
+import { type ActionTermsDraft, insertMetals } from '#instrument';
 import { unitSign } from '#units';
-import { useSay } from '../../language/use-say.ts';
+import { usualInsertGPerMm3 } from '#workshop';
+import { useLocale, useSay } from '../../language/use-say.ts';
 import { Field } from '../../ui/field.tsx';
+import { SelectField } from '../../ui/select-field.tsx';
+import { shownDensity } from '../terms/densities.ts';
 import { useActionForm } from '../terms/use-action-form.ts';
-import { type LeadFigureName, NO_STRETCH, leadFigures, leadsFormOf, leadsTermsOf } from './leads-terms.ts';
+import { type LeadFigureName, type LeadsForm, NO_STRETCH, leadFigures, leadsFormOf, leadsTermsOf } from './leads-terms.ts';
 import { TermsFrame } from '../../terms/terms-frame.tsx';
 
 interface LeadsTermsFormProps {
@@ -27,6 +30,7 @@ export function LeadsTermsForm({ isBusy, onState, onClose }: LeadsTermsFormProps
       <p className="soft small">{say('leads.terms.about')}</p>
       <Field label={`${say('actionTerms.field.drillsMm')} (mm)`} value={form.drills} hint={say('leads.terms.list.hint')} error={errorOf('drillsMm')} onChange={(drills) => { change((now) => ({ ...now, drills })); }} />
       <Field label={`${say('actionTerms.field.trimDrillsMm')} (mm)`} value={form.trimDrills} hint={say('leads.terms.trim.hint')} error={errorOf('trimDrillsMm')} onChange={(trimDrills) => { change((now) => ({ ...now, trimDrills })); }} />
+      <InsertFields form={form} errorOf={errorOf} onChange={change} />
       <div className="fields">
         {leadFigures.map(([name, unit]) => (
           <Field
@@ -52,5 +56,34 @@ export function LeadsTermsForm({ isBusy, onState, onClose }: LeadsTermsFormProps
         {form.keepOuts.length < 12 && <button type="button" className="button" onClick={() => { change((now) => ({ ...now, keepOuts: [...now.keepOuts, NO_STRETCH] })); }}>{say('leads.terms.keepOut.more')}</button>}
       </fieldset>
     </TermsFrame>
+  );
+}
+
+interface InsertFieldsProps {
+  readonly form: LeadsForm;
+  readonly errorOf: (path: string) => string | undefined;
+  readonly onChange: (turn: (form: LeadsForm) => LeadsForm) => void;
+}
+
+/** What new inserts are of: lead, or another metal by its density. */
+function InsertFields({ form, errorOf, onChange }: InsertFieldsProps) {
+  const say = useSay();
+  const locale = useLocale();
+  const usual = form.insertMetal === '' || form.insertMetal === 'other' ? undefined : usualInsertGPerMm3[form.insertMetal];
+  return (
+    <div className="fields">
+      <SelectField<LeadsForm['insertMetal']>
+        label={say('actionTerms.field.insertMetal')} value={form.insertMetal} hint={say('leads.terms.insert.hint')}
+        options={[{ value: '', label: say('actionTerms.insertMetal.lead') }, ...insertMetals.map((value) => ({ value, label: say(`actionTerms.insertMetal.${value}`) }))]}
+        onChange={(insertMetal) => { onChange((now) => ({ ...now, insertMetal, insertGPerMm3: '' })); }}
+      />
+      {form.insertMetal !== '' && (
+        <Field
+          label={`${say('actionTerms.field.insertGPerMm3')} (${unitSign.gcm3})`} inputMode="decimal" value={form.insertGPerMm3} error={errorOf('insertGPerMm3')}
+          hint={usual === undefined ? say('leads.terms.insert.density') : say('leads.terms.insert.usual', { density: shownDensity(usual, locale) })}
+          onChange={(insertGPerMm3) => { onChange((now) => ({ ...now, insertGPerMm3 })); }}
+        />
+      )}
+    </div>
   );
 }

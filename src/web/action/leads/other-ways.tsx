@@ -20,10 +20,11 @@ export function OtherWays({ leaded: { question }, answer }: { readonly leaded: L
   const { state: { known: ways, isRunning, hasFailed, order }, start } = useThread(comparing);
   useEffect(() => { start({ question, answer }); }, [question, answer, start]);
   if (hasFailed) return <Note tone="bad">{say('leads.failed')}</Note>;
+  const hasInserts = (question.otherInserts ?? []).length > 0;
   const row = (name: string, counts: LeadCounts, { frontWeightG, costG, missG, mark }: { readonly frontWeightG: number; readonly costG: number; readonly missG: number; readonly mark: boolean }) => (
     <tr key={name} className={mark ? 'field-rows-strong' : undefined}>
       <th scope="row">{name}</th>
-      {([counts.pieces, counts.drilled, counts.trimmed, counts.plugged]).map((count, column) => <td key={column}>{count}</td>)}
+      {[counts.pieces, counts.drilled, counts.trimmed, ...(hasInserts ? [counts.exchanged] : []), counts.plugged].map((count, column) => <td key={column}>{count}</td>)}
       <td>{figure(frontWeightG, 2, 'g')}{missG > 0 && <> <span className="soft small">{say('leads.ways.miss', { miss: figure(missG, 2, 'g') })}</span></>}</td>
       <td>{figure(counts.inertiaG, 1, 'g')}</td>
       <td>{figure(costG, 1, 'g')}</td>
@@ -34,7 +35,7 @@ export function OtherWays({ leaded: { question }, answer }: { readonly leaded: L
     <div className="table-wrap" tabIndex={0} role="region" aria-label={say('leads.ways')}>
       <table className="figures-table">
         <caption>{say('leads.ways')}</caption>
-        <thead><tr>{(['way', 'pieces', 'drilled', 'trimmed', 'plugged', 'front', 'inertia', 'cost'] as const).map((column) => <th key={column} scope="col">{say(`leads.ways.${column}`)}</th>)}</tr></thead>
+        <thead><tr>{(['way', 'pieces', 'drilled', 'trimmed', 'exchanged', 'plugged', 'front', 'inertia', 'cost'] as const).filter((column) => column !== 'exchanged' || hasInserts).map((column) => <th key={column} scope="col">{say(`leads.ways.${column}`)}</th>)}</tr></thead>
         <tbody>
           {row(say('leads.ways.answer'), leadCountsOf(answer.leads, question), { frontWeightG: answer.frontWeightG, costG: answer.costG, missG: answer.missG ?? 0, mark: true })}
           {order?.answer === answer && ways.map((way) => row(say(`leads.way.${way.way}`), way, { ...way, mark: false }))}

@@ -114,7 +114,7 @@ function Answered({ gathered, touch, readings, terms, isAsking, onTerms }: Answe
       {plan === undefined || answered === undefined ? isWorking && <p className="soft">{say('leastWork.working')}</p> : (
         <div className={isWorking ? 'work-shown work-old' : 'work-shown'}>
           {terms?.workRoom === 'doubt' && <RoomNote gathered={gathered} />}
-          <Plan plan={plan} behind={{ problem: answered.problem, touch, readings }} gathered={gathered} worked={worked} selected={key} onKey={setKey}>
+          <Plan plan={plan} terms={terms} behind={{ problem: answered.problem, touch, readings }} gathered={gathered} worked={worked} selected={key} onKey={setKey}>
             {isCurrent && <TakeWork taking={taking} planned={plan.planned} isStated={isStated} />}
             {!isAsking && <SheetLinks sheet="leastWork" state="found" />}
           </Plan>
@@ -133,6 +133,7 @@ function NoQuestion({ hasKeys }: { readonly hasKeys: boolean }) {
 
 interface PlanProps {
   readonly plan: LeastWork;
+  readonly terms: ActionTerms | null;
   readonly behind: BehindPlan;
   readonly gathered: GatheredWork;
   readonly worked: readonly KeyNumber[];
@@ -141,12 +142,12 @@ interface PlanProps {
   readonly children: ReactNode;
 }
 
-function Plan({ plan, behind, gathered, worked: [first], selected, onKey, children }: PlanProps) {
+function Plan({ plan, terms, behind, gathered, worked: [first], selected, onKey, children }: PlanProps) {
   const say = useSay();
   const signs = useMemo(() => leastWorkSignsOf(plan.keys, gathered.left), [plan, gathered]);
   return (
     <>
-      <WorkAnswer plan={plan} behind={behind} />
+      <WorkAnswer plan={plan} terms={terms} behind={behind} />
       <KeysWithPlots
         signs={signs} selected={selected} onKey={onKey} keysLabel={say('leastWork.keyboard')} plotsLabel={say('leastWork.plots')}
         plots={(widthPx) => <WorkPlots touch={behind.touch} plans={plan.keys} widthPx={widthPx} selected={selected} onSelect={onKey} />}
@@ -160,7 +161,7 @@ function Plan({ plan, behind, gathered, worked: [first], selected, onKey, childr
         ) : (
           <WorkKeyPanel keyNumber={selected} plan={plan} behind={behind} left={gathered.left} onKey={onKey} />
         )}
-        <WorkStages plan={plan} />
+        <WorkStages plan={plan} terms={terms} />
         {children}
         <OutOfReach keys={plan.outOfReach} onKey={onKey} />
         <WorkNotes gathered={gathered} />

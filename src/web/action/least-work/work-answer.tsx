@@ -1,30 +1,35 @@
 import type { LeastWork, NaivePlan } from '#action';
-import type { BenchOperation, BenchSetUp } from '#instrument';
-import { partsNeeded } from '#workshop';
+import type { ActionTerms, BenchOperation, BenchSetUp } from '#instrument';
+import { partsNeeded, sayParts } from '#workshop';
 import { usePiano } from '../../api/piano.tsx';
-import { openFigure } from '../../figure/figure-store.ts';
+import { OpenFigure } from '../../figure/figure.tsx';
 import { sayRuns } from '../../keys/key-runs.ts';
-import { useSay } from '../../language/use-say.ts';
+import { useLocale, useSay } from '../../language/use-say.ts';
 import { useSayTime } from './use-say-time.ts';
 import { type BehindPlan, planStory } from './work-stories.ts';
 
 interface WorkAnswerProps {
   readonly plan: LeastWork;
+  /** By which prices are told; they may still be being typed. */
+  readonly terms: ActionTerms | null;
   readonly behind: BehindPlan;
 }
 
 /** The time the least work takes, and beside it what plans made without looking take. */
-export function WorkAnswer({ plan, behind }: WorkAnswerProps) {
+export function WorkAnswer({ plan, terms, behind }: WorkAnswerProps) {
   const say = useSay();
   const timeOf = useSayTime();
-  const { already, planned, outOfReach, minutes, replaceAll, leadOnly } = plan;
+  const { already, planned, outOfReach, minutes, replaceAll, leadOnly, partsMinor } = plan;
+  const locale = useLocale();
+  const partsOf = (minor: number): string | undefined => sayParts(minor, terms, locale);
   const saved = replaceAll.minutes - minutes;
+  const savedParts = replaceAll.partsMinor - partsMinor;
   const friction = leadOnly.outside.filter(({ because }) => because === 'friction').length;
   return (
     <section className="panel work-answer" aria-labelledby="work-answer">
       <h2 id="work-answer">{say('leastWork.answer')}</h2>
       <p className="work-total">
-        <button type="button" className="figure" title={say('shell.figure.open')} onClick={() => { openFigure(planStory(say('leastWork.answer'), 'minutes', behind)); }}>{timeOf(minutes)}</button>
+        <OpenFigure story={() => planStory(say('leastWork.answer'), 'minutes', behind)}>{timeOf(minutes)}</OpenFigure>
       </p>
       <p><strong>{planned === 0 && outOfReach.length === 0 ? say('leastWork.answer.nothing') : say('leastWork.answer.count', { planned, already, out: outOfReach.length })}</strong></p>
       {plan.proven && planned > 0 && <p className="soft">{say('leastWork.answer.proven')}</p>}
@@ -32,24 +37,24 @@ export function WorkAnswer({ plan, behind }: WorkAnswerProps) {
         <table className="figures-table">
           <caption>{say('leastWork.compare')}</caption>
           <thead>
-            <tr><th scope="col">{say('leastWork.compare.plan')}</th><th scope="col">{say('leastWork.compare.time')}</th><th scope="col">{say('leastWork.compare.outside')}</th></tr>
+            <tr><th scope="col">{say('leastWork.compare.plan')}</th><th scope="col">{say('leastWork.compare.time')}</th>{partsOf(0) !== undefined && <th scope="col">{say('leastWork.compare.parts')}</th>}<th scope="col">{say('leastWork.compare.outside')}</th></tr>
           </thead>
           <tbody>
-            <PlanRow name={say('leastWork.compare.least')} minutes={minutes} outside={outOfReach.length} />
-            <PlanRow name={say('leastWork.compare.all')} minutes={replaceAll.minutes} outside={replaceAll.outside.length} />
-            <PlanRow name={say('leastWork.compare.lead')} minutes={leadOnly.minutes} outside={leadOnly.outside.length} />
+            <PlanRow name={say('leastWork.compare.least')} minutes={minutes} parts={partsOf(partsMinor)} outside={outOfReach.length} />
+            <PlanRow name={say('leastWork.compare.all')} minutes={replaceAll.minutes} parts={partsOf(replaceAll.partsMinor)} outside={replaceAll.outside.length} />
+            <PlanRow name={say('leastWork.compare.lead')} minutes={leadOnly.minutes} parts={partsOf(leadOnly.partsMinor)} outside={leadOnly.outside.length} />
           </tbody>
         </table>
       </div>
-      {saved > 0 && <p>{say('leastWork.compare.saved', { time: timeOf(saved) })}</p>}
+      {saved > 0 && <p>{say('leastWork.compare.saved', { time: timeOf(saved) })}{savedParts > 0 && partsOf(savedParts) !== undefined && <> {say('leastWork.compare.savedParts', { parts: partsOf(savedParts) ?? '' })}</>}</p>}
       {leadOnly.outside.length > 0 && <LeadMiss lead={leadOnly} friction={friction} />}
     </section>
   );
 }
 
-function PlanRow({ name, minutes, outside }: { readonly name: string; readonly minutes: number; readonly outside: number }) {
+function PlanRow({ name, minutes, parts, outside }: { readonly name: string; readonly minutes: number; readonly parts: string | undefined; readonly outside: number }) {
   const timeOf = useSayTime();
-  return <tr><th scope="row">{name}</th><td>{timeOf(minutes)}</td><td>{outside}</td></tr>;
+  return <tr><th scope="row">{name}</th><td>{timeOf(minutes)}</td>{parts !== undefined && <td>{parts}</td>}<td>{outside}</td></tr>;
 }
 
 function LeadMiss({ lead: { outside }, friction }: { readonly lead: NaivePlan; readonly friction: number }) {
@@ -59,12 +64,14 @@ function LeadMiss({ lead: { outside }, friction }: { readonly lead: NaivePlan; r
 }
 
 /** The work in the order of the bench: what is set up once, then each stage with its jobs and keys, and the parts to have. */
-export function WorkStages({ plan }: { readonly plan: LeastWork }) {
+export function WorkStages({ plan, terms }: Pick<WorkAnswerProps, 'plan' | 'terms'>) {
   const { stages, setups } = plan;
   const say = useSay();
   const timeOf = useSayTime();
   const { compass } = usePiano();
+  const locale = useLocale();
   const parts = partsNeeded(plan, say);
+  const price = sayParts(plan.partsMinor, terms, locale);
   if (stages.length === 0) return null;
   return (
     <section className="panel">
@@ -97,7 +104,7 @@ export function WorkStages({ plan }: { readonly plan: LeastWork }) {
           ))}
         </table>
       </div>
-      {parts.length > 0 && <p>{say('leastWork.parts')}: {parts.join(', ')}</p>}
+      {parts.length > 0 && <p>{say('leastWork.parts')}: {parts.join(', ')}{price !== undefined && plan.partsMinor > 0 && <>; <strong>{price}</strong></>}</p>}
     </section>
   );
 }

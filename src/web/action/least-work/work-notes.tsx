@@ -6,9 +6,9 @@ import { useFigures, useSay } from '../../language/use-say.ts';
 import { Note } from '../../ui/note.tsx';
 
 /** What was taken for granted, what is not offered, and which keys do not enter. */
-export function WorkNotes({ gathered: { assumed, left, untimed, problem } }: { readonly gathered: GatheredWork }) {
+export function WorkNotes({ gathered: { assumed, left, untimed, unpriced, problem } }: { readonly gathered: GatheredWork }) {
   const say = useSay();
-  const { compass } = usePiano();
+  const { compass, action } = usePiano();
   const runsOf = (keys: readonly KeyNumber[]): string => (keys.length === problem?.keys.length ? say('leastWork.assumed.all') : sayRuns(keys, compass));
   return (
     <section className="panel" aria-labelledby="work-assumed">
@@ -17,6 +17,7 @@ export function WorkNotes({ gathered: { assumed, left, untimed, problem } }: { r
         {assumed.map(({ what, keys }) => <li key={what}>{say(`leastWork.assumed.${what}`)} <span className="soft small">{runsOf(keys)}</span></li>)}
         <li>{say('leastWork.assumed.model')}</li>
         {untimed.operations.length > 0 && <li>{say('leastWork.untimed', { jobs: untimed.operations.map((name) => say(`actionTerms.operation.${name}`)).join(', ') })}</li>}
+        {action?.currency != null && unpriced.length > 0 && <li>{say('leastWork.unpriced', { parts: unpriced.map((part) => say(`benchPart.${part}.one`)).join(', ') })}</li>}
         {untimed.setUps.length > 0 && <li>{say('leastWork.untimedSetUps', { setUps: untimed.setUps.map((name) => say(`actionTerms.setUp.${name}`)).join(', ') })}</li>}
       </ul>
       {left.length > 0 && (
@@ -29,13 +30,22 @@ export function WorkNotes({ gathered: { assumed, left, untimed, problem } }: { r
   );
 }
 
-/** What becomes of the room for the doubt of the weighings, where it was asked for. */
-export function RoomNote({ gathered: { doubtG, problem } }: { readonly gathered: GatheredWork }) {
+/** What becomes of the room for the doubt of the weighings, where it was asked for: register by register, in one where they are alike. */
+export function RoomNote({ gathered: { rooms } }: { readonly gathered: GatheredWork }) {
   const say = useSay();
   const figure = useFigures();
-  if (doubtG === undefined) return <Note tone="warn">{say('leastWork.room.unknown')}</Note>;
-  const room = figure(doubtG, 1, 'g');
-  return problem?.target.guardG === undefined ? <Note tone="warn">{say('leastWork.room.wide', { room })}</Note> : <Note>{say('leastWork.room.kept', { room })}</Note>;
+  const said = rooms.map(({ register, doubtG, guardG }) => ({
+    register, isKept: guardG !== undefined,
+    text: doubtG === undefined ? say('leastWork.room.unknown') : say(guardG === undefined ? 'leastWork.room.wide' : 'leastWork.room.kept', { room: figure(doubtG, 1, 'g') }),
+  }));
+  const [first] = said;
+  if (first === undefined) return null;
+  const isAlike = said.every(({ text }) => text === first.text);
+  return (
+    <Note {...(said.every(({ isKept }) => isKept) ? {} : { tone: 'warn' })}>
+      {isAlike ? first.text : <ul className="assumed">{said.map(({ register, text }) => <li key={register}><strong>{say(`register.${register}`)}</strong>: {text}</li>)}</ul>}
+    </Note>
+  );
 }
 
 /** Keys that no work offered brings inside, each a button to it. */

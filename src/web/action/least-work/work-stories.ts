@@ -41,10 +41,10 @@ export function canOpenKey({ verdict }: KeyPlan, { setups }: LeastWork, { operat
 function askedOrigins({ operations, setups = [], target }: LeastWorkProblem): Origins {
   return {
     ...Object.fromEntries(operations.map((_, place) => [`operations[${String(place)}].minutes`, { how: 'minutes' }] as const)),
+    ...Object.fromEntries(operations.flatMap(({ partsMinor }, place) => (partsMinor === undefined ? [] : [[`operations[${String(place)}].partsMinor`, { how: 'prices' }] as const]))),
     ...Object.fromEntries(setups.map((_, place) => [`setups[${String(place)}].minutes`, { how: 'minutes' }] as const)),
     'target.toleranceG': { how: 'intent' },
     ...(target.minUpWeightG === undefined ? {} : { 'target.minUpWeightG': { how: 'intent' } as const }),
-    ...(target.guardG === undefined ? {} : { 'target.guardG': { how: 'uncertainty' } as const }),
   };
 }
 
@@ -57,6 +57,7 @@ function keyOrigins(key: WorkKey, place: number, { touch }: BehindPlan, at: Read
     ...keyOriginsOf(found, { downWeightG: key.downWeightG, upWeightG: key.upWeightG }, at, path),
     ...keyOriginsOf(found, { ...key.parts }, at, `${path}parts.`),
     [`${path}targetG`]: { how: 'intent' },
+    ...(key.guardG === undefined ? {} : { [`${path}guardG`]: { how: 'uncertainty' } as const }),
     ...Object.fromEntries((key.amounts ?? []).map((amount, index) => [`${path}amounts[${String(index)}].${'changeG' in amount ? 'changeG' : 'fromG' in amount ? 'fromG' : 'fromRatio'}`, { how: 'estimated' }] as const)),
   };
 }

@@ -1,4 +1,4 @@
-import { type ActionTerms, type ActionTermsDraft, type BenchOperation, type BenchSetUp, actionTermsSchema, benchSetUps } from '#instrument';
+import { type ActionTerms, type ActionTermsDraft, type BenchOperation, type BenchSetUp, actionTermsSchema, benchParts, benchSetUps } from '#instrument';
 import type { Say } from '#text';
 import { benchJobs, jobsOf, needsOf } from '#workshop';
 import { useEffect } from 'react';
@@ -42,6 +42,7 @@ export function WorkTermsForm({ isBusy, onState, onTyped, onClose }: WorkTermsFo
         <button type="button" className="button" onClick={() => { change((now) => withUsualMinutes(now, jobs, setUps, locale)); }}>{say('leastWork.terms.usual')}</button>
         <span className="soft small">{say('leastWork.terms.usualSource')}</span>
       </div>
+      <PriceFields form={form} jobs={jobs} errorOf={errorOf} onChange={change} />
       <Limits form={form} isGrand={kind === 'grand'} onChange={change} />
     </TermsFrame>
   );
@@ -85,6 +86,22 @@ function MinuteFields({ form, jobs, setUps, errorOf, onChange }: MinuteFieldsPro
   );
 }
 
+/** The shop's own price of each part its jobs use up, and the money it is in. */
+function PriceFields({ form, jobs, errorOf, onChange }: Omit<MinuteFieldsProps, 'setUps'>) {
+  const say = useSay();
+  const parts = benchParts.filter((part) => jobs.some((name) => benchJobs[name].part === part));
+  return (
+    <fieldset className="work-group work-set-ups">
+      <legend>{say('leastWork.terms.prices')}</legend>
+      <Field label={say('actionTerms.field.currency')} value={form.currency} hint={say('leastWork.terms.currency.hint')} error={errorOf('currency')} onChange={(currency) => { onChange((now) => ({ ...now, currency })); }} />
+      {parts.map((part) => (
+        <Field key={part} label={say(`benchPart.${part}.one`)} inputMode="decimal" value={form.prices[part]} error={errorOf(`prices.${part}`)} onChange={(value) => { onChange((now) => ({ ...now, prices: { ...now.prices, [part]: value } })); }} />
+      ))}
+      <p className="field-said">{say('leastWork.terms.prices.hint')}</p>
+    </fieldset>
+  );
+}
+
 /** What a job needs set up, in a few words; the scale goes without saying. */
 function needsSaid(say: Say, needs: readonly BenchSetUp[]): string {
   return say('leastWork.terms.needs', { setUps: needs.flatMap((setUp) => (setUp === 'weighing' ? [] : [say(`leastWork.need.${setUp}`)])).join(', ') });
@@ -102,8 +119,8 @@ function Limits({ form, isGrand, onChange }: { readonly form: WorkForm; readonly
       />
       {isGrand && (
         <Choice<WorkForm['frictionLimit']>
-          label={say('actionTerms.field.frictionLimit')} value={form.frictionLimit}
-          options={[{ value: '', label: say('leastWork.terms.limit.none') }, { value: 'usual', label: say('leastWork.terms.limit.usual') }]}
+          label={say('actionTerms.field.frictionLimit')} value={form.frictionLimit} hint={say('leastWork.terms.limit.hint')}
+          options={(['', 'usual', 'planned'] as const).map((value) => ({ value, label: say(`leastWork.terms.limit.${value === '' ? 'none' : value}`) }))}
           onChange={(frictionLimit) => { onChange((now) => ({ ...now, frictionLimit })); }}
         />
       )}

@@ -1,4 +1,5 @@
-import { type ActionTerms, type ActionTermsDraft, type BenchOperation, type BenchSetUp, benchOperations, benchSetUps } from '#instrument';
+import { type ActionTerms, type ActionTermsDraft, type BenchOperation, type BenchPart, type BenchSetUp, benchOperations, benchParts, benchSetUps } from '#instrument';
+import { type Currency, currencyOf, formatAmount, parseMoney } from '#money';
 import type { Issue, Result } from '#result';
 import { usualMinutes, usualSetUpMinutes } from '#workshop';
 import { type TypedFigures, figureReader, shownFigure, statedOver } from '../terms/typed-figures.ts';
@@ -7,23 +8,54 @@ import { type TypedFigures, figureReader, shownFigure, statedOver } from '../ter
 export interface WorkForm {
   readonly minutes: TypedFigures<BenchOperation>;
   readonly setUps: TypedFigures<BenchSetUp>;
+  /** Code of the shop's money, and what a part costs in it. */
+  readonly currency: string;
+  readonly prices: TypedFigures<BenchPart>;
   readonly excessSits: NonNullable<ActionTerms['excessSits']> | '';
   readonly frictionLimit: NonNullable<ActionTerms['frictionLimit']> | '';
   readonly workRoom: NonNullable<ActionTerms['workRoom']> | '';
 }
+
+/** No part costs more, in the smallest unit of money; as the terms allow. */
+const MOST_PRICE = 100_000_000;
 
 /** No job takes longer than this at one key, no set-up at all; as the terms allow. */
 const MOST_MINUTES = 2000;
 
 /** The form that shows these terms, figures in the reader's locale. */
 export function workFormOf(terms: ActionTerms | null, locale: string): WorkForm {
-  const of = <Name extends string>(names: readonly Name[], minutesOf: (name: Name) => number | undefined): TypedFigures<Name> =>
-    Object.fromEntries(names.map((name) => [name, shownFigure(minutesOf(name), locale)])) as TypedFigures<Name>;
+  const of = <Name extends string>(names: readonly Name[], shown: (name: Name) => string): TypedFigures<Name> => Object.fromEntries(names.map((name) => [name, shown(name)])) as TypedFigures<Name>;
   return {
-    minutes: of(benchOperations, (name) => terms?.operationMinutes.find(({ operation }) => operation === name)?.minutes),
-    setUps: of(benchSetUps, (name) => terms?.setUpMinutes.find(({ setUp }) => setUp === name)?.minutes),
+    minutes: of(benchOperations, (name) => shownFigure(terms?.operationMinutes.find(({ operation }) => operation === name)?.minutes, locale)),
+    setUps: of(benchSetUps, (name) => shownFigure(terms?.setUpMinutes.find(({ setUp }) => setUp === name)?.minutes, locale)),
+    currency: terms?.currency ?? '', prices: of(benchParts, (part) => priceShown(terms, part, locale)),
     excessSits: terms?.excessSits ?? '', frictionLimit: terms?.frictionLimit ?? '', workRoom: terms?.workRoom ?? '',
   };
+}
+
+function priceShown(terms: ActionTerms | null, part: BenchPart, locale: string): string {
+  const [currency, minor] = [currencyOf(terms?.currency ?? ''), terms?.partPrices.find((one) => one.part === part)?.priceMinor];
+  return currency === undefined || minor === undefined ? '' : formatAmount({ minor, currency }, locale);
+}
+
+interface ReadPrices {
+  readonly currency: Currency | null;
+  readonly partPrices: readonly ActionTerms['partPrices'][number][];
+  readonly issues: readonly Issue[];
+}
+
+/** Prices as typed; a currency is needed where there is one. */
+function readPrices({ currency: typed, prices }: Pick<WorkForm, 'currency' | 'prices'>, locale: string): ReadPrices {
+  const priced = benchParts.filter((part) => prices[part].trim() !== '');
+  const currency = currencyOf(typed);
+  const isNone = typed.trim() === '' && priced.length === 0;
+  if (currency === undefined) return { currency: null, partPrices: [], issues: isNone ? [] : [{ code: 'choice', path: 'currency', given: typed, allowed: 'the code of a currency, such as EUR', params: { reason: 'currency' } }] };
+  const read = priced.map((part) => ({ part, price: parseMoney(prices[part], { currency, path: `prices.${part}`, locale }) }));
+  const issues = read.flatMap(({ part, price }): readonly Issue[] => {
+    if (!price.ok) return price.issues;
+    return price.value.minor >= 0 && price.value.minor <= MOST_PRICE ? [] : [{ code: 'range', path: `prices.${part}`, given: prices[part], allowed: 'a price from 0 on', params: { min: 0 } }];
+  });
+  return { currency, partPrices: read.flatMap(({ part, price }) => (price.ok ? [{ part, priceMinor: price.value.minor }] : [])), issues };
 }
 
 /** The terms a form states, over what stands of the rest of the action; or which fields are wrong. */
@@ -44,8 +76,9 @@ export function workTermsOf(form: WorkForm, standing: ActionTerms | null, locale
     const minutes = read(form.setUps[setUp], `setUps.${setUp}`);
     return minutes === null ? [] : [{ setUp, minutes }];
   });
-  const rest = { excessSits: form.excessSits || null, frictionLimit: form.frictionLimit || null, workRoom: form.workRoom || null } as const;
-  return statedOver(standing, { operationMinutes, setUpMinutes, ...rest }, [...reader.issues, ...outOfRange]);
+  const { issues: misread, ...money } = readPrices(form, locale);
+  const rest = { currency: money.currency, partPrices: [...money.partPrices], excessSits: form.excessSits || null, frictionLimit: form.frictionLimit || null, workRoom: form.workRoom || null };
+  return statedOver(standing, { operationMinutes, setUpMinutes, ...rest }, [...reader.issues, ...outOfRange, ...misread]);
 }
 
 /** Empty fields filled with usual minutes; nothing typed is touched. */

@@ -1,12 +1,12 @@
-import type { PlanFigures, PlannedKey } from '#action';
+import { type PlanFigures, type PlannedKey, STROKES_MS, keyLevelEffectOf } from '#action';
 import { noteNameOf } from '#instrument';
-import type { UnitId } from '#units';
+import { type UnitId, millimetres } from '#units';
 import type { ReactNode } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { Figure } from '../../figure/figure.tsx';
 import type { FigureStory } from '../../figure/figure-store.ts';
 import { useFigures, useSay } from '../../language/use-say.ts';
-import { type PlanBehind, frontStory, hammerStory, massStory, regulationStory, shiftStory, standingStory, weightRatioStory } from './plan-stories.ts';
+import { type PlanBehind, frontStory, hammerStory, massStory, regulationStory, shiftStory, standingStory, strokeStory, weightRatioStory } from './plan-stories.ts';
 import type { Plan } from './use-plan.ts';
 
 interface Row {
@@ -21,7 +21,7 @@ interface Row {
 /** What follows for one key; words under `plan.row.<name>`. */
 type RowName =
   | 'weightRatio' | 'distanceRatio' | 'keyRatio' | 'wippenRatio' | 'hammerRatio' | 'hammerWeight' | 'standingBalance' | 'standingDown'
-  | 'standingUp' | 'frontWeight' | 'downWeight' | 'upWeight' | 'balanceWeight' | 'friction' | 'effectiveMass' | 'hammerMass'
+  | 'standingUp' | 'frontWeight' | 'downWeight' | 'upWeight' | 'balanceWeight' | 'friction' | 'effectiveMass' | 'hammerMass' | 'softForce' | 'hardForce' | 'returnTime'
   | 'dipNeeded' | 'blowNeeded' | 'blow' | 'aftertouch' | 'level' | 'shank' | 'strikeShift';
 
 const rowsOf = (behind: PlanBehind): readonly Row[] => [
@@ -41,6 +41,9 @@ const rowsOf = (behind: PlanBehind): readonly Row[] => [
   { name: 'standingUp', unit: 'g', decimals: 1, of: ({ standing }) => standing?.upWeightG, story: (title, key) => standingStory(title, 'upWeightG', key, behind) },
   { name: 'effectiveMass', unit: 'g', decimals: 0, of: ({ mass }) => mass?.effectiveMassG, story: (title, key) => massStory(title, 'effectiveMassG', key, behind) },
   { name: 'hammerMass', unit: 'g', decimals: 0, of: ({ mass }) => mass?.hammerG, story: (title, key) => massStory(title, 'hammerG', key, behind) },
+  { name: 'softForce', unit: 'N', decimals: 2, of: ({ strokes }) => strokes?.softN, story: (title, key) => strokeStory(title, 'forceN', STROKES_MS.soft, key) },
+  { name: 'hardForce', unit: 'N', decimals: 1, of: ({ strokes }) => strokes?.hardN, story: (title, key) => strokeStory(title, 'forceN', STROKES_MS.hard, key) },
+  { name: 'returnTime', unit: 's', decimals: 3, of: ({ strokes }) => (strokes?.returnMs === undefined ? undefined : strokes.returnMs / 1000), story: (title, key) => strokeStory(title, 'returnMs', STROKES_MS.soft, key) },
   { name: 'blow', unit: 'mm', decimals: 1, of: ({ regulation }) => regulation?.blowMm },
   { name: 'aftertouch', unit: 'mm', decimals: 2, of: ({ regulation }) => regulation?.aftertouchMm, story: (title, key) => regulationStory(title, 'aftertouchMm', key) },
   { name: 'dipNeeded', unit: 'mm', decimals: 2, of: ({ regulation }) => regulation?.dipNeededMm, story: (title, key) => regulationStory(title, 'dipMm', key) },
@@ -60,7 +63,7 @@ export function Consequences({ plan, planned }: { readonly plan: Plan; readonly 
   const none = <span className="soft">–</span>;
   return (
     <>
-      <div className="table-wrap">
+      <div className="table-wrap plan-consequences">
         <table className="figures-table">
           <thead>
             <tr>
@@ -96,16 +99,21 @@ export function Consequences({ plan, planned }: { readonly plan: Plan; readonly 
   );
 }
 
-/** What levelling again takes where new key tops raise the key, and why the dip after it stays open. */
+/** What levelling again takes where new key tops raise the key, and what that does to the dip. */
 function Relevel({ planned: { plan: { regulation, inertia }, figures: { top } } }: { readonly planned: PlannedKey }) {
   const say = useSay();
   const figure = useFigures();
   if (top === undefined || regulation === undefined || Math.abs(top.levelChangeMm) < 0.005) return null;
   const back = inertia?.bar?.keyBackLengthMm;
+  if (back === undefined) return <p className="soft small">{say('plan.relevel.back')}</p>;
+  const { keyEdgeMm, frontPinMm } = regulation;
+  const out = millimetres(top.levelChangeMm / (1 + keyEdgeMm / back));
+  const way = (thickness: number) => ({ way: thickness > 0 ? 'thinner' : 'thicker', by: figure(Math.abs(thickness), 2, 'mm') });
+  const effect = frontPinMm === undefined ? undefined : keyLevelEffectOf({ balancePunchingMm: out, keyEdgeMm, backRestMm: back, frontPinMm });
   return (
     <p className="soft small">
-      {back !== undefined && <>{say('plan.relevel', { way: top.levelChangeMm > 0 ? 'thinner' : 'thicker', by: figure(Math.abs(top.levelChangeMm) / (1 + regulation.keyEdgeMm / back), 2, 'mm') })} </>}
-      {say('plan.relevel.dip')}
+      {say('plan.relevel', way(out))}{' '}
+      {effect === undefined ? say('plan.relevel.pin') : say('plan.relevel.dip', { dip: figure(effect.dipChangeMm, 2, 'mm', true), ...way(0 - effect.frontPunchingMm) })}
     </p>
   );
 }

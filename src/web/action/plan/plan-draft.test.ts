@@ -41,9 +41,10 @@ describe('what is tried', () => {
   });
 
   it('steps from nothing and back to nought without a crumb', () => {
-    expect(stepped('', 0.1, 1, 'de-DE')).toBe('0,1');
-    expect(['0', '0.1', '0.2'].map((typed) => stepped(typed, 0.1, 1, 'en'))).toEqual(['0.1', '0.2', '0.3']);
-    expect(stepped('0.25', 0.25, -1, 'en')).toBe('0');
-    expect(stepped('0', 0.5, -1, 'en')).toBe('-0.5');
+    expect(stepped('', { unit: 'g', step: 0.1 }, 1, 'de-DE')).toBe('0,1');
+    expect(['0', '0.1', '0.2'].map((typed) => stepped(typed, { unit: 'g', step: 0.1 }, 1, 'en'))).toEqual(['0.1', '0.2', '0.3']);
+    expect(stepped('0.25', { unit: 'mm', step: 0.25 }, -1, 'en')).toBe('0');
+    expect(stepped('0', { unit: 'mm', step: 0.5 }, -1, 'en')).toBe('-0.5');
+    expect(stepped('1,85 g/cm³', { unit: 'gcm3', step: 0.05 }, 1, 'de')).toBe('1,9');
   });
 });

@@ -1,9 +1,10 @@
 import type { KeyNumber } from '#instrument';
 import { type KeyPoint, keyPlot } from '#plot';
-import { memo, useMemo, useRef } from 'react';
+import { memo, useMemo } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { useLocale, useSay } from '../../language/use-say.ts';
 import { SceneView } from '../../leaves/scene-view.tsx';
+import { useSteady } from '../../ui/use-steady.ts';
 import type { Plan } from './use-plan.ts';
 
 const plotted = ['hammerWeightG', 'frontWeightG', 'downWeightG', 'upWeightG'] as const;
@@ -25,8 +26,8 @@ const PlanPlot = memo(function PlanPlot({ name, plan, widthPx, selected, onSelec
   const say = useSay();
   const locale = useLocale();
   const { compass, intent } = usePiano();
-  const found = useSteady(plan.keys.map(({ plan: { key, found: was } }): KeyPoint => ({ key, value: was[name] })));
-  const planned = useSteady(plan.keys.map(({ plan: { key }, figures }): KeyPoint => ({ key, value: figures[name] })));
+  const found = useSteady(plan.keys.map(({ plan: { key, found: was } }): KeyPoint => ({ key, value: was[name] })), samePoints);
+  const planned = useSteady(plan.keys.map(({ plan: { key }, figures }): KeyPoint => ({ key, value: figures[name] })), samePoints);
   const most = plan.keys[0]?.plan.mostFrontWeightG;
   const scene = useMemo(() => {
     const title = say(`quantity.${name}.name`);
@@ -40,10 +41,5 @@ const PlanPlot = memo(function PlanPlot({ name, plan, widthPx, selected, onSelec
   return <SceneView scene={scene} selected={selected} onKey={onSelect} />;
 });
 
-/** The same points as before while none of them moved: what a shift does not touch is not drawn anew. */
-function useSteady(points: readonly KeyPoint[]): readonly KeyPoint[] {
-  const kept = useRef(points);
-  const isSame = kept.current.length === points.length && points.every(({ key, value }, index) => kept.current[index]?.key === key && kept.current[index].value === value);
-  if (!isSame) kept.current = points;
-  return kept.current;
-}
+const samePoints = (one: readonly KeyPoint[], other: readonly KeyPoint[]): boolean =>
+  one.length === other.length && one.every(({ key, value }, index) => other[index]?.key === key && other[index].value === value);

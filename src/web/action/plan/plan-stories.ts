@@ -32,6 +32,13 @@ export function regulationStory(title: string, output: 'aftertouchMm' | 'dipMm' 
   return { title, output, operation: 'regulation', input, origins: allFromPlan(input) };
 }
 
+/** Force of a stroke, and the time the key takes to come back: the operation `dynamic-touch`. */
+export function strokeStory(title: string, output: 'forceN' | 'returnMs', strokeMs: number, { figures: { balanceWeightG, frictionG, mass, strokes } }: Planned): FigureStory | undefined {
+  if (mass === undefined || strokes === undefined) return undefined;
+  const ofPlan = { balanceWeightG, frictionG, effectiveMassG: mass.effectiveMassG, dipMm: strokes.travelMm };
+  return { title, output, operation: 'dynamic-touch', input: { ...ofPlan, strokeMs }, origins: allFromPlan(ofPlan) };
+}
+
 /** What the stories of a key rest on beside its plan. */
 export interface PlanBehind {
   readonly touch: TouchAnalysis;

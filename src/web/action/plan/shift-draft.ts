@@ -4,6 +4,8 @@ import type { Issue } from '#result';
 import { type UnitId, parseMeasure } from '#units';
 import type { ShiftTerms } from '#workshop';
 import { wholeNumber } from '../../readings/grid/grid-block.ts';
+import { fromGPerCm3, isDensity, issueAsTyped, shownDensity } from '../terms/densities.ts';
+import { shownFigure } from '../terms/typed-figures.ts';
 
 /** What may be tried on every key alike: the unit it is typed in, and how far a step goes. */
 export const shiftFields = [
@@ -12,7 +14,7 @@ export const shiftFields = [
 
 /** What must be said of new key tops, and how much of the wood is planed. */
 export const topShiftFields = [
-  ['topOldMm', 'mm', 0.1], ['topOldGPerMm3', '1', 0.0001], ['topNewMm', 'mm', 0.1], ['topNewGPerMm3', '1', 0.0001], ['topPlanedMm', 'mm', 0.1], ['topAreaMm2', '1', 50], ['topCentroidMm', 'mm', 1],
+  ['topOldMm', 'mm', 0.1], ['topOldGPerMm3', 'gcm3', 0.05], ['topNewMm', 'mm', 0.1], ['topNewGPerMm3', 'gcm3', 0.05], ['topPlanedMm', 'mm', 0.1], ['topAreaMm2', '1', 50], ['topCentroidMm', 'mm', 1],
 ] as const satisfies readonly (readonly [keyof ShiftTerms, UnitId, number])[];
 
 const all = [...shiftFields, ...topShiftFields];
@@ -23,7 +25,7 @@ export type ShiftDraft = Readonly<Record<ShiftName, string>>;
 
 /** The draft that would give these terms, figures in the reader's locale. */
 export function shiftDraftOf(terms: ActionTerms | null, locale: string): ShiftDraft {
-  return Object.fromEntries(all.map(([name]) => [name, terms?.[name] == null ? '' : wholeNumber(terms[name], locale)])) as ShiftDraft;
+  return Object.fromEntries(all.map(([name]) => [name, isDensity(name) ? shownDensity(terms?.[name], locale) : shownFigure(terms?.[name], locale)])) as ShiftDraft;
 }
 
 export interface ReadShifts {
@@ -42,9 +44,10 @@ export function readShifts(draft: ShiftDraft, locale: string): ReadShifts {
       issues.push(...parsed.issues);
       return [name, null];
     }
-    const checked = checkInput(actionTermsSchema, { [name]: parsed.value.value });
-    if (checked.ok) return [name, parsed.value.value];
-    issues.push(...checked.issues);
+    const value = isDensity(name) ? fromGPerCm3(parsed.value.value) : parsed.value.value;
+    const checked = checkInput(actionTermsSchema, { [name]: value });
+    if (checked.ok) return [name, value];
+    issues.push(...checked.issues.map(issueAsTyped));
     return [name, null];
   });
   const terms = Object.fromEntries(read) as Record<ShiftName, number | null>;
@@ -54,8 +57,8 @@ export function readShifts(draft: ShiftDraft, locale: string): ReadShifts {
 }
 
 /** One step up or down from what is typed; from nothing, from nought. */
-export function stepped(typed: string, step: number, direction: 1 | -1, locale: string): string {
-  const parsed = typed.trim() === '' ? undefined : parseMeasure(typed, { unit: '1', path: '', locale });
+export function stepped(typed: string, { unit, step }: { readonly unit: UnitId; readonly step: number }, direction: 1 | -1, locale: string): string {
+  const parsed = typed.trim() === '' ? undefined : parseMeasure(typed, { unit, path: '', locale });
   const now = parsed?.ok === true ? parsed.value.value : 0;
   const next = Math.round((now + direction * step) / step) * step;
   return wholeNumber(Number(next.toFixed(6)), locale);

@@ -1,5 +1,5 @@
 import { explainIssue } from '#text';
-import { unitSign } from '#units';
+import { type UnitId, unitSign } from '#units';
 import { useLocale, useSay } from '../../language/use-say.ts';
 import { Field } from '../../ui/field.tsx';
 import { type ShiftName, shiftFields, stepped, topShiftFields } from './shift-draft.ts';
@@ -24,13 +24,13 @@ export function TryShifts({ desk, isPastCentre, onState }: TryShiftsProps) {
       <h2 id="plan-try">{say('plan.try')}</h2>
       <p className="soft small">{say('plan.try.about')}</p>
       <div className="what-if-fields">
-        {shiftFields.map(([name, unit, step]) => <ShiftField key={name} name={name} sign={unitSign[unit]} step={step} desk={desk} />)}
+        {shiftFields.map(([name, unit, step]) => <ShiftField key={name} name={name} unit={unit} step={step} desk={desk} />)}
       </div>
       <details open={hasTop}>
         <summary>{say('plan.try.tops')}</summary>
         <p className="soft small">{say('plan.try.tops.about')}</p>
         <div className="what-if-fields">
-          {topShiftFields.map(([name, unit, step]) => <ShiftField key={name} name={name} sign={unitSign[unit]} step={step} desk={desk} />)}
+          {topShiftFields.map(([name, unit, step]) => <ShiftField key={name} name={name} unit={unit} step={step} desk={desk} />)}
         </div>
       </details>
       {isPastCentre && <p className="field-error" role="alert">{say('plan.try.pastCentre')}</p>}
@@ -44,16 +44,16 @@ export function TryShifts({ desk, isPastCentre, onState }: TryShiftsProps) {
   );
 }
 
-function ShiftField({ name, sign, step, desk: { draft, read, set } }: { readonly name: ShiftName; readonly sign: string; readonly step: number; readonly desk: ShiftDesk }) {
+function ShiftField({ name, unit, step, desk: { draft, read, set } }: { readonly name: ShiftName; readonly unit: UnitId; readonly step: number; readonly desk: ShiftDesk }) {
   const say = useSay();
   const locale = useLocale();
   const label = say(`actionTerms.field.${name}`);
   const issues = read.issues.filter(({ path }) => path === name);
-  const move = (direction: 1 | -1) => (): void => { set({ ...draft, [name]: stepped(draft[name], step, direction, locale) }); };
+  const move = (direction: 1 | -1) => (): void => { set({ ...draft, [name]: stepped(draft[name], { unit, step }, direction, locale) }); };
   return (
     <div className={draft[name] === '' ? 'size-field' : 'size-field is-tried'}>
       <Field
-        label={sign === '' ? label : `${label} (${sign})`} inputMode="decimal" value={draft[name]} onChange={(typed) => { set({ ...draft, [name]: typed }); }}
+        label={unitSign[unit] === '' ? label : `${label} (${unitSign[unit]})`} inputMode="decimal" value={draft[name]} onChange={(typed) => { set({ ...draft, [name]: typed }); }}
         error={issues.length === 0 ? undefined : issues.map((issue) => explainIssue(say, issue, locale)).join(' ')}
       />
       <div className="size-steps">

@@ -1,16 +1,13 @@
 import { type Part, type State, states } from '#instrument';
-import { useState } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { useKept } from '../../kept/kept.ts';
 import { useSay } from '../../language/use-say.ts';
 import { StateMark } from '../../leaves/state-mark.tsx';
-import { DeskProvider, useDesk } from '../../readings/desk.tsx';
-import { ExportLinks } from '../../readings/import/export-links.tsx';
-import { ImportDialog } from '../../readings/import/import-dialog.tsx';
-import { useImport } from '../../readings/import/use-import.ts';
+import { DeskProvider } from '../../readings/desk.tsx';
+import { ArmsTable, hasArms } from '../../readings/arms/arms-table.tsx';
+import { FilesRow } from '../../readings/import/files-row.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { Note } from '../../ui/note.tsx';
-import { PartFields } from './part-fields.tsx';
 import { PartGrid } from './part-grid.tsx';
 import './taken.css';
 
@@ -36,21 +33,11 @@ export function TakenView() {
 }
 
 function Taken({ part }: { readonly part: TakenPart }) {
-  const say = useSay();
-  const { canWrite } = useDesk();
-  const [isImporting, setImporting] = useState(false);
-  const importing = useImport();
   return (
     <>
-      {canWrite && (
-        <div className="row">
-          <button type="button" className="button" onClick={() => { setImporting(true); }}>{say('readings.import')}</button>
-          <ExportLinks />
-        </div>
-      )}
-      <PartFields part={part} />
+      <FilesRow />
+      {hasArms(part) && <div className="panel"><ArmsTable part={part} /></div>}
       <PartGrid key={part} part={part} />
-      {isImporting && <ImportDialog importing={importing} onClose={() => { setImporting(false); }} />}
     </>
   );
 }

@@ -9,6 +9,7 @@ import { wholeNumber } from '../../readings/grid/grid-block.ts';
 export interface ObservationForm {
   readonly part: Observation['part'];
   readonly fault: Observation['fault'];
+  readonly severity: NonNullable<Observation['severity']> | 'none';
   readonly fromKey: string;
   readonly toKey: string;
   readonly length: string;
@@ -16,12 +17,12 @@ export interface ObservationForm {
   readonly photos: readonly Photo[];
 }
 
-export const emptyObservation: ObservationForm = { part: 'soundboard', fault: 'crack', fromKey: '', toKey: '', length: '', remark: '', photos: [] };
+export const emptyObservation: ObservationForm = { part: 'soundboard', fault: 'crack', severity: 'none', fromKey: '', toKey: '', length: '', remark: '', photos: [] };
 
 /** The form that shows an observation, keys by their notes. */
-export function observationFormOf({ part, fault, fromKey, toKey, lengthMm, remark, photos }: Observation, compass: Compass, locale: string): ObservationForm {
+export function observationFormOf({ part, fault, severity, fromKey, toKey, lengthMm, remark, photos }: Observation, compass: Compass, locale: string): ObservationForm {
   const key = (number: number | null): string => (number === null ? '' : noteNameOf(compass, number));
-  return { part, fault, fromKey: key(fromKey), toKey: key(toKey), length: lengthMm === null ? '' : wholeNumber(lengthMm, locale), remark, photos };
+  return { part, fault, severity: severity ?? 'none', fromKey: key(fromKey), toKey: key(toKey), length: lengthMm === null ? '' : wholeNumber(lengthMm, locale), remark, photos };
 }
 
 interface Where {
@@ -45,6 +46,6 @@ export function observationOf(form: ObservationForm, { compass, locale, cycle, s
   const length = form.length.trim() === '' ? undefined : parseMeasure(form.length, { unit: 'mm', path: 'lengthMm', locale });
   if (length?.ok === false) issues.push(...length.issues);
   if (issues.length > 0) return refuse(...issues);
-  const { part, fault, remark, photos } = form;
-  return checkInput(observationDraftSchema, { cycle, state, part, fault, fromKey, toKey, lengthMm: length?.ok === true ? length.value.value : null, remark, photos: [...photos] });
+  const { part, fault, severity, remark, photos } = form;
+  return checkInput(observationDraftSchema, { cycle, state, part, fault, severity: severity === 'none' ? null : severity, fromKey, toKey, lengthMm: length?.ok === true ? length.value.value : null, remark, photos: [...photos] });
 }

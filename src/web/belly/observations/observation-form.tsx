@@ -1,12 +1,10 @@
-import { type Observation, type State, observedFaults, observedParts } from '#instrument';
-import { explainIssue } from '#text';
-import { type SyntheticEvent, useMemo, useState } from 'react';
+import { type Observation, type ObservedPart, type State, bellyParts, observedFaults, observedParts, severities } from '#instrument';
 import { ApiProblem } from '../../api/problem.ts';
 import { usePiano } from '../../api/piano.tsx';
-import { useDraft } from '../../kept/draft.ts';
 import { TakenUp } from '../../kept/taken-up.tsx';
 import { useLocale, useSay } from '../../language/use-say.ts';
 import { ProblemNote } from '../../shell/problem-note.tsx';
+import { useDraftForm } from '../../terms/use-draft-form.ts';
 import { Field } from '../../ui/field.tsx';
 import { Note } from '../../ui/note.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
@@ -18,38 +16,36 @@ interface ObservationFormProps {
   /** Absent for a new one. */
   readonly seen?: Observation | undefined;
   readonly state: State;
+  /** The part a new one is of; left out, one of the belly is chosen. */
+  readonly part?: ObservedPart | undefined;
   readonly onClose: () => void;
 }
 
 /** What was seen of the board, bridge or plate: kept, or corrected. Half-filled it stays on the device. */
-export function ObservationForm({ seen, state, onClose }: ObservationFormProps) {
+export function ObservationForm({ seen, state, part: asked, onClose }: ObservationFormProps) {
   const say = useSay();
   const locale = useLocale();
   const { id, cycle, compass } = usePiano();
-  const draft = useDraft<Form>(`seen.${id}.${seen?.id ?? `new.${String(cycle)}`}`, () => (seen === undefined ? emptyObservation : observationFormOf(seen, compass, locale)));
-  const { typed: form, change } = draft;
-  const [isAsked, setAsked] = useState(false);
-  const result = useMemo(() => observationOf(form, { compass, locale, cycle, state }), [form, compass, locale, cycle, state]);
   const observing = useObserving();
-  const errorOf = (path: string): string | undefined => {
-    const wrong = isAsked && !result.ok ? result.issues.filter((issue) => issue.path === path) : [];
-    return wrong.length === 0 ? undefined : wrong.map((issue) => explainIssue(say, issue, locale)).join(' ');
-  };
-  const set = (part: Partial<Form>): void => { change((now) => ({ ...now, ...part })); };
-  const submit = (event: SyntheticEvent): void => {
-    event.preventDefault();
-    setAsked(true);
-    if (!result.ok) return;
-    const onKept = (): void => { draft.drop(); onClose(); };
-    observing.mutate(seen === undefined ? { kind: 'add', draft: result.value, onKept } : { kind: 'change', id: seen.id, draft: result.value, onKept });
-  };
+  const { draft, set, errorOf, submit } = useDraftForm({
+    name: `seen.${id}.${seen?.id ?? `new.${String(cycle)}${asked === undefined ? '' : `.${asked}`}`}`,
+    base: (): Form => (seen === undefined ? { ...emptyObservation, ...(asked === undefined ? {} : { part: asked, fault: 'worn' }) } : observationFormOf(seen, compass, locale)),
+    stated: (typed) => observationOf(typed, { compass, locale, cycle, state }),
+    onState: (stated, drop) => {
+      const onKept = (): void => { drop(); onClose(); };
+      observing.mutate(seen === undefined ? { kind: 'add', draft: stated, onKept } : { kind: 'change', id: seen.id, draft: stated, onKept });
+    },
+  });
+  const { typed: form, change } = draft;
+  const parts = asked !== undefined || !isOfBelly(form.part) ? observedParts : bellyParts;
   return (
     <form className="panel" onSubmit={submit} noValidate aria-labelledby="seen-form">
       <h3 id="seen-form">{say(seen === undefined ? 'belly.seen.add' : 'belly.seen.correct')}</h3>
       {draft.isTakenUp && <TakenUp />}
       <div className="fields">
-        <SelectField label={say('observation.field.part')} value={form.part} options={observedParts.map((value) => ({ value, label: say(`observation.part.${value}`) }))} onChange={(part) => { set({ part }); }} />
+        <SelectField label={say('observation.field.part')} value={form.part} options={parts.map((value) => ({ value, label: say(`observation.part.${value}`) }))} onChange={(part) => { set({ part }); }} />
         <SelectField label={say('observation.field.fault')} value={form.fault} options={observedFaults.map((value) => ({ value, label: say(`observation.fault.${value}`) }))} onChange={(fault) => { set({ fault }); }} />
+        <SelectField label={say('observation.field.severity')} value={form.severity} options={(['none', ...severities] as const).map((value) => ({ value, label: say(`observation.severity.${value}`) }))} onChange={(severity) => { set({ severity }); }} />
         <Field label={say('observation.field.fromKey')} value={form.fromKey} error={errorOf('fromKey')} hint={say('belly.seen.keyHint')} onChange={(fromKey) => { set({ fromKey }); }} />
         <Field label={say('observation.field.toKey')} value={form.toKey} error={errorOf('toKey')} onChange={(toKey) => { set({ toKey }); }} />
         <Field label={`${say('observation.field.lengthMm')} (mm)`} inputMode="decimal" value={form.length} error={errorOf('lengthMm')} onChange={(length) => { set({ length }); }} />
@@ -68,5 +64,8 @@ export function ObservationForm({ seen, state, onClose }: ObservationFormProps) 
     </form>
   );
 }
+
+/** True for a part of the belly, whose page has a list of its own. */
+export const isOfBelly = (part: ObservedPart): boolean => bellyParts.some((one) => one === part);
 
 const isOffline = (failure: Error): boolean => failure instanceof ApiProblem && failure.status === 0;

@@ -6,6 +6,7 @@ import { useFigures, useSay } from '../../language/use-say.ts';
 import { Note } from '../../ui/note.tsx';
 import { PhotoStrip } from './photo-strip.tsx';
 import { NoPhoto, type SentPhoto, sendPhoto } from './send-photo.ts';
+import './photos.css';
 
 interface PhotoPickProps {
   readonly photos: readonly Photo[];

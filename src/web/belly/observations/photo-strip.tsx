@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { useSay } from '../../language/use-say.ts';
 import { AppDialog } from '../../ui/app-dialog.tsx';
 import { photoAddress } from './send-photo.ts';
+import './photos.css';
 
 interface PhotoStripProps {
   readonly photos: readonly Photo[];

@@ -4,7 +4,7 @@ import { usePiano } from '../../api/piano.tsx';
 import { useSay } from '../../language/use-say.ts';
 import { ProblemNote } from '../../shell/problem-note.tsx';
 import { toast } from '../../toast/toasts.ts';
-import { ObservationForm } from './observation-form.tsx';
+import { ObservationForm, isOfBelly } from './observation-form.tsx';
 import { SeenItem } from './seen-item.tsx';
 import { useObserving } from './use-observing.ts';
 
@@ -14,7 +14,7 @@ export function Seen({ state }: { readonly state: State }) {
   const { observations, isCurrent } = usePiano();
   const [open, setOpen] = useState<string>();
   const observing = useObserving();
-  const shown = states.flatMap((one) => observations.filter((seen) => seen.state === one));
+  const shown = states.flatMap((one) => observations.filter((seen) => seen.state === one && isOfBelly(seen.part)));
   const withdraw = (id: string): void => { observing.mutate({ kind: 'withdraw', id, onKept: () => { toast(say('belly.seen.withdrawn')); } }); };
   return (
     <section className="seen" aria-labelledby="seen-title">

@@ -1,19 +1,13 @@
 import { leverRatiosOf } from '#action';
-import { type QuantityName, quantitiesOf } from '#instrument';
+import type { QuantityName } from '#instrument';
 import { millimetres } from '#units';
 import { useMemo } from 'react';
-import { openFigure } from '../../figure/figure-store.ts';
-import { useFigures, useSay } from '../../language/use-say.ts';
+import { Figure } from '../../figure/figure.tsx';
+import { useSay } from '../../language/use-say.ts';
 import { useDesk } from '../desk.tsx';
 import { cellIdOf } from '../sheet/sheet-row.ts';
 import { useCell } from '../sheet/use-sheet.ts';
-import { ArmField } from './arm-field.tsx';
-import './arms.css';
-import { ArmHead } from './arm-head.tsx';
-
-const colours = ['natural', 'sharp'] as const;
-const arms = quantitiesOf('touch', 'colour');
-const whole = quantitiesOf('touch', 'instrument');
+import { ArmsTable } from './arms-table.tsx';
 
 /** Lever arms of naturals and of sharps, and what is measured of the instrument as a whole. */
 export function ArmsView() {
@@ -22,32 +16,7 @@ export function ArmsView() {
     <section className="arms panel" aria-labelledby="arms-title">
       <h3 id="arms-title">{say('readings.arms.title')}</h3>
       <p className="soft">{say('readings.arms.intro')}</p>
-      <table className="arms-table">
-        <thead>
-          <tr>
-            <td />
-            {colours.map((colour) => <th key={colour} scope="col">{say(`colour.${colour}`)}</th>)}
-          </tr>
-        </thead>
-        <tbody>
-          {arms.map((name) => (
-            <tr key={name}>
-              <ArmHead name={name} />
-              {colours.map((colour, index) => <td key={colour}><ArmField quantity={name} scope="colour" index={index} label={say('readings.arms.cell', { quantity: say(`quantity.${name}.name`), colour: say(`colour.${colour}`) })} /></td>)}
-            </tr>
-          ))}
-          <tr>
-            <th scope="row">{say('readings.arms.ratio')}</th>
-            {colours.map((colour, index) => <td key={colour}><Ratio index={index} title={`${say('readings.arms.ratio')}, ${say(`colour.${colour}`)}`} /></td>)}
-          </tr>
-          {whole.map((name) => (
-            <tr key={name}>
-              <ArmHead name={name} />
-              <td colSpan={2}><ArmField quantity={name} scope="instrument" index={0} label={say(`quantity.${name}.name`)} /></td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <ArmsTable part="touch" following={{ name: say('readings.arms.ratio'), of: (index, title) => <Ratio index={index} title={title} /> }} />
     </section>
   );
 }
@@ -55,7 +24,6 @@ export function ArmsView() {
 /** The action ratio of one colour once all six arms are there; opens to how it was made. */
 function Ratio({ index, title }: { readonly index: number; readonly title: string }) {
   const say = useSay();
-  const figure = useFigures();
   const { sheet, state } = useDesk();
   const cell = (name: QuantityName) => ({ scope: 'colour' as const, index, id: cellIdOf(name, 1) });
   const keyFrontMm = useCell(sheet, state, cell('keyFrontMm'))?.reading;
@@ -77,5 +45,5 @@ function Ratio({ index, title }: { readonly index: number; readonly title: strin
     return { actionRatio, story: { title, operation: 'lever-ratios', output: 'actionRatio', input, readings: behind } };
   }, [keyFrontMm, keyBackMm, wippenHeelMm, wippenJackMm, rollerMm, hammerMm, title]);
   if (made === undefined) return <span className="soft small">{say('readings.arms.ratio.missing')}</span>;
-  return <button type="button" className="figure" title={say('shell.figure.open')} onClick={() => { openFigure(made.story); }}>{figure(made.actionRatio, 2)}</button>;
+  return <Figure value={made.actionRatio} decimals={2} story={() => made.story} />;
 }

@@ -2,7 +2,8 @@ import { pointNear, tradeOffPlot } from '#plot';
 import { type CandidateFigures, type RescaleProblem, type ScaleAnalysis, roughnessOf } from '#strings';
 import { useMemo } from 'react';
 import { useFigures, useLocale, useSay } from '../../language/use-say.ts';
-import { MarkView } from '../../leaves/mark-view.tsx';
+import { frameOf } from '../../leaves/scene-frame.ts';
+import { Marks } from '../../leaves/scene-view.tsx';
 import { useWidth } from '../../leaves/use-width.ts';
 import { Choice } from '../../ui/choice.tsx';
 import type { RescaleRun } from './use-rescale.ts';
@@ -41,7 +42,7 @@ export function TradeOff({ runs, standing, chosen, onChoose }: TradeOffProps) {
       <p className="soft small">{say('rescale.tradeOff.about')}</p>
       <div ref={ref}>
         <svg
-          className="scene scene-pressable" viewBox={`0 0 ${String(scene.widthPx)} ${String(scene.heightPx)}`} width={scene.widthPx} height={scene.heightPx} role="img" aria-label={`${scene.title}. ${scene.description}`}
+          className="scene scene-pressable" {...frameOf(scene)} role="img" aria-label={`${scene.title}. ${scene.description}`}
           onPointerUp={(event) => {
             const box = event.currentTarget.getBoundingClientRect();
             const near = pointNear(scene, ((event.clientX - box.left) * scene.widthPx) / box.width, ((event.clientY - box.top) * scene.heightPx) / box.height);
@@ -49,7 +50,7 @@ export function TradeOff({ runs, standing, chosen, onChoose }: TradeOffProps) {
             if (place !== undefined) onChoose(place);
           }}
         >
-          {scene.marks.map((mark, index) => <MarkView key={`${String(index)} ${mark.type}`} mark={mark} />)}
+          <Marks scene={scene} />
         </svg>
       </div>
       <Choice

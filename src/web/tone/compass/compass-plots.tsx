@@ -1,12 +1,13 @@
-import { type KeyNumber, keyCountOf } from '#instrument';
-import { type Scene, type ToneFigure, toneFigures, tonePlot } from '#plot';
+import { type KeyNumber, noteNameOf } from '#instrument';
+import { type Scene, throughGaps, tonePlot } from '#plot';
+import { type ToneFigure, toneFigures } from '#tone';
+import type { StandOuts, StateTone } from '#workshop';
 import { memo, useMemo } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { useLocale, useSay } from '../../language/use-say.ts';
 import { SceneView } from '../../leaves/scene-view.tsx';
 import { ExportPlot } from './export-plot.tsx';
-import type { StandOuts } from './stand-outs.ts';
-import type { StateTone } from './state-tone.ts';
+import { toneRowsOf } from './tone-rows.ts';
 
 interface CompassPlotsProps {
   readonly tones: readonly StateTone[];
@@ -39,13 +40,13 @@ const CompassPlot = memo(function CompassPlot({ figure, tones, computedB, standO
     const heard = states.flatMap(({ notes }) => notes.map(({ key }) => key));
     const [lowest, highest] = [Math.min(...heard), Math.max(...heard)];
     const curve = figure === 'inharmonicity' ? new Map([...computedB].filter(([key]) => key >= lowest && key <= highest)) : new Map(even?.keys.map(({ key, curve: at }) => [key, at]));
-    const target = figure === 'pitch' ? 0 : curve.size === 0 ? undefined : Array.from({ length: keyCountOf(compass) }, (_, index) => curve.get(index + 1));
+    const target = figure === 'pitch' ? 0 : curve.size === 0 ? undefined : throughGaps(curve);
     return tonePlot({ figure, states, compass, locale, widthPx, heightPx: 200, title, description, yLabel: title, target, flags: new Set(even?.outliers) });
   }, [compass, computedB, figure, locale, say, standOuts, tones, widthPx]);
   return (
     <figure className="tone-figure">
       <SceneView scene={scene} selected={selected} onKey={onSelect} />
-      <figcaption className="soft small">{say(`tone.figure.${figure}.about`)} <ExportPlot scene={scene} figure={figure} tones={tones} /></figcaption>
+      <figcaption className="soft small">{say(`tone.figure.${figure}.about`)} <ExportPlot scene={scene} name={figure} rows={() => toneRowsOf(figure, tones, (key) => noteNameOf(compass, key))} /></figcaption>
     </figure>
   );
 });

@@ -1,40 +1,27 @@
 import { type KeyNumber, type State, noteNameOf } from '#instrument';
 import { toneSignsOf } from '#plot';
-import { type StiffnessPair, stiffnessFindings } from '#workshop';
+import { type StateTone, type StiffnessPair, isComparable, keysStandingOut, standOutsOf, stiffnessFindings } from '#workshop';
 import { Suspense, lazy, useMemo, useState } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { KeysWithPlots } from '../../keys/keys-with-plots.tsx';
 import { useSay } from '../../language/use-say.ts';
 import { useScales } from '../../strings/use-scales.ts';
 import type { Trial } from '../../strings/trial.ts';
-import { StateMark } from '../../leaves/state-mark.tsx';
-import { Choice } from '../../ui/choice.tsx';
 import { Note } from '../../ui/note.tsx';
-import { useRecordings } from '../use-recordings.ts';
+import { StateChoice } from '../state-choice.tsx';
+import { WhenHeard } from '../when-heard.tsx';
 import { TakeOver } from './take-over.tsx';
 import { CompassPlots } from './compass-plots.tsx';
 import { StandOutList } from './stand-out-list.tsx';
-import { keysStandingOut, standOutsOf } from './stand-outs.ts';
 import { StatesCompared } from './states-compared.tsx';
 import { StiffnessList } from './stiffness-list.tsx';
-import { type StateTone, isComparable, stateTonesOf } from './state-tone.ts';
 
 const NotePanel = lazy(async () => ({ default: (await import('../note/note-panel.tsx')).NotePanel }));
 const noTrial: Trial = {};
 
 /** The compass as it sounds: one plot a property, the states laid over each other, and what to look at. */
 export function CompassView() {
-  const say = useSay();
-  const recordings = useRecordings();
-  const tones = useMemo(() => (recordings === undefined ? undefined : stateTonesOf(recordings)), [recordings]);
-  if (tones === undefined || recordings === undefined) return <p role="status">{say('shell.loading')}</p>;
-  const working = recordings.filter(({ job }) => job?.status === 'waiting' || job?.status === 'running').length;
-  return (
-    <>
-      {working > 0 && <p role="status">{say('tone.working', { count: working })}</p>}
-      {tones.length === 0 ? <p>{say(recordings.length === 0 ? 'tone.none' : 'tone.nothingHeard')}</p> : <Compass tones={tones} />}
-    </>
-  );
+  return <WhenHeard>{(tones) => <Compass tones={tones} />}</WhenHeard>;
 }
 
 function Compass({ tones }: { readonly tones: readonly StateTone[] }) {
@@ -62,8 +49,8 @@ function Compass({ tones }: { readonly tones: readonly StateTone[] }) {
         {selected === undefined
           ? <p className="soft">{say('tone.chooseKey', { first: noteNameOf(compass, shown?.notes[0]?.key ?? 1) })}</p>
           : <Suspense fallback={<p role="status">{say('shell.loading')}</p>}><NotePanel keyNumber={selected} tones={tones} computedB={computedB.get(selected)} onKey={select} /></Suspense>}
-        {tones.length > 1 && shown !== undefined && <Choice label={say('tone.lookedAt')} value={shown.state} options={tones.map((tone) => ({ value: tone.state, label: <StateMark state={tone.state} /> }))} onChange={setState} />}
-        {standOuts !== undefined && <StandOutList standOuts={standOuts} onKey={select} />}
+        {shown !== undefined && <StateChoice tones={tones} shown={shown.state} onState={setState} />}
+        {shown !== undefined && standOuts !== undefined && <StandOutList tone={shown} standOuts={standOuts} onKey={select} />}
         <StiffnessList findings={findings} hasStrings={computedB.size > 0} onKey={select} />
         {shown !== undefined && <TakeOver tone={shown} />}
         {first !== undefined && last !== undefined && first !== last && <StatesCompared before={first} after={last} />}

@@ -1,11 +1,10 @@
 import { noteNameOf } from '#instrument';
-import type { ReadingEntry } from '#workshop';
+import type { ReadingEntry, StateTone } from '#workshop';
 import { usePiano } from '../../api/piano.tsx';
 import { useEnter } from '../../api/use-readings.ts';
 import { useLocale, useSay } from '../../language/use-say.ts';
 import { wholeNumber } from '../../readings/grid/grid-block.ts';
 import { toast } from '../../toast/toasts.ts';
-import type { StateTone } from './state-tone.ts';
 
 /** Pitch and inharmonicity as heard, taken over as readings in one step that is seen first and can be undone. */
 export function TakeOver({ tone }: { readonly tone: StateTone }) {
@@ -33,10 +32,10 @@ type Taken = ReadingEntry & { readonly quantity: 'pitchHz' | 'inharmonicityB'; r
 
 /** Partial 1 by the law of the string in tenths of a millihertz, B to five digits; never of a note heard as another key than told. */
 function entriesOf({ byKey }: StateTone, locale: string): readonly Taken[] {
-  return [...byKey].toSorted(([a], [b]) => a - b).flatMap(([key, { heard, worked }]): readonly Taken[] => {
+  return [...byKey].toSorted(([a], [b]) => a - b).flatMap(([key, { heard, recording }]): readonly Taken[] => {
     const { note, heardKey } = heard;
-    if (note === undefined || heardKey !== key) return [];
-    const place = { scope: 'key', index: key, basis: 'measured', remark: worked.recording.fileName } as const;
+    if (heardKey !== key) return [];
+    const place = { scope: 'key', index: key, basis: 'measured', remark: recording.fileName } as const;
     const pitch: Taken = { ...place, quantity: 'pitchHz', typed: wholeNumber(Number(note.firstPartialHz.toFixed(4)), locale) };
     return note.inharmonicityB === undefined || note.inharmonicityB <= 0 ? [pitch] : [pitch, { ...place, quantity: 'inharmonicityB', typed: wholeNumber(Number(note.inharmonicityB.toPrecision(5)), locale) }];
   });

@@ -1,5 +1,6 @@
 import { type KeyNumber, noteNameOf } from '#instrument';
 import { type SoundSeries, soundCurve } from '#plot';
+import type { StateTone } from '#workshop';
 import { useMemo } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { KeyPanelFrame } from '../../keys/key-panel-frame.tsx';
@@ -7,7 +8,6 @@ import { useLocale, useSay } from '../../language/use-say.ts';
 import { SceneView } from '../../leaves/scene-view.tsx';
 import { StateMark } from '../../leaves/state-mark.tsx';
 import { useWidth } from '../../leaves/use-width.ts';
-import type { StateTone } from '../compass/state-tone.ts';
 import { ListenBoth } from './listen-both.tsx';
 import { NoteTable } from './note-table.tsx';
 import type { PicturedNote } from './pictured-note.ts';
@@ -67,7 +67,7 @@ function NoteCurves({ keyNumber, notes }: { readonly keyNumber: KeyNumber; reado
     const common = { locale, widthPx: Math.max(280, width), heightPx: 190 };
     const spectra = notes.map(({ tone, picture }): SoundSeries => ({ state: tone.state, label: say(`state.${tone.state}`), points: picture.picture.spectrum, marked: markedOf(tone, keyNumber, picture) }));
     const decays = notes.map(({ tone, picture }): SoundSeries => ({ state: tone.state, label: say(`state.${tone.state}`), points: picture.picture.decay }));
-    const partials = notes[0]?.tone.byKey.get(keyNumber)?.heard.note?.partials ?? [];
+    const partials = notes[0]?.tone.byKey.get(keyNumber)?.heard.note.partials ?? [];
     const top = notes[0]?.picture.picture.spectrum.at(-1)?.x ?? 0;
     const places = partials.filter(({ n, frequencyHz }) => frequencyHz < top && (n <= 8 || n % 4 === 0)).map(({ n, frequencyHz }) => ({ x: frequencyHz, label: String(n) }));
     return [
@@ -81,7 +81,7 @@ function NoteCurves({ keyNumber, notes }: { readonly keyNumber: KeyNumber; reado
 /** The partials as marks on the curve: each at the highest point of the curve near it. */
 function markedOf({ byKey }: StateTone, key: KeyNumber, { picture: { spectrum } }: WorkedPicture): readonly { readonly x: number; readonly y: number }[] {
   const step = (spectrum[1]?.x ?? 1) - (spectrum[0]?.x ?? 0);
-  return (byKey.get(key)?.heard.note?.partials ?? []).flatMap(({ frequencyHz }) => {
+  return (byKey.get(key)?.heard.note.partials ?? []).flatMap(({ frequencyHz }) => {
     const near = spectrum.filter(({ x }) => Math.abs(x - frequencyHz) <= 2 * step);
     return near.length === 0 ? [] : [{ x: frequencyHz, y: Math.max(...near.map(({ y }) => y)) }];
   });

@@ -1,10 +1,9 @@
 import { type KeyNumber, noteNameOf } from '#instrument';
-import type { HeardNote } from '#workshop';
+import type { HeardNote, StateTone } from '#workshop';
 import type { ReactNode } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { sayMaybe, useFigures, useSay } from '../../language/use-say.ts';
 import { StateMark } from '../../leaves/state-mark.tsx';
-import type { StateTone } from '../compass/state-tone.ts';
 
 interface NoteTableProps {
   readonly keyNumber: KeyNumber;
@@ -24,8 +23,8 @@ export function NoteTable({ keyNumber, tones, computedB }: NoteTableProps) {
   const row = (name: string, cell: (heard: HeardNote) => ReactNode) => (
     <tr key={name}><th scope="row">{name}</th>{columns.map(({ state, heard }) => <td key={state}>{cell(heard) ?? <span className="soft">–</span>}</td>)}</tr>
   );
-  const refused = ({ decay, descriptors }: HeardNote, name: string): ReactNode => {
-    const refusal = [...(decay?.refusals ?? []), ...(descriptors?.refusals ?? [])].find((one) => one.figure === name);
+  const refused = (note: HeardNote['note'], name: string): ReactNode => {
+    const refusal = note?.refusals.find((one) => one.figure === name);
     return refusal === undefined ? null : <span className="soft small">{sayMaybe(say, `tone.refusal.${refusal.reason}`)}</span>;
   };
   const withDoubt = (value: number, doubt: number | undefined, decimals: number, unit?: 's' | 'Hz' | 'ct'): ReactNode =>
@@ -42,11 +41,11 @@ export function NoteTable({ keyNumber, tones, computedB }: NoteTableProps) {
           {computedB !== undefined && row(say('tone.design.computed'), () => computedB.toExponential(3))}
           {row(say('tone.note.partials'), ({ note }) => note && `${String(note.fittedPartials.length)} (${say(`tone.law.${note.fitMethod}`)})`)}
           {row(say('tone.note.unison'), ({ note }) => note && figure(note.unisonSpreadCents, 2, 'ct'))}
-          {row(say('tone.figure.brightness'), (heard) => (heard.descriptors?.harmonicCentroid === undefined ? refused(heard, 'harmonicCentroid') : withDoubt(heard.descriptors.harmonicCentroid.value, heard.descriptors.harmonicCentroid.uncertainty, 2)))}
-          {row(`${say('tone.figure.balance')} (dB)`, (heard) => (heard.descriptors?.balanceDb === undefined ? refused(heard, 'balanceDb') : withDoubt(heard.descriptors.balanceDb.value, heard.descriptors.balanceDb.uncertainty, 1)))}
-          {row(`${say('tone.figure.level')} (dB)`, ({ levelDb }) => levelDb !== undefined && figure(levelDb, 1))}
-          {row(say('tone.figure.sustain'), (heard) => (heard.decay?.edt10 === undefined ? refused(heard, 'edt10') : withDoubt(heard.decay.edt10.seconds, heard.decay.edt10.uncertaintyS, 2, 's')))}
-          {row(say('tone.note.t20'), (heard) => (heard.decay?.t20 === undefined ? refused(heard, 't20') : withDoubt(heard.decay.t20.seconds, heard.decay.t20.uncertaintyS, 2, 's')))}
+          {row(say('tone.figure.brightness'), ({ note }) => (note?.descriptors?.harmonicCentroid === undefined ? refused(note, 'harmonicCentroid') : withDoubt(note.descriptors.harmonicCentroid, note.descriptors.harmonicCentroidUncertainty, 2)))}
+          {row(`${say('tone.figure.balance')} (dB)`, ({ note }) => (note?.descriptors?.balanceDb === undefined ? refused(note, 'balanceDb') : withDoubt(note.descriptors.balanceDb, note.descriptors.balanceUncertaintyDb, 1)))}
+          {row(`${say('tone.figure.level')} (dB)`, ({ note }) => note && figure(note.loudnessDb, 1))}
+          {row(say('tone.figure.sustain'), ({ note }) => (note?.decay?.edt10S === undefined ? refused(note, 'edt10') : withDoubt(note.decay.edt10S, note.decay.edt10UncertaintyS, 2, 's')))}
+          {row(say('tone.note.t20'), ({ note }) => (note?.decay?.t20S === undefined ? refused(note, 't20') : withDoubt(note.decay.t20S, note.decay.t20UncertaintyS, 2, 's')))}
           {row(say('tone.note.doubts'), ({ note }) => note && note.quality.warnings.length > 0 && <span className="small">{note.quality.warnings.map((warning) => say(`tone.warning.${warning}`)).join(' ')}</span>)}
         </tbody>
       </table>

@@ -1,4 +1,4 @@
-import type { StateTone } from '../compass/state-tone.ts';
+import type { StateTone } from '#workshop';
 import type { WorkedPicture } from './use-picture.ts';
 
 /** A note of one state with its pictures. */

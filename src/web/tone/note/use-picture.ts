@@ -1,8 +1,7 @@
-import { soundOf } from '#workshop';
+import { type PlacedNote, soundOf } from '#workshop';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { soundAddress } from '../recordings/send-sound.ts';
-import type { PlacedNote } from '../compass/state-tone.ts';
 import type { PictureAsked, PictureSaid } from './picture.worker.ts';
 
 /** The pictures of a note and its sound, ready to be played. */
@@ -11,7 +10,7 @@ export type WorkedPicture = Extract<PictureSaid, { readonly kind: 'picture' }>;
 /** Works the pictures of a note out in a worker; undefined while they are on their way. A note turned away from ends its worker. */
 export function usePicture(placed: PlacedNote | undefined): { readonly picture: WorkedPicture | undefined; readonly part: number; readonly hasFailed: boolean } {
   const [part, setPart] = useState(0);
-  const hash = placed === undefined ? '' : soundOf(placed.worked.recording).hash;
+  const hash = placed === undefined ? '' : soundOf(placed.recording).hash;
   const note = placed?.heard.note;
   const { data, isError } = useQuery({
     queryKey: ['picture', hash, note?.onsetS],

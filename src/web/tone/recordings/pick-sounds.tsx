@@ -4,7 +4,7 @@ import { useSay } from '../../language/use-say.ts';
 const ACCEPTED = '.wav,.flac,.ogg,.oga,.mp3,.m4a,.aac,audio/*';
 
 /** Sound files from the device, by picking or by dragging them here; any number at once. */
-export function PickSounds({ onFiles, isBusy }: { readonly onFiles: (files: readonly File[]) => void; readonly isBusy: boolean }) {
+export function PickSounds({ onFiles, isBusy, about }: { readonly onFiles: (files: readonly File[]) => void; readonly isBusy: boolean; readonly about?: string }) {
   const say = useSay();
   const id = useId();
   const [isOver, setOver] = useState(false);
@@ -30,7 +30,7 @@ export function PickSounds({ onFiles, isBusy }: { readonly onFiles: (files: read
           }}
         />
       </label>
-      <p className="soft small">{say('tone.pick.about')}</p>
+      <p className="soft small">{about ?? say('tone.pick.about')}</p>
     </div>
   );
 }

@@ -3,7 +3,7 @@ import { usePiano } from '../../api/piano.tsx';
 import { keyTyped } from '../../keys/key-typed.ts';
 import { useSay } from '../../language/use-say.ts';
 import { noteNameOf } from '#instrument';
-import { keyInName } from './key-in-name.ts';
+import { keyInName } from '#workshop';
 import { PickSounds } from './pick-sounds.tsx';
 import { PickedList, type PickedRow } from './picked-list.tsx';
 import type { Take } from './take.ts';

@@ -1,13 +1,12 @@
 import { type TuningPass, tuningStretches } from '#instrument';
-import { explainIssue } from '#text';
 import { unitSign } from '#units';
-import { type SyntheticEvent, useMemo, useState } from 'react';
 import { usePiano } from '../../api/piano.tsx';
-import { useDraft } from '../../kept/draft.ts';
 import { TakenUp } from '../../kept/taken-up.tsx';
 import { useLocale, useSay } from '../../language/use-say.ts';
 import { ProblemNote } from '../../shell/problem-note.tsx';
+import { useDraftForm } from '../../terms/use-draft-form.ts';
 import { DayField } from '../../ui/day-field.tsx';
+import { dayHere } from '../../ui/day-here.ts';
 import { Field } from '../../ui/field.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
 import { type PassForm as Form, emptyPass, passFigures, passFormOf, passOf } from './pass-draft.ts';
@@ -24,23 +23,17 @@ export function PassForm({ pass, onClose }: PassFormProps) {
   const say = useSay();
   const locale = useLocale();
   const { id, cycle } = usePiano();
-  const draft = useDraft<Form>(`pass.${id}.${pass?.id ?? `new.${String(cycle)}`}`, () => (pass === undefined ? emptyPass(new Date().toLocaleDateString('sv-SE')) : passFormOf(pass, locale)));
-  const { typed: form, change } = draft;
-  const [isAsked, setAsked] = useState(false);
-  const result = useMemo(() => passOf(form, pass?.cycle ?? cycle, locale), [form, pass, cycle, locale]);
   const passing = usePassing();
-  const errorOf = (path: string): string | undefined => {
-    const wrong = isAsked && !result.ok ? result.issues.filter((issue) => issue.path === path) : [];
-    return wrong.length === 0 ? undefined : wrong.map((issue) => explainIssue(say, issue, locale)).join(' ');
-  };
-  const set = (part: Partial<Form>): void => { change((now) => ({ ...now, ...part })); };
-  const submit = (event: SyntheticEvent): void => {
-    event.preventDefault();
-    setAsked(true);
-    if (!result.ok) return;
-    const onKept = (): void => { draft.drop(); onClose(); };
-    passing.mutate(pass === undefined ? { kind: 'add', draft: result.value, onKept } : { kind: 'change', id: pass.id, draft: result.value, onKept });
-  };
+  const { draft, set, errorOf, submit } = useDraftForm({
+    name: `pass.${id}.${pass?.id ?? `new.${String(cycle)}`}`,
+    base: (): Form => (pass === undefined ? emptyPass(dayHere()) : passFormOf(pass, locale)),
+    stated: (typed) => passOf(typed, pass?.cycle ?? cycle, locale),
+    onState: (stated, drop) => {
+      const onKept = (): void => { drop(); onClose(); };
+      passing.mutate(pass === undefined ? { kind: 'add', draft: stated, onKept } : { kind: 'change', id: pass.id, draft: stated, onKept });
+    },
+  });
+  const { typed: form } = draft;
   return (
     <form onSubmit={submit} noValidate aria-labelledby="pass-form" className="pass-form">
       <h3 id="pass-form">{say('pass.add')}</h3>

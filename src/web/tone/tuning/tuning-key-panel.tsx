@@ -1,7 +1,7 @@
 import { type KeyNumber, type State, noteNameOf } from '#instrument';
 import { beatOf, upperPartialOf } from '#tuning';
 import { hertz } from '#units';
-import { stiffNoteOf } from '#workshop';
+import { type TunedOctave, stiffNoteOf } from '#workshop';
 import type { ReactNode } from 'react';
 import { usePiano } from '../../api/piano.tsx';
 import { Figure } from '../../figure/figure.tsx';
@@ -10,7 +10,7 @@ import { decimalsOfB } from '../../language/decimals-of-b.ts';
 import { useFigures, useSay } from '../../language/use-say.ts';
 import { StateMark } from '../../leaves/state-mark.tsx';
 import { beatsStory, targetStory } from './tuning-stories.ts';
-import type { Octave, Tuning } from './use-tuning.ts';
+import type { Tuning } from './use-tuning.ts';
 
 interface TuningKeyPanelProps {
   readonly keyNumber: KeyNumber;
@@ -86,7 +86,7 @@ function ReadTable({ keyNumber, tuning: { read } }: Pick<TuningKeyPanelProps, 'k
 }
 
 /** Beats of an octave of the curve, both notes on target, and whether it is then wide. */
-function Beats({ octave: { lowerKey, upperKey, type }, tuning: { gathered, targets } }: { readonly octave: Octave; readonly tuning: Tuning }) {
+function Beats({ octave: { lowerKey, upperKey, type }, tuning: { gathered, targets } }: { readonly octave: TunedOctave; readonly tuning: Tuning }) {
   const say = useSay();
   const figure = useFigures();
   const { compass } = usePiano();

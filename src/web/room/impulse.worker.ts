@@ -1,0 +1,4 @@
+import { serveOrders } from '../ui/thread.ts';
+import { hearRoom } from './impulse-jobs.ts';
+
+serveOrders(hearRoom);

@@ -1,0 +1,4 @@
+import { serveOrders } from '../ui/thread.ts';
+import { tryPlaces } from './places-jobs.ts';
+
+serveOrders(tryPlaces);

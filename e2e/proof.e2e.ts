@@ -28,7 +28,7 @@ describe('the proof on screen', () => {
       const { pages } = await readPdf(await pdfOf(page));
       const printed = pages.join(' ').replace(/\s+/gu, ' ');
       expect(pages.length).toBeGreaterThanOrEqual(8);
-      expect(pages.length).toBeLessThanOrEqual(15);
+      expect(pages.length).toBeLessThanOrEqual(22);
       const counts = await page.locator('.report-headline strong').allInnerTexts();
       expect(counts).toEqual(['57 of 88', '88 of 88']);
       const headings = await page.locator('.report h2').allInnerTexts();

@@ -119,9 +119,9 @@ describe('the compass as it sounds', () => {
     const page = await desk.open(`/pianos/${demo}/tone`);
     await page.getByText('Compass', { exact: true }).click();
     const taken = async () => (await desk.call<{ readings: { quantity: string; remark: string }[] }>('GET', `/api/pianos/${demo}/readings`)).readings.filter(({ quantity, remark }) => (quantity === 'pitchHz' || quantity === 'inharmonicityB') && remark.endsWith('.wav')).length;
-    await page.getByRole('button', { name: 'Take 12 keys over' }).click(WORKED_OUT);
-    await page.getByText('24 figures taken over').waitFor();
-    await vi.waitFor(async () => { expect(await taken()).toBe(24); }, { timeout: 60_000, interval: 200 });
+    await page.getByRole('button', { name: 'Take 16 keys over' }).click(WORKED_OUT);
+    await page.getByText('32 figures taken over').waitFor();
+    await vi.waitFor(async () => { expect(await taken()).toBe(32); }, { timeout: 60_000, interval: 200 });
     await page.keyboard.press('Control+z');
     await vi.waitFor(async () => { expect(await taken()).toBe(0); }, { timeout: 60_000, interval: 200 });
     await page.context().close();

@@ -27,6 +27,7 @@ const mayUse = {
   ...each(floor3a, below3),
   report: [...below3, 'plot'],
   ...each(floor3b, below3b),
+  catalogue: [...below3b, 'estimate'],
   ...each(floor4, below4),
   jobs: [...below4, 'store'],
   server: [...below4, ...floor4],

@@ -1,7 +1,7 @@
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll } from 'vitest';
 import { launchBrowser } from './browser.ts';
-import { type RunningBench, startBench } from './server.ts';
+import { type BenchOptions, type RunningBench, startBench } from './server.ts';
 
 /** The program, a browser, and pages to open in it. */
 export interface Desk {
@@ -18,11 +18,6 @@ export interface Desk {
   close(): Promise<void>;
 }
 
-interface DeskOptions {
-  /** The demo is in the data of the program. */
-  readonly demo?: boolean;
-}
-
 /** The desk of a test file: what a desk has, once its tests run. */
 export interface FileDesk extends Omit<Desk, 'demoPiano' | 'close'> {
   /** Id of the demo's first piano. */
@@ -30,7 +25,7 @@ export interface FileDesk extends Omit<Desk, 'demoPiano' | 'close'> {
 }
 
 /** Sets a desk up before the tests of a file, lays on it what they need, and closes it after them. */
-export function fileDesk(options: DeskOptions = {}, lay: () => Promise<void> = () => Promise.resolve()): FileDesk {
+export function fileDesk(options: BenchOptions = {}, lay: () => Promise<void> = () => Promise.resolve()): FileDesk {
   let standing: Desk | undefined;
   let demo = '';
   const desk = (): Desk => {
@@ -56,7 +51,7 @@ export function fileDesk(options: DeskOptions = {}, lay: () => Promise<void> = (
 }
 
 /** Sets a desk up; whoever does so closes it. */
-export async function setUpDesk(options: DeskOptions = {}): Promise<Desk> {
+export async function setUpDesk(options: BenchOptions = {}): Promise<Desk> {
   const bench = await startBench(options);
   const browser = await launchBrowser();
   const complaints: string[] = [];

@@ -20,9 +20,17 @@ export interface RunningBench {
   close(): Promise<void>;
 }
 
+export interface BenchOptions {
+  /** The demo is in the data of the program. */
+  readonly demo?: boolean;
+  /** Writes into the data folder before the program starts on it. */
+  readonly before?: (dataDir: string) => Promise<void>;
+}
+
 /** Starts the built program on a data folder of its own, on any free port of this machine. */
-export async function startBench({ demo = false }: { readonly demo?: boolean } = {}): Promise<RunningBench> {
+export async function startBench({ demo = false, before = () => Promise.resolve() }: BenchOptions = {}): Promise<RunningBench> {
   const dataDir = await mkdtemp(path.join(tmpdir(), 'wrestplank-e2e-'));
+  await before(dataDir);
   let running = await start(dataDir, '0', demo);
   const { url } = running;
   const stop = async (): Promise<void> => {

@@ -8,7 +8,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { chromium } from 'playwright-core';
 import { ensureBrowser } from '../scripts/lib/browser.mjs';
-import { spreads, start, step, watch } from './in-browser.mjs';
+import { bareSteps, spreads, start, step, watch } from './in-browser.mjs';
 import { report } from './measure.mjs';
 
 const STEPS = Number(process.env.STEPS ?? 120);
@@ -30,13 +30,7 @@ try {
   await step(page, WARM, buttons);
   const tried = await step(page, STEPS, buttons);
 
-  await page.goto('about:blank');
-  await page.setContent('<button>−</button><button>+</button><output>0</output>');
-  await page.evaluate(watch);
-  await page.evaluate(() => { for (const button of document.querySelectorAll('button')) button.addEventListener('click', () => { const out = document.querySelector('output'); out.textContent = String(Number(out.textContent) + 1); }); });
-  const bareButtons = page.getByRole('button');
-  await step(page, WARM, bareButtons);
-  const [ofPlan, floor] = [spreads(tried), spreads(await step(page, STEPS, bareButtons))];
+  const [ofPlan, floor] = [spreads(tried), spreads(await bareSteps(page, WARM, STEPS))];
 
   report('plan-what-if', {
     unit: 'ms; painted: from stroke to painted frame, the wait for the screen included; work: without that wait',

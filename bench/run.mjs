@@ -1,6 +1,6 @@
 /**
  * Runs benchmarks on the built program, one after the other, and writes what they say to bench/RESULTS.md: all of them, or those named.
- * A section says when it was measured and how busy the machine was; those not run stay as they are.
+ * A section says when it was measured and how busy the machine was; those not run stay as they are, and so does what was written by hand.
  */
 import { execFileSync } from 'node:child_process';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
@@ -8,7 +8,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { ensureBuilt } from '../scripts/lib/build.mjs';
 
-const NAMES = ['bundle', 'calc-array', 'plots', 'proof-pdf', 'strings', 'leads', 'least-work', 'kinematics', 'commit-latency', 'cold-start', 'keystroke', 'what-if', 'plan-what-if', 'tone-sound'];
+const NAMES = ['bundle', 'calc-array', 'plots', 'proof-pdf', 'strings', 'leads', 'least-work', 'kinematics', 'commit-latency', 'cold-start', 'keystroke', 'what-if', 'plan-what-if', 'tone', 'three-point-hours', 'room', 'scale'];
 const FILE = path.join(import.meta.dirname, 'RESULTS.md');
 const HEAD = '# Results\n\nWritten by `node bench/run.mjs [NAME …]`. What matters are the ratios: both rivals ran in turns in one run. Each script says at its head what is measured against what.\n';
 
@@ -41,5 +41,6 @@ await ensureBuilt();
 const sections = standing();
 for (const name of wanted.length === 0 ? NAMES : wanted) {
   sections.set(name, measured(name));
-  writeFileSync(FILE, [HEAD, ...NAMES.flatMap((one) => (sections.has(one) ? [sections.get(one).trimEnd() + '\n'] : []))].join('\n'));
+  const others = [...sections.keys()].filter((one) => !NAMES.includes(one));
+  writeFileSync(FILE, [HEAD, ...[...NAMES, ...others].flatMap((one) => (sections.has(one) ? [sections.get(one).trimEnd() + '\n'] : []))].join('\n'));
 }

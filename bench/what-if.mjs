@@ -9,7 +9,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { chromium } from 'playwright-core';
 import { ensureBrowser } from '../scripts/lib/browser.mjs';
-import { spreads, start, step, watch } from './in-browser.mjs';
+import { bareSteps, spreads, start, step, watch } from './in-browser.mjs';
 import { report } from './measure.mjs';
 
 const STEPS = 120;
@@ -36,13 +36,7 @@ try {
   };
   const [plain, wound] = [await on('C5'), await on('C2')];
 
-  await page.goto('about:blank');
-  await page.setContent('<button>−</button><button>+</button><output>0</output>');
-  await page.evaluate(watch);
-  await page.evaluate(() => { for (const button of document.querySelectorAll('button')) button.addEventListener('click', () => { const out = document.querySelector('output'); out.textContent = String(Number(out.textContent) + 1); }); });
-  const bareButtons = page.getByRole('button');
-  await step(page, WARM, bareButtons);
-  const bare = await step(page, STEPS, bareButtons);
+  const bare = await bareSteps(page, WARM, STEPS);
 
   const [ofPlain, ofWound, floor] = [spreads(plain), spreads(wound), spreads(bare)];
   const moved = (some) => `${String(some.filter(({ plotsMoved }) => plotsMoved).length)} of ${String(some.length)}`;

@@ -35,7 +35,7 @@ describe('the stock book', () => {
     await page.locator('tr[data-period]').first().waitFor();
     expect(await shownSums(page)).toEqual(wanted);
     const csv = await (await fetch(`${desk.bench.url}/api/shop/stock-book.csv?table=totals`)).text();
-    expect(csv.trim().split('\r\n').slice(1).map((row) => [3, 5, 7, 9, 11].map((at) => Number(row.split(',')[at])))).toEqual(wanted);
+    expect(csv.trim().split('\r\n').slice(1).map((row) => [4, 6, 8, 10, 12].map((at) => Number(row.split(',')[at])))).toEqual(wanted);
     const { pages } = await readPdf(new Uint8Array(await (await fetch(`${desk.bench.url}/api/shop/stock-book.pdf?locale=en-GB`)).arrayBuffer()));
     const printed = (pages[0] ?? '').replaceAll(/\s+/gu, ' ').split('By tax period')[1]?.split(' Seller ')[0] ?? '';
     expect([...printed.matchAll(/GBP ?[\d,]+\.\d\d/gu)].map(([amount]) => minorOf(amount))).toEqual(wanted.flat());
@@ -74,6 +74,32 @@ describe('the stock book', () => {
     await page.locator('body').press('Control+z');
     await expect.poll(async () => (await stockBook()).lines.find(({ pianoId }) => pianoId === piano)?.isSold).toBe(false);
     await page.getByRole('button', { name: /^Note the sale/u }).waitFor();
+    await page.context().close();
+  });
+
+  it('counts quarters and years from the tax year stated once in the settings, by keyboard', async () => {
+    const page = await desk.open('/stock-book', tablet);
+    await page.getByText('Where the tax year begins is not stated').waitFor();
+    await page.getByRole('link', { name: 'State the tax year' }).press('Enter');
+    await page.getByRole('button', { name: 'State the tax year' }).press('Enter');
+    const month = page.getByLabel('Tax year begins on the first of');
+    await month.focus();
+    // The list is closed: letters choose from it.
+    await page.keyboard.type('Feb');
+    await page.getByText('Quarters end in April, July, October, January.').waitFor();
+    await expectAccessible(page);
+    await expectNoSidewaysScroll(page);
+    await page.getByRole('button', { name: 'Save', exact: true }).press('Enter');
+    await page.getByText('Tax years begin in February; quarters count from there.').waitFor();
+    await page.goBack();
+    const heads = page.locator('tr[data-period] th');
+    await expect.poll(async () => (await heads.allTextContents()).map((text) => text.replaceAll(/\s/gu, ' '))).toEqual(['1 Nov 2030 – 31 Jan 2031', '1 Feb – 30 Apr 2031', '1 May – 31 Jul 2031', '1 Nov 2031 – 31 Jan 2032']);
+    expect(await shownSums(page)).toEqual((await stockBook()).totals.map((total) => SUMS.map((name) => total[name])));
+    await page.getByLabel('Tax year', { exact: true }).selectOption({ value: '2030' });
+    await expect.poll(async () => (await shownSums(page)).length).toBe(1);
+    await expectAccessible(page);
+    await page.locator('body').press('Control+z');
+    await page.getByText('Where the tax year begins is not stated').waitFor();
     await page.context().close();
   });
 

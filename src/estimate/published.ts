@@ -2,6 +2,7 @@ import { taxInGross, taxOnMargin } from '#money';
 import { type PublishedFigure, exactly, figuresFrom } from '#sources';
 import { shopCardSchema } from '#workshop';
 import { stockBookOf } from './stock-book.ts';
+import { taxPeriodOf } from './tax-period.ts';
 
 const margin = (purchaseMinor: number, saleMinor: number) => (): number => Number(taxOnMargin({ purchaseMinor, saleMinor, ratePct: 20, rounding: 'half-up' }).tax) / 100;
 /** Tax of the stock book's one quarter, of a piano bought and sold in Great Britain. */
@@ -14,6 +15,8 @@ const booked = (purchaseMinor: number, saleMinor: number) => (): number => {
   return (stockBookOf(cards).totals[0]?.taxMinor ?? NaN) / 100;
 };
 const left = (tax: number) => 32_000 - 8500 - 7000 - tax;
+/** The month the quarter of a day ends in, where tax years begin in a month. */
+const quarterEnd = (day: string, fromMonth: number) => (): number => Number(taxPeriodOf(day, 'quarter', fromMonth).until.slice(5, 7));
 const toTheUnit = { ...exactly, because: 'to the last unit' };
 
 /** Figures of money that others worked out, beside this program's. */
@@ -23,6 +26,9 @@ export const publishedMoneyFigures: readonly PublishedFigure[] = [
     ['VAT, GBP', 'bought 10000, sold 12000, 20 %', 333.33, margin(1_000_000, 1_200_000)],
     ['VAT in the stock book, GBP', 'bought 1500, sold 2000, at the rate of the day', 83.33, booked(150_000, 200_000)],
     ['VAT in the stock book, GBP', 'bought 10000, sold 12000, at the rate of the day', 333.33, booked(1_000_000, 1_200_000)]),
+  ...figuresFrom('DMBM530020', 'stagger groups of VAT quarters', { ...exactly, because: 'whole months' },
+    ...([[1, [3, 6, 9, 12]], [2, [4, 7, 10, 1]], [3, [5, 8, 11, 2]]] as const).flatMap(([stagger, ends]) => ends.map((end) =>
+      ['last month of the quarter', `stagger ${String(stagger)}, tax year from month ${String((end % 3) + 1)}, a sale on the 15th of month ${String(end)}`, end, quarterEnd(`2031-${String(end).padStart(2, '0')}-15`, (end % 3) + 1)] as const))),
   ...figuresFrom('OWN', 'bought 8500, restored for 7000 net, sold for 32000, 20 %, worked by hand', toTheUnit,
     ['VAT on the margin, GBP', '(32000 − 8500)/6', 3916.67, margin(850_000, 3_200_000)],
     ['ordinary VAT, GBP', '32000/6', 5333.33, () => Number(taxInGross(3_200_000, 20, 'half-up')) / 100],

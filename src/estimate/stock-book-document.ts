@@ -2,7 +2,7 @@ import { currencyOf, formatMoney } from '#money';
 import { type Block, type Cell, type Column, type ReportDocument, type TableBlock, type Tongue, asStated, buildReport, cell, dayOf } from '#report';
 import { languageOf } from '#text';
 import type { StockBook, StockLine } from '#workshop';
-import { gapsWords, numberName, periodName } from './stock-words.ts';
+import { gapsWords, numberName, spanWords, taxYearTold, taxYearWords } from './stock-words.ts';
 
 /** What the stock book is printed from. Clock and language come in from outside. */
 export interface StockBookMaterial extends Tongue {
@@ -25,6 +25,7 @@ export function stockBookDocument(material: StockBookMaterial): ReportDocument {
       ...(isDemo ? [{ type: 'caution', text: say('proof.demo.note') } as const] : []),
       { type: 'paragraph', size: 'body', text: say('stockBook.restoration') },
       { type: 'heading', level: 1, text: say('stockBook.totals') },
+      { type: 'paragraph', size: 'body', text: taxYearTold(stock, say, locale) },
       stock.totals.length === 0 ? { type: 'paragraph', size: 'body', text: say('stockBook.totals.none') } : totalsTable(material),
       ...leftOutWords(material),
       { type: 'heading', level: 1, text: say('stockBook.lines') },
@@ -37,8 +38,9 @@ export function stockBookDocument(material: StockBookMaterial): ReportDocument {
 
 /** Which lines are looked at, and when it was printed. */
 function subtitleOf(material: StockBookMaterial): string {
-  const { say, stock: { which, year, lines }, printedAt } = material;
-  return say('stockBook.subtitle', { which: say(`stockBook.which.${which}`), year: year === null ? say('stockBook.years.all') : String(year), count: lines.length, day: dayOf(printedAt, material) });
+  const { say, locale, stock, printedAt } = material;
+  const { which, year, lines } = stock;
+  return say('stockBook.subtitle', { which: say(`stockBook.which.${which}`), year: year === null ? say('stockBook.years.all') : taxYearWords(year, stock, locale), count: lines.length, day: dayOf(printedAt, material) });
 }
 
 /** Amounts with the code of their currency; words where nothing is known. */
@@ -55,8 +57,8 @@ function totalsTable(material: StockBookMaterial): TableBlock {
   return {
     type: 'table', strips: 1, rowHeads: true, caption: say('stockBook.totals'),
     columns: [start(say(`stockBook.period.${stock.period}`), 3), end(say('stockBook.column.count'), 1.2), end(say('stockBook.column.purchases'), 2), end(say('stockBook.column.sales'), 2), end(say('stockBook.column.gains'), 2), end(say('stockBook.column.losses'), 2), end(say('stockBook.column.tax'), 2)],
-    rows: stock.totals.map(({ period, currency, count, ...sums }) => [
-      cell(periodName(period, say, locale), 'strong'), cell(String(count)),
+    rows: stock.totals.map(({ currency, count, ...sums }) => [
+      cell(spanWords(sums, locale), 'strong'), cell(String(count)),
       ...[sums.purchaseMinor, sums.saleMinor, sums.gainMinor, sums.lossMinor].map((minor) => money(minor, currency, material)), { ...money(sums.taxMinor, currency, material), tone: 'strong' as const },
     ]),
   };

@@ -38,7 +38,7 @@ function rowOf(line: StockLine, say: Say): Cells {
 /** What was sold under the margin scheme by tax period, each amount to the last unit. */
 export function stockTotalsTable({ totals }: StockBook): PrintedTable {
   return {
-    header: ['period', 'currency', 'count', ...both('purchase'), ...both('sale'), ...both('margins'), ...both('losses'), ...both('tax')],
-    rows: totals.map(({ period, currency, count, purchaseMinor, saleMinor, gainMinor, lossMinor, taxMinor }) => [period, currency, count, ...[purchaseMinor, saleMinor, gainMinor, lossMinor, taxMinor].flatMap((minor) => amount(minor, currency))]),
+    header: ['from', 'until', 'currency', 'count', ...both('purchase'), ...both('sale'), ...both('margins'), ...both('losses'), ...both('tax')],
+    rows: totals.map(({ from, until, currency, count, purchaseMinor, saleMinor, gainMinor, lossMinor, taxMinor }) => [from, until, currency, count, ...[purchaseMinor, saleMinor, gainMinor, lossMinor, taxMinor].flatMap((minor) => amount(minor, currency))]),
   };
 }

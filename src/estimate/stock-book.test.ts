@@ -6,7 +6,8 @@ import { currencyOf, parseMoney } from '#money';
 import { type ShopCard, type StockTotal, shopCardSchema } from '#workshop';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bookShown, marginVatOperation, nextStockNumber, rateOn, ratesOn, stockBookDocument, stockBookOf, stockTable, stockTotalsTable } from './index.ts';
+import { bookShown, marginVatOperation, nextStockNumber, rateOn, ratesOn, stockBookDocument, stockBookOf, stockTable, stockTotalsTable, taxYearWords } from './index.ts';
+import { taxPeriodOf } from './tax-period.ts';
 
 const kept = { at: '2031-01-01T00:00:00Z', changedAt: '2031-01-01T00:00:00Z', sequence: 0 };
 const details = { name: 'Somebody, invented', address: 'Somewhere', words: '' };
@@ -14,13 +15,15 @@ const bought = (id: string, fields: object = {}, workshopId = 'shop'): ShopCard 
   shopCardSchema.parse({ kind: 'acquisition', id, workshopId, ...kept, number: 1, on: '2031-01-10', description: 'Grand, invented', priceMinor: 850_000, currency: 'GBP', eligible: true, details, ...fields });
 const sold = (acquisition: string, fields: object = {}, workshopId = 'shop'): ShopCard =>
   shopCardSchema.parse({ kind: 'sale', id: `${acquisition}-sold`, acquisition, workshopId, ...kept, on: '2031-05-20', invoice: 'V 1', priceMinor: 3_200_000, currency: 'GBP', place: 'GB', details, ...fields });
+const begins = (fromMonth: number, workshopId = 'shop'): ShopCard => shopCardSchema.parse({ kind: 'taxYear', id: String(fromMonth), workshopId, ...kept, fromMonth, details: null });
+const periodsOf = (cards: readonly ShopCard[], asked: object = {}): readonly string[] => stockBookOf(cards, asked).totals.map(({ from, until }) => `${from} ${until}`);
 const [say, locale] = [createSay('en-GB'), 'en-GB'];
 
 describe('a line of the stock book', () => {
   it('has the margin and its tax at the rate of the day, restoration left out (worked by hand: 23500/6)', () => {
     const { lines: [line], totals } = stockBookOf([bought('a'), sold('a')]);
     expect(line).toMatchObject({ number: 1, isSold: true, marginMinor: 2_350_000, lossMinor: 0, taxMinor: 391_667, ratePct: 20, rateSince: '2011-01-04', gaps: [] });
-    expect(totals).toEqual([{ period: '2031-Q2', currency: 'GBP', count: 1, purchaseMinor: 850_000, saleMinor: 3_200_000, gainMinor: 2_350_000, lossMinor: 0, taxMinor: 391_667 }]);
+    expect(totals).toEqual([{ from: '2031-04-01', until: '2031-06-30', currency: 'GBP', count: 1, purchaseMinor: 850_000, saleMinor: 3_200_000, gainMinor: 2_350_000, lossMinor: 0, taxMinor: 391_667 }]);
   });
 
   it('has a loss without tax, which lessens no other margin of its period', () => {
@@ -74,12 +77,31 @@ describe('what is asked of the stock book', () => {
   });
 
   it('totals only the sales of its year, by month, quarter or year', () => {
-    const periods = (asked: object): readonly string[] => stockBookOf(cards, asked).totals.map(({ period }) => period);
-    expect(periods({})).toEqual(['2030-Q4', '2031-Q1']);
-    expect(periods({ year: 2030 })).toEqual(['2030-Q4']);
-    expect(periods({ period: 'month' })).toEqual(['2030-12', '2031-01']);
-    expect(periods({ period: 'year' })).toEqual(['2030', '2031']);
-    expect(periods({ year: 2030, which: 'open' })).toEqual([]);
+    expect(periodsOf(cards)).toEqual(['2030-10-01 2030-12-31', '2031-01-01 2031-03-31']);
+    expect(periodsOf(cards, { year: 2030 })).toEqual(['2030-10-01 2030-12-31']);
+    expect(periodsOf(cards, { period: 'month' })).toEqual(['2030-12-01 2030-12-31', '2031-01-01 2031-01-31']);
+    expect(periodsOf(cards, { period: 'year' })).toEqual(['2030-01-01 2030-12-31', '2031-01-01 2031-12-31']);
+    expect(periodsOf(cards, { year: 2030, which: 'open' })).toEqual([]);
+  });
+
+  it('goes by the tax year the shop stated last, which no other book goes by', () => {
+    const stated = [...cards, begins(2), begins(4), begins(11, 'demo')];
+    expect(stockBookOf(stated)).toMatchObject({ taxYearFrom: 4, years: [2028, 2030] });
+    expect(stockBookOf(stated, { book: 'demo' }).taxYearFrom).toBe(11);
+    expect(stockBookOf(cards).taxYearFrom).toBeNull();
+    expect(periodsOf(stated)).toEqual(['2030-10-01 2030-12-31', '2031-01-01 2031-03-31']);
+    expect(periodsOf(stated, { period: 'year' })).toEqual(['2030-04-01 2031-03-31']);
+    expect(periodsOf([...cards, begins(3)])).toEqual(['2030-12-01 2031-02-28']);
+  });
+
+  it('of a tax year holds its whole periods, over the turn of the calendar too', () => {
+    const stated = [...cards, begins(2)];
+    expect(stockBookOf(stated, { year: 2030 }).lines.map(({ number }) => number)).toEqual([1, 2, 4]);
+    expect(stockBookOf(stated, { year: 2030 }).totals).toMatchObject([{ from: '2030-11-01', until: '2031-01-31', count: 2 }]);
+    expect(stockBookOf(stated, { year: 2030, which: 'open' }).lines.map(({ number }) => number)).toEqual([4]);
+    expect(stockBookOf(stated, { year: 2031 }).lines.map(({ number }) => number)).toEqual([3, 4]);
+    expect(taxYearWords(2030, stockBookOf(stated), 'en-GB').replaceAll(/\s/gu, ' ')).toBe('1 Feb 2030 – 31 Jan 2031');
+    expect(taxYearWords(2030, stockBookOf(cards), 'en-GB')).toBe('2030');
   });
 
   it('never mixes the demonstration with the shop’s own', () => {
@@ -88,6 +110,19 @@ describe('what is asked of the stock book', () => {
     expect(stockBookOf([...cards, ...demo]).lines).toHaveLength(4);
     expect(stockBookOf([...cards, ...demo], { book: 'demo' }).lines.map(({ number }) => number)).toEqual([9]);
     expect([nextStockNumber([...cards, ...demo], 'shop'), nextStockNumber(demo, 'demo'), nextStockNumber([], 'shop')]).toEqual([5, 10, 1]);
+  });
+});
+
+describe('a tax period', () => {
+  it('holds its day, and each is followed by the next without a gap', () => {
+    fc.assert(fc.property(fc.date({ min: new Date('1900-01-01'), max: new Date('2999-12-31'), noInvalidDate: true }), fc.constantFrom('month', 'quarter', 'year'), fc.integer({ min: 1, max: 12 }), (moment, period, fromMonth) => {
+      const day = moment.toISOString().slice(0, 10);
+      const { from, until } = taxPeriodOf(day, period, fromMonth);
+      expect([from <= day, day <= until, from.slice(8)]).toEqual([true, true, '01']);
+      const next = new Date(Date.parse(until) + 86_400_000).toISOString().slice(0, 10);
+      expect(taxPeriodOf(next, period, fromMonth).from).toBe(next);
+      expect(taxPeriodOf(until, period, fromMonth)).toEqual({ from, until });
+    }), { seed: 20_261_126, numRuns: 300 });
   });
 });
 
@@ -123,8 +158,8 @@ describe('totals of many pianos', () => {
         expect([own.reduce((all, { taxMinor }) => all + taxMinor, 0), own.reduce((all, { lossMinor }) => all + lossMinor, 0)]).toEqual([sum('taxMinor', code), sum('lossMinor', code)]);
       }
       const SUMS = ['purchaseMinor', 'saleMinor', 'gainMinor', 'lossMinor', 'taxMinor'] as const;
-      const wanted = stock.totals.map((total: StockTotal) => [total.period, total.currency, total.count, ...SUMS.map((name) => total[name])]);
-      expect(stockTotalsTable(stock).rows.map((row) => [...row.slice(0, 3), ...[3, 5, 7, 9, 11].map((at) => row[at])])).toEqual(wanted);
+      const wanted = stock.totals.map((total: StockTotal) => [total.from, total.until, total.currency, total.count, ...SUMS.map((name) => total[name])]);
+      expect(stockTotalsTable(stock).rows.map((row) => [...row.slice(0, 4), ...[4, 6, 8, 10, 12].map((at) => row[at])])).toEqual(wanted);
       const { header, rows } = stockTable(stock, say);
       expect(rows.map((row) => row[header.indexOf('taxMinor')])).toEqual(stock.lines.map(({ taxMinor }) => taxMinor));
       const document = stockBookDocument({ stock, head: { seq: 1, hash: 'abc' }, say, locale, printedAt: '2032-01-01T00:00:00Z' });

@@ -1,9 +1,11 @@
 import { sumMinor } from '#money';
 import type { CardOf, ShopCard, StockBook, StockBookName, StockChoice, StockLine, StockTotal, TaxPeriod } from '#workshop';
 import { stockLineOf } from './stock-line.ts';
+import { type DaySpan, taxPeriodOf, taxYearOf, taxYearOn } from './tax-period.ts';
 
 /** What is asked of the stock book. Left out: every year, every line, totals by the quarter, the book that has anything in it. */
 export interface StockRequest {
+  /** The tax year that begins in this year of the calendar. */
   readonly year?: number | null | undefined;
   readonly which?: StockChoice | undefined;
   readonly period?: TaxPeriod | undefined;
@@ -26,14 +28,22 @@ export function bookShown(cards: readonly ShopCard[], asked?: StockBookName): St
 export function stockBookOf(cards: readonly ShopCard[], { year = null, which = 'all', period = 'quarter', book: asked }: StockRequest = {}): StockBook {
   const book = bookShown(cards, asked);
   const every = linesOf(cards.filter((card) => isOf(card, book)));
-  const lines = every.filter((line) => isAsked(line, which, year));
-  const isSoldThen = ({ regime, soldOn }: StockLine): boolean => regime === 'margin' && (year === null || soldOn === null || isIn(soldOn, year));
+  const taxYearFrom = taxYearFromOf(cards, book);
+  const fromMonth = taxYearFrom ?? 1;
+  const span = year === null ? null : taxYearOf(year, fromMonth);
+  const lines = every.filter((line) => isAsked(line, which, span));
+  const isSoldThen = ({ regime, soldOn }: StockLine): boolean => regime === 'margin' && (span === null || soldOn === null || isIn(soldOn, span));
   const underScheme = lines.filter(isSoldThen);
   return {
-    book, year, which, period, lines, totals: totalsOf(underScheme, period), leftOut: underScheme.filter((line) => !isCounted(line)).map(({ number }) => number),
+    book, year, which, period, taxYearFrom, lines, totals: totalsOf(underScheme, period, fromMonth), leftOut: underScheme.filter((line) => !isCounted(line)).map(({ number }) => number),
     missingNumbers: missingIn(every.flatMap(({ number }) => number ?? [])),
-    years: [...new Set(every.flatMap(({ boughtOn, soldOn }) => [boughtOn, soldOn]).flatMap((day) => (day === null ? [] : [Number(day.slice(0, 4))])))].sort((a, b) => a - b),
+    years: [...new Set(every.flatMap(({ boughtOn, soldOn }) => [boughtOn, soldOn]).flatMap((day) => (day === null ? [] : [taxYearOn(day, fromMonth)])))].sort((a, b) => a - b),
   };
+}
+
+/** The month the tax years of a book begin in, as stated last; null where nobody stated it. */
+export function taxYearFromOf(cards: readonly ShopCard[], book: StockBookName): number | null {
+  return cards.findLast((card): card is CardOf<'taxYear'> => card.kind === 'taxYear' && isOf(card, book))?.fromMonth ?? null;
 }
 
 /** The number the next purchase is offered: one more than the largest of the book. */
@@ -51,16 +61,16 @@ function linesOf(cards: readonly ShopCard[]): readonly StockLine[] {
   ];
 }
 
-const isIn = (day: string, year: number): boolean => Number(day.slice(0, 4)) === year;
+const isIn = (day: string, { from, until }: DaySpan): boolean => day >= from && day <= until;
 
-/** `all` of a year: bought or sold in it; `sold`: sold in it; `open`: in stock when it ended. A day that is not known keeps a line in. */
-function isAsked({ isSold, boughtOn, soldOn }: StockLine, which: StockChoice, year: number | null): boolean {
-  if (year === null) return which === 'all' || isSold === (which === 'sold');
-  const isSoldIn = isSold && (soldOn === null || isIn(soldOn, year));
-  const last = `${String(year)}-12-31`;
+/** `all` of a tax year: bought or sold in it; `sold`: sold in it; `open`: in stock when it ended. A day that is not known keeps a line in. */
+function isAsked({ isSold, boughtOn, soldOn }: StockLine, which: StockChoice, span: DaySpan | null): boolean {
+  if (span === null) return which === 'all' || isSold === (which === 'sold');
+  const isSoldIn = isSold && (soldOn === null || isIn(soldOn, span));
+  const last = span.until;
   if (which === 'sold') return isSoldIn;
   if (which === 'open') return (boughtOn === null || boughtOn <= last) && (!isSold || (soldOn !== null && soldOn > last));
-  return isSoldIn || boughtOn === null || isIn(boughtOn, year);
+  return isSoldIn || boughtOn === null || isIn(boughtOn, span);
 }
 
 type Counted = StockLine & { readonly soldOn: string; readonly saleCurrency: string };
@@ -69,20 +79,14 @@ function isCounted(line: StockLine): line is Counted {
   return line.soldOn !== null && line.saleCurrency !== null && line.taxMinor !== null;
 }
 
-/** Name of the tax period a day lies in: `2031`, `2031-05`, `2031-Q2`. */
-function periodOf(day: string, period: TaxPeriod): string {
-  if (period === 'year') return day.slice(0, 4);
-  return period === 'month' ? day.slice(0, 7) : `${day.slice(0, 4)}-Q${String(Math.ceil(Number(day.slice(5, 7)) / 3))}`;
-}
-
-function totalsOf(sold: readonly StockLine[], period: TaxPeriod): StockTotal[] {
-  const counted = sold.filter(isCounted).map((line) => ({ line, group: `${periodOf(line.soldOn, period)} ${line.saleCurrency}` }));
+function totalsOf(sold: readonly StockLine[], period: TaxPeriod, fromMonth: number): StockTotal[] {
+  const counted = sold.filter(isCounted).map((line) => ({ line, group: `${taxPeriodOf(line.soldOn, period, fromMonth).from} ${line.saleCurrency}` }));
   return [...new Set(counted.map(({ group }) => group))].sort().map((group) => {
     const lines = counted.flatMap((one) => (one.group === group ? [one.line] : []));
-    const [name = '', currency = ''] = group.split(' ');
+    const [from = '', currency = ''] = group.split(' ');
     const sum = (amountOf: (line: StockLine) => number | null): number => Number(sumMinor(lines.map((line) => amountOf(line) ?? 0)));
     return {
-      period: name, currency, count: lines.length, purchaseMinor: sum(({ purchaseMinor }) => purchaseMinor), saleMinor: sum(({ saleMinor }) => saleMinor),
+      ...taxPeriodOf(from, period, fromMonth), currency, count: lines.length, purchaseMinor: sum(({ purchaseMinor }) => purchaseMinor), saleMinor: sum(({ saleMinor }) => saleMinor),
       gainMinor: sum(({ marginMinor }) => Math.max(0, marginMinor ?? 0)), lossMinor: sum(({ lossMinor }) => lossMinor), taxMinor: sum(({ taxMinor }) => taxMinor),
     };
   });

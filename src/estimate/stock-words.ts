@@ -1,12 +1,25 @@
 import type { Say } from '#text';
-import type { StockLine } from '#workshop';
+import type { StockBook, StockLine } from '#workshop';
+import { type DaySpan, taxYearOf } from './tax-period.ts';
 
-/** Words for a tax period by its name: `2031`, `2031-05`, `2031-Q2`. Formula of the name: ISO 8601 but for the quarter. */
-export function periodName(name: string, say: Say, locale: string): string {
-  const [year = '', part] = name.split('-');
-  if (part === undefined) return year;
-  if (part.startsWith('Q')) return say('stockBook.quarter', { year, quarter: part.slice(1) });
-  return new Intl.DateTimeFormat(locale, { year: 'numeric', month: 'long', timeZone: 'UTC' }).format(new Date(`${name}-01`));
+/** Words for a stretch of days: its first and last, so that nobody has to know where a quarter begins. */
+export function spanWords({ from, until }: DaySpan, locale: string): string {
+  return new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' }).formatRange(new Date(from), new Date(until));
+}
+
+/** Words for the tax year that begins in a year of the calendar: the year where it begins in January, else its first and last day. */
+export function taxYearWords(year: number, { taxYearFrom }: Pick<StockBook, 'taxYearFrom'>, locale: string): string {
+  return taxYearFrom === null || taxYearFrom === 1 ? String(year) : spanWords(taxYearOf(year, taxYearFrom), locale);
+}
+
+/** Where the tax years of a book begin, or that nobody stated it. */
+export function taxYearTold({ taxYearFrom }: Pick<StockBook, 'taxYearFrom'>, say: Say, locale: string): string {
+  return taxYearFrom === null ? say('stockBook.taxYear.none') : say('stockBook.taxYear.told', { month: monthName(taxYearFrom, locale) });
+}
+
+/** The name of a month, 1 to 12. */
+export function monthName(month: number, locale: string): string {
+  return new Intl.DateTimeFormat(locale, { month: 'long', timeZone: 'UTC' }).format(new Date(Date.UTC(2000, month - 1)));
 }
 
 /** How a line of the stock book is named in a sentence: its number, or that it has none. */

@@ -30,14 +30,14 @@ describe('the stock book of the demonstration', () => {
     const stock = (await (await bench.send('GET', '/api/shop/stock-book')).json()) as Answer<'getStockBook'>;
     expect(stock.book).toBe('demo');
     expect(stock.lines.map(({ number, marginMinor, taxMinor, gaps }) => [number, marginMinor, taxMinor, ...gaps])).toEqual([[1, 270_000, 43_109], [2, -50_000, 0], [3, null, null, 'sellerAddress']]);
-    expect(stock.totals).toEqual([{ period: '2026-Q1', currency: 'EUR', count: 2, purchaseMinor: 600_000, saleMinor: 820_000, gainMinor: 270_000, lossMinor: 50_000, taxMinor: 43_109 }]);
+    expect(stock.totals).toEqual([{ from: '2026-01-01', until: '2026-03-31', currency: 'EUR', count: 2, purchaseMinor: 600_000, saleMinor: 820_000, gainMinor: 270_000, lossMinor: 50_000, taxMinor: 43_109 }]);
   });
 
   it('comes as CSV, lines and totals, in the units of the API', async () => {
     const lines = await rowsOf('/api/shop/stock-book.csv');
     expect(lines).toHaveLength(4);
     const totals = await rowsOf('/api/shop/stock-book.csv?table=totals&period=year');
-    expect(totals[1]).toEqual(['2026', 'EUR', '2', '600000', '6000.00', '820000', '8200.00', '270000', '2700.00', '50000', '500.00', '43109', '431.09']);
+    expect(totals[1]).toEqual(['2026-01-01', '2026-12-31', 'EUR', '2', '600000', '6000.00', '820000', '8200.00', '270000', '2700.00', '50000', '500.00', '43109', '431.09']);
     expect(await rowsOf('/api/shop/stock-book.csv?which=open')).toHaveLength(2);
   });
 

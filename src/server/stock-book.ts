@@ -1,6 +1,6 @@
 import { type StockRequest, stockBookOf } from '#estimate';
 import type { BenchStore } from '#store';
-import { type StockBook, bookOf, tradeKinds } from '#workshop';
+import { type StockBook, bookOf, stockBookKinds } from '#workshop';
 
 /** What is asked of the stock book, its year as a number. */
 export function stockRequestOf({ year, ...rest }: Omit<StockRequest, 'year'> & { readonly year?: string | undefined }): StockRequest {
@@ -9,7 +9,7 @@ export function stockRequestOf({ year, ...rest }: Omit<StockRequest, 'year'> & {
 
 /** The stock book as asked for. */
 export async function stockBookIn(store: BenchStore, asked: StockRequest): Promise<StockBook> {
-  return stockBookOf((await store.listShopCards({ kinds: tradeKinds })).cards, asked);
+  return stockBookOf((await store.listShopCards({ kinds: stockBookKinds })).cards, asked);
 }
 
 /** The stock book with the newest event of the book it is drawn from. */

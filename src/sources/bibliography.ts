@@ -143,6 +143,7 @@ export const bibliography = {
   'HAMILTON-1792': { title: 'A. Hamilton’s apportionment (1792): whole quotas first, what is left to the largest remainders', access: 'memory' },
   'VATMARG02300': { title: 'HMRC internal manual VATMARG02300, margin schemes: input tax on repairs and parts may be reclaimed, but is not added to the purchase price', access: 'read' },
   'VATMARG07000': { title: 'HMRC internal manual VATMARG07000, margin schemes: exports', access: 'read' },
+  'DMBM530020': { title: 'HMRC internal manual DMBM530020, VAT: stagger groups, the months in which tax quarters end', access: 'read' },
   'GOV-UK-MARGIN': { title: 'gov.uk, VAT margin schemes: worked figures', access: 'second-hand' },
   'VATREC12010': { title: 'HMRC internal manual VATREC12010, with Notice 700 section 17.5: rounding of VAT', access: 'read' },
   'EU-2006-112': { title: 'Council Directive 2006/112/EC, articles 313–318: second-hand goods', access: 'read' },

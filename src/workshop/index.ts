@@ -40,7 +40,7 @@ export { receiptCheckOf } from './receipt-check.ts';
 export type { DeliveredString, ReceiptCheck } from './receipt-check.ts';
 export { stockBookSchema, stockBooks, stockChoices, taxPeriods } from './shop/stock-book.ts';
 export type { StockBook, StockBookName, StockChoice, StockGap, StockLine, StockTotal, TaxPeriod } from './shop/stock-book.ts';
-export { tradeKinds } from './shop/trade.ts';
+export { stockBookKinds, tradeKinds } from './shop/trade.ts';
 export { tradeIssues, withdrawIssues } from './shop/trade-checks.ts';
 export type { StandingTrade } from './shop/trade-checks.ts';
 export { shortOf, stockLevels, sumOfAmounts } from './shop/stock.ts';

@@ -19,6 +19,7 @@ beforeAll(async () => {
   const store = await openStore({ dataDir: file('data'), clock: () => new Date(), newId: randomUUID });
   const { id } = await store.addShopCard('shop', { kind: 'acquisition', number: 1, on: '2031-01-02', priceMinor: 150_000, currency: 'GBP', eligible: true }, 'bench');
   await store.addShopCard('shop', { kind: 'sale', acquisition: id, on: '2031-02-03', priceMinor: 200_000, currency: 'GBP', place: 'GB' }, 'bench');
+  await store.addShopCard('shop', { kind: 'taxYear', fromMonth: 5 }, 'bench');
   await store.close();
 });
 afterAll(() => rm(folder, { recursive: true, force: true }));
@@ -39,12 +40,12 @@ describe('stock-book at the command line', () => {
   it('writes PDF, lines and totals, and says what is missing (GOV-UK-MARGIN: bought 1500, sold 2000, tax 83.33)', async () => {
     const { code, out } = await stockBook('--out', file('book.pdf'), '--json');
     expect(code).toBe(0);
-    expect((JSON.parse(out) as StockBook).totals).toMatchObject([{ period: '2031-Q1', taxMinor: 8333 }]);
+    expect((JSON.parse(out) as StockBook).totals).toMatchObject([{ from: '2031-02-01', until: '2031-04-30', taxMinor: 8333 }]);
     expect((await readFile(file('book.pdf'))).subarray(0, 5).toString()).toBe('%PDF-');
-    const lines = await stockBook('--out', file('book.csv'), '--year', '2031');
+    const lines = await stockBook('--out', file('book.csv'), '--year', '2030');
     expect([lines.code, lines.err]).toEqual([0, expect.stringContaining('1: seller missing; address of the seller missing; description of the piano missing; buyer missing')]);
     expect((await stockBook('--totals', '--out', file('totals.csv'), '--period', 'month')).code).toBe(0);
-    expect(await readFile(file('totals.csv'), 'utf8')).toContain('2031-02,GBP,1,150000,1500.00,200000,2000.00,50000,500.00,0,0.00,8333,83.33');
+    expect(await readFile(file('totals.csv'), 'utf8')).toContain('2031-02-01,2031-02-28,GBP,1,150000,1500.00,200000,2000.00,50000,500.00,0,0.00,8333,83.33');
   });
 
   it('refuses what is no year and no file it can write', async () => {

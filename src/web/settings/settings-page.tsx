@@ -7,6 +7,7 @@ import { WhoFields } from '../people/who-fields.tsx';
 import { ProblemNote } from '../shell/problem-note.tsx';
 import { chooseLanguage } from '../language/choose-language.ts';
 import { type Preferences, setPreferences, usePreferences } from '../theme/preferences.ts';
+import TaxYearPanel from '../stock-book/tax-year-panel.tsx';
 import { Choice } from '../ui/choice.tsx';
 import RatesPanel from '../worth/rates-panel.tsx';
 import './settings.css';
@@ -25,6 +26,7 @@ export function SettingsPage() {
         <WhoFields />
       </section>
       <RatesPanel />
+      <TaxYearPanel />
       <section className="panel" aria-labelledby="settings-look">
         <h2 id="settings-look">{say('settings.look')}</h2>
         <p className="soft">{say('settings.look.device')}</p>

@@ -46,6 +46,7 @@ export const cardFields: Readonly<Record<ShopKind, readonly CardField[]>> = {
   receipt: [],
   hours: [],
   rates: [],
+  taxYear: [],
   ruleFile: [],
   ownRule: [],
   acquisition: traded('bought', [

@@ -39,6 +39,7 @@ export function headOfCard(card: ShopCard, { say, book }: CardTelling): string {
     case 'standard':
     case 'receipt':
     case 'rates':
+    case 'taxYear':
     case 'hours': return say(`shop.kind.${card.kind}`);
     case 'shipment': return parts(say(`papers.action.${card.action}`), piano, card.from === card.to ? card.from : `${card.from} → ${card.to}`);
   }
@@ -63,6 +64,7 @@ export function whenOfCard(card: ShopCard, { say, day, moment }: CardTelling): s
     case 'standard':
     case 'receipt':
     case 'rates':
+    case 'taxYear':
     case 'hours': return '';
     case 'acquisition':
     case 'sale': return card.on === null ? '' : day(card.on);

@@ -1,6 +1,6 @@
-import { bookShown, stockBookOf } from '#estimate';
-import { type StockBook, stockBooks, stockChoices, taxPeriods, tradeKinds } from '#workshop';
-import { useNavigate, useSearch } from '@tanstack/react-router';
+import { bookShown, stockBookOf, taxYearTold, taxYearWords } from '#estimate';
+import { type StockBook, stockBookKinds, stockBooks, stockChoices, taxPeriods } from '#workshop';
+import { Link, useNavigate, useSearch } from '@tanstack/react-router';
 import { useMemo, useState } from 'react';
 import { type Command, useCommands } from '../commands/registry.ts';
 import { useLocale, useSay } from '../language/use-say.ts';
@@ -18,7 +18,7 @@ import './stock-book.css';
 /** The stock book of the shop: every piano bought to be sold, totals by tax period, what is missing. */
 export function StockBookPage() {
   const say = useSay();
-  const { book, error, refetch } = useShopBook({ kinds: tradeKinds });
+  const { book, error, refetch } = useShopBook({ kinds: stockBookKinds });
   return (
     <section className="page stock-book">
       {error !== null && <><h1>{say('stockBook.title')}</h1><ProblemNote problem={error} onRetry={refetch} /></>}
@@ -30,6 +30,7 @@ export function StockBookPage() {
 
 function Shown({ book }: { readonly book: ShopBook }) {
   const say = useSay();
+  const locale = useLocale();
   const search = useSearch({ from: '/stock-book' });
   const [trade, setTrade] = useState<Trade>();
   const stock = useMemo(() => stockBookOf(book.cards, search), [book.cards, search]);
@@ -59,6 +60,7 @@ function Shown({ book }: { readonly book: ShopBook }) {
             <a className="button" href={files.pdf} target="_blank" rel="noreferrer">{say('stockBook.pdf')}</a>
           </span>
         </div>
+        <p className="soft">{taxYearTold(stock, say, locale)} {stock.book === 'shop' && <Link className="no-print" to="/settings" hash="settings-tax-year">{say('stockBook.taxYear.set')}</Link>}</p>
         <TotalsTable stock={stock} />
       </section>
       <section className="panel" aria-labelledby="stock-lines">
@@ -84,14 +86,16 @@ function useFiles({ book, year, which, period }: StockBook) {
 }
 
 /** Which lines are shown, what the totals are drawn up for, and whose book it is where there are two. */
-function Filter({ stock: { year, which, period, book, years }, hasBoth: isAsked }: { readonly stock: StockBook; readonly hasBoth: boolean }) {
+function Filter({ stock, hasBoth: isAsked }: { readonly stock: StockBook; readonly hasBoth: boolean }) {
   const say = useSay();
+  const locale = useLocale();
   const navigate = useNavigate();
   const set = (part: StockSearch): void => { void navigate({ to: '/stock-book', search: (now: StockSearch) => ({ ...now, ...part }), replace: true }); };
+  const { year, which, period, book, years } = stock;
   const shown = year === null || years.includes(year) ? years : [...years, year];
   return (
     <div className="fields no-print">
-      <SelectField label={say('stockBook.years')} value={year === null ? '' : String(year)} options={[{ value: '', label: say('stockBook.years.all') }, ...shown.toReversed().map((one) => ({ value: String(one), label: String(one) }))]} onChange={(one) => { set({ year: one === '' ? undefined : Number(one) }); }} />
+      <SelectField label={say('stockBook.years')} value={year === null ? '' : String(year)} options={[{ value: '', label: say('stockBook.years.all') }, ...shown.toReversed().map((one) => ({ value: String(one), label: taxYearWords(one, stock, locale) }))]} onChange={(one) => { set({ year: one === '' ? undefined : Number(one) }); }} />
       <SelectField label={say('stockBook.which')} value={which} hint={say('stockBook.whichHint')} options={stockChoices.map((value) => ({ value, label: say(`stockBook.which.${value}`) }))} onChange={(one) => { set({ which: one }); }} />
       <SelectField label={say('stockBook.period')} value={period} options={taxPeriods.map((value) => ({ value, label: say(`stockBook.period.${value}`) }))} onChange={(one) => { set({ period: one }); }} />
       {isAsked && <SelectField label={say('stockBook.book')} value={book} options={stockBooks.map((value) => ({ value, label: say(`stockBook.book.${value}`) }))} onChange={(one) => { set({ book: one }); }} />}

@@ -1,4 +1,4 @@
-import { numberName, periodName } from '#estimate';
+import { numberName, spanWords } from '#estimate';
 import type { StockBook } from '#workshop';
 import { useLocale, useSay } from '../language/use-say.ts';
 import { Note } from '../ui/note.tsx';
@@ -19,8 +19,8 @@ export function TotalsTable({ stock: { totals, period, leftOut } }: { readonly s
       {totals.length === 0 ? <p>{say('stockBook.totals.none')}</p> : (
         <ScrollTable label={say('stockBook.totals.table')} corner={say(`stockBook.period.${period}`)} columns={columns}>
           {totals.map((total) => (
-            <tr key={`${total.period} ${total.currency}`} data-period={total.period} data-currency={total.currency}>
-              <th scope="row">{periodName(total.period, say, locale)}</th>
+            <tr key={`${total.from} ${total.currency}`} data-period={total.from} data-currency={total.currency}>
+              <th scope="row">{spanWords(total, locale)}</th>
               <td>{total.count}</td>
               {SUMS.map((sum) => <td key={sum} data-sum={sum}>{amount(total[sum], total.currency)}</td>)}
             </tr>

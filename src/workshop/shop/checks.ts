@@ -17,6 +17,7 @@ export function orderIssues(card: ShopCardGiven): readonly Issue[] {
     case 'stockMove':
     case 'receipt':
     case 'rates':
+    case 'taxYear':
     case 'shipment': return [];
     case 'ruleFile': return [...ruleFileIssues(card.file, 'file'), ...(card.file.issued > shippedRules.issued ? [] : [notNewer(card.file.issued, shippedRules.issued)])];
     case 'ownRule': return ruleIssues(card.rule, 'rule');

@@ -158,7 +158,7 @@ export type ShopKind = keyof typeof shopDrafts;
 type Drafts = typeof shopDrafts;
 
 /** A card as it is written down. */
-export const shopCardDraftSchema = z.discriminatedUnion('kind', [shopDrafts.contact, shopDrafts.enquiry, shopDrafts.ownership, shopDrafts.appointment, shopDrafts.loan, shopDrafts.reminder, shopDrafts.template, shopDrafts.stock, shopDrafts.stockMove, shopDrafts.purchase, shopDrafts.receipt, shopDrafts.hours, shopDrafts.rates, shopDrafts.shipment, shopDrafts.ruleFile, shopDrafts.ownRule, shopDrafts.acquisition, shopDrafts.sale, shopDrafts.standard]);
+export const shopCardDraftSchema = z.discriminatedUnion('kind', [shopDrafts.contact, shopDrafts.enquiry, shopDrafts.ownership, shopDrafts.appointment, shopDrafts.loan, shopDrafts.reminder, shopDrafts.template, shopDrafts.stock, shopDrafts.stockMove, shopDrafts.purchase, shopDrafts.receipt, shopDrafts.hours, shopDrafts.rates, shopDrafts.shipment, shopDrafts.ruleFile, shopDrafts.ownRule, shopDrafts.acquisition, shopDrafts.sale, shopDrafts.taxYear, shopDrafts.standard]);
 export type ShopCardDraft = z.input<typeof shopCardDraftSchema>;
 /** A draft whose defaults are filled in. */
 export type ShopCardGiven = z.output<typeof shopCardDraftSchema>;
@@ -169,7 +169,7 @@ export const shopCardChangeSchema = z.discriminatedUnion('kind', [
   changeOfKind(shopDrafts.appointment), changeOfKind(shopDrafts.loan), changeOfKind(shopDrafts.reminder), changeOfKind(shopDrafts.template),
   changeOfKind(shopDrafts.stock), changeOfKind(shopDrafts.stockMove), changeOfKind(shopDrafts.purchase), changeOfKind(shopDrafts.receipt), changeOfKind(shopDrafts.hours), changeOfKind(shopDrafts.rates),
   changeOfKind(shopDrafts.shipment), changeOfKind(shopDrafts.ruleFile), changeOfKind(shopDrafts.ownRule), changeOfKind(shopDrafts.standard),
-  changeOfKind(shopDrafts.acquisition), changeOfKind(shopDrafts.sale),
+  changeOfKind(shopDrafts.acquisition), changeOfKind(shopDrafts.sale), changeOfKind(shopDrafts.taxYear),
 ]);
 export type ShopCardChange = z.input<typeof shopCardChangeSchema>;
 
@@ -188,7 +188,7 @@ export const shopCardSchema = z.discriminatedUnion('kind', [
   kept(shopDrafts.contact), kept(shopDrafts.enquiry), kept(shopDrafts.ownership), kept(shopDrafts.appointment), kept(shopDrafts.loan), kept(shopDrafts.reminder), kept(shopDrafts.template),
   kept(shopDrafts.stock), kept(shopDrafts.stockMove), kept(shopDrafts.purchase), kept(shopDrafts.receipt), kept(shopDrafts.hours), kept(shopDrafts.rates),
   kept(shopDrafts.shipment), kept(shopDrafts.ruleFile), kept(shopDrafts.ownRule), kept(shopDrafts.standard),
-  kept(shopDrafts.acquisition), kept(shopDrafts.sale),
+  kept(shopDrafts.acquisition), kept(shopDrafts.sale), kept(shopDrafts.taxYear),
 ]);
 export type ShopCard = z.output<typeof shopCardSchema>;
 export type CardOf<K extends ShopKind> = Extract<ShopCard, { readonly kind: K }>;

@@ -12,7 +12,7 @@ export type StockGap = (typeof stockGaps)[number];
 /** Which lines are looked at. */
 export const stockChoices = ['all', 'open', 'sold'] as const;
 export type StockChoice = (typeof stockChoices)[number];
-/** What totals are drawn up for, by the calendar. */
+/** What totals are drawn up for; quarters and years count from the month the shop’s tax year begins in. */
 export const taxPeriods = ['month', 'quarter', 'year'] as const;
 export type TaxPeriod = (typeof taxPeriods)[number];
 /** Whose stock book: the shop's own, or the invented one of the demonstration. They are never mixed. */
@@ -47,8 +47,8 @@ export type StockLine = z.output<typeof stockLineSchema>;
 
 /** What was sold under the margin scheme within one tax period, in one currency. A loss lessens no other margin. */
 export const stockTotalSchema = z.strictObject({
-  /** `2031`, `2031-05` or `2031-Q2`. */
-  period: z.string(), currency: z.string(), count: z.number().int(),
+  /** First and last day of the period. */
+  from: z.string(), until: z.string(), currency: z.string(), count: z.number().int(),
   purchaseMinor: minor, saleMinor: minor, gainMinor: minor, lossMinor: minor, taxMinor: minor,
 });
 export type StockTotal = z.output<typeof stockTotalSchema>;
@@ -56,12 +56,14 @@ export type StockTotal = z.output<typeof stockTotalSchema>;
 /** The stock book as it is shown. */
 export const stockBookSchema = z.strictObject({
   book: z.enum(stockBooks), year: z.number().int().nullable(), which: z.enum(stockChoices), period: z.enum(taxPeriods),
+  /** Month the tax years of its shop begin in; null where nobody stated it: then they go by the calendar. */
+  taxYearFrom: z.number().int().nullable(),
   lines: z.array(stockLineSchema), totals: z.array(stockTotalSchema),
   /** Numbers of those sold under the margin scheme that are in no total, since something is missing; null for a sale without its purchase. */
   leftOut: z.array(z.number().int().nullable()),
   /** Numbers within the run that no purchase has. */
   missingNumbers: z.array(z.number().int()),
-  /** Years something was bought or sold in. */
+  /** Tax years something was bought or sold in, each by the year of the calendar it begins in. */
   years: z.array(z.number().int()),
 });
 export type StockBook = z.output<typeof stockBookSchema>;

@@ -36,7 +36,11 @@ export const tradeDrafts = {
     ratePct: z.number().min(0).max(100).nullable().default(null),
     rounding: z.enum(roundings).default('half-up'),
   }),
+  /** Where the tax years of the shop begin, and so its quarters; the newest is the one in use. */
+  taxYear: z.strictObject({ kind: z.literal('taxYear'), fromMonth: z.number().int().min(1).max(12), details: z.strictObject({ words: words(4000) }).default({ words: '' }) }),
 } as const;
 
 /** Kinds of cards a stock book is kept from. */
 export const tradeKinds = ['acquisition', 'sale'] as const satisfies readonly (keyof typeof tradeDrafts)[];
+/** The same with what its tax periods go by. */
+export const stockBookKinds = [...tradeKinds, 'taxYear'] as const;

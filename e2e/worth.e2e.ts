@@ -82,6 +82,24 @@ describe('the worth of a piano', () => {
     }
     await page.context().close();
   });
+
+  it('opens every sum of a way to its lines or steps, to the last unit', async () => {
+    const page = await desk.open(`/pianos/${desk.demo}/worth`);
+    const digits = (text: string): string => text.replaceAll(/\D/gu, '');
+    for (const [row, formula] of [['Work', 'h = p·(a + 4m + b)/6'], ['Parts', 'amount = quantity·price'], ['Work of others', 'amount = quantity·price'], ['For doubt', 'doubt = direct·c/100'], ['Tax', 'tax: ordinary'], ['Total', 'total = instrument']] as const) {
+      const figure = page.getByRole('row').filter({ has: page.getByRole('rowheader', { name: row, exact: true }) }).getByTitle('How this figure was made').first();
+      // Hours added for doubt stand behind the amount.
+      const shown = digits((await figure.innerText()).replace(/\(.*\)/u, ''));
+      await figure.press('Enter');
+      const panel = page.getByRole('dialog');
+      await panel.getByText(formula, { exact: false }).first().waitFor();
+      expect([row, digits(await panel.locator('tr.field-rows-strong > td').innerText())]).toEqual([row, shown]);
+      await page.keyboard.press('Escape');
+      await panel.waitFor({ state: 'detached' });
+    }
+    await expectAccessible(page);
+    await page.context().close();
+  });
 });
 
 it('complains of nothing on the console', () => {

@@ -43,7 +43,7 @@ import {
   pushInfluenceOperation,
   pushTestOperation,
 } from '#belly';
-import { breakEvenSaleOperation, marginVatOperation, restoreDecisionOperation, stagePaymentsOperation, threePointHoursOperation } from '#estimate';
+import { breakEvenSaleOperation, itemCostOperation, jobPriceOperation, marginVatOperation, restoreDecisionOperation, stagePaymentsOperation, threePointHoursOperation, workCostOperation } from '#estimate';
 import type { AnyOperation } from '#operation';
 import { recordingLevelOperation } from '#recording';
 import {
@@ -139,6 +139,9 @@ export const operations: readonly AnyOperation[] = [
   toneOutliersOperation,
   toneCompareOperation,
   threePointHoursOperation,
+  workCostOperation,
+  itemCostOperation,
+  jobPriceOperation,
   restoreDecisionOperation,
   breakEvenSaleOperation,
   marginVatOperation,

@@ -1,9 +1,10 @@
+import { runOperation } from '#operation';
 import { mustBe } from '#result';
 import { createSay } from '#text';
 import { type Estimate, type EstimateDraft, type Quote, answerIssues, estimateIssues, estimateSchema, sendIssues } from '#workshop';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { decisionOf, estimateFiguresOf, estimateTable, learntHoursOf, offerOf, quoteFiguresOf, quoteTable } from './index.ts';
+import { decisionOf, estimateFiguresOf, estimateTable, itemCostOperation, jobPriceAsked, jobPriceOperation, learntHoursOf, linesOfWay, offerOf, quoteFiguresOf, quoteTable, workCostOperation } from './index.ts';
 
 const DRAFT: EstimateDraft = {
   currency: 'EUR', rateMinor: 6000, overheadPct: 10, contingency: { kind: 'pct', pct: 5 }, pricing: { kind: 'markup', pct: 20 }, tax: { regime: 'ordinary', ratePct: 19 },
@@ -50,6 +51,29 @@ describe('an estimate in money', () => {
       expect(offer.lines.reduce((sum, { amountMinor }) => sum + amountMinor, 0)).toBe(f.costMinor === 0 ? 0 : f.netMinor);
       if (f.costMinor > 0) expect(quoteFiguresOf(quoteOf(estimate)).totalMinor).toBe(f.totalMinor);
     }), { numRuns: 60 });
+  });
+
+  it('opens every sum to operations that give it to the last unit, from the estimate as stated', () => {
+    fc.assert(fc.property(fc.constantFrom('half-up', 'half-even', 'down'), fc.constantFrom('none', 'pct', 'p80', 'p90'), fc.constantFrom('ordinary', 'margin', 'export'), fc.integer({ min: 0, max: 99_999 }), fc.double({ min: 0.01, max: 99, noNaN: true }), (rounding, kind, regime, rateMinor, pct) => {
+      const estimate = estimateOf({ rounding, rateMinor, contingency: { kind, pct }, overheadPct: pct, pricing: { kind: 'margin', pct: pct / 2 }, tax: { regime, ratePct: 19 }, owner: 'shop', purchaseMinor: 850_000 });
+      const f = figuresOf(estimate);
+      const [currency, way] = [estimate.currency, { id: 'full' }];
+      const work = mustBe(runOperation(workCostOperation, { tasks: linesOfWay(estimate, way, 'labour').map(({ words: name, low, likely, high, chancePct }) => ({ name, low, likely, high, chancePct, rateMinor })), currency, rounding }));
+      expect(work.sumMinor).toBe(f.labourMinor);
+      expect(work.amounts.map(({ amountMinor }) => amountMinor)).toEqual(f.lines.slice(0, 2).map(({ costMinor }) => costMinor));
+      expect(work.amounts.every(({ exactMinor, amountMinor }) => Math.abs(exactMinor - amountMinor) < 1)).toBe(true);
+      const items = linesOfWay(estimate, way, 'part').map(({ quantity, priceMinor }) => ({ quantity, priceMinor }));
+      expect(mustBe(runOperation(itemCostOperation, { items, currency, rounding })).sumMinor).toBe(f.partsMinor);
+      const price = mustBe(runOperation(jobPriceOperation, { ...jobPriceAsked(estimate, { labourMinor: f.labourMinor, partsMinor: f.partsMinor, outsideMinor: f.outsideMinor }, f.hours), currency }));
+      for (const name of ['contingencyMinor', 'overheadMinor', 'costMinor', 'profitMinor', 'netMinor', 'taxMinor', 'totalMinor'] as const) expect([name, price[name]]).toEqual([name, f[name]]);
+      expect(price.addedH).toBe(f.contingencyH);
+    }), { numRuns: 25 });
+  });
+
+  it('tells the sums of no lines as nought, and refuses a margin of the whole price', () => {
+    expect(mustBe(runOperation(itemCostOperation, { items: [], currency: 'EUR' }))).toEqual({ amounts: [], sumMinor: 0 });
+    expect(runOperation(jobPriceOperation, { labourMinor: 1, partsMinor: 0, outsideMinor: 0, overheadPct: 0, pricing: 'margin', pricingPct: 100, regime: 'none', currency: 'EUR' })).toMatchObject({ ok: false, issues: [{ path: 'pricingPct', given: 100 }] });
+    expect(runOperation(workCostOperation, { tasks: [{ low: 3, likely: 2, high: 5, rateMinor: 1 }], currency: 'EUR' })).toMatchObject({ ok: false, issues: [{ path: 'tasks[0].likely' }] });
   });
 
   it('takes doubt from the hours: what lies between mean and P80, at the rate', () => {

@@ -1,15 +1,17 @@
-import { type Currency, type Fraction, type Rounding, currencyOf, fractionOf, minorFrom, percentAsFraction, productOf, roundFraction, scaled, sumMinor, taxOnNet, totalOf } from '#money';
+import { type Currency, type Fraction, currencyOf, minorFrom, roundFraction, sumMinor } from '#money';
 import { type Result, all, andThen, map } from '#result';
-import type { Alternative, Estimate, EstimateLine, LabourLine } from '#workshop';
+import type { Alternative, Estimate, EstimateLine } from '#workshop';
 import { type HoursAnswer, type HoursQuestion, simulateHours } from './hours/simulate.ts';
+import { jobPriceAsked, jobPriceOf } from './job-price.ts';
+import { expectedHoursOf, itemCostOf, numberOf, workCostOf } from './line-cost.ts';
 
 /** How often the hours of an estimate are drawn, and from which seed: the same estimate gives the same figures everywhere. */
 const DRAWING = { runs: 10_000, seed: 1 } as const;
 
 /** What the hours of an alternative are drawn from; absent where it holds no work. */
-export function hoursAsked({ lines, correlation }: Estimate, { id }: Pick<Alternative, 'id'>): HoursQuestion | undefined {
-  const tasks = lines.flatMap((line) => (line.kind === 'labour' && line.ways.includes(id) ? [{ low: line.low, likely: line.likely, high: line.high, chancePct: line.chancePct }] : []));
-  return tasks.length === 0 ? undefined : { tasks, correlation, ...DRAWING };
+export function hoursAsked(estimate: Estimate, way: Pick<Alternative, 'id'>): HoursQuestion | undefined {
+  const tasks = linesOfWay(estimate, way, 'labour').map(({ low, likely, high, chancePct }) => ({ low, likely, high, chancePct }));
+  return tasks.length === 0 ? undefined : { tasks, correlation: estimate.correlation, ...DRAWING };
 }
 
 /** One line of an alternative with what it costs. */
@@ -45,78 +47,38 @@ export interface EstimateFigures {
   readonly longestLeadDays: number | null;
 }
 
+/** What of an estimate belongs to a way. */
+export function linesOfWay<K extends EstimateLine['kind']>({ lines }: Estimate, { id }: Pick<Alternative, 'id'>, kind: K): readonly Extract<EstimateLine, { readonly kind: K }>[] {
+  return lines.filter((line): line is Extract<EstimateLine, { readonly kind: K }> => line.kind === kind && line.ways.includes(id));
+}
+
 /**
  * One alternative of an estimate in money: lines, doubt, overhead, price, tax. Each figure is rounded once by the rounding of the estimate;
- * sums are exact sums of rounded figures. Price = cost·(1 + markup) or cost/(1 − margin).
- * Refused where an amount is too large to be held.
+ * sums are exact sums of rounded figures. Refused where an amount is too large to be held.
  */
 export function estimateFiguresOf(estimate: Estimate, { id }: Pick<Alternative, 'id'>): Result<EstimateFigures> {
-  const lines = estimate.lines.flatMap((line, index) => (line.ways.includes(id) ? [{ line, path: `lines[${String(index)}]`, cost: costOf(line, estimate) }] : []));
+  const lines = estimate.lines.flatMap((line, index) => (line.ways.includes(id) ? [{ line, path: `lines[${String(index)}]`, cost: roundFraction(costOf(line, estimate), estimate.rounding) }] : []));
   const asked = hoursAsked(estimate, { id });
   const hours = asked === undefined ? undefined : simulateHours(asked);
   const sumOf = (kind: EstimateLine['kind']): bigint => sumMinor(lines.flatMap(({ line, cost }) => (line.kind === kind ? [cost] : [])));
-  const direct = sumMinor(lines.map(({ cost }) => cost));
-  const doubt = contingencyOf(estimate, direct, hours);
-  const amounts = amountsOf(estimate, { labourMinor: sumOf('labour'), partsMinor: sumOf('part'), outsideMinor: sumOf('outside') }, doubt.cost);
-  const held = andThen(all(lines.map(({ cost, path }) => minorFrom(cost, path))), () => all(Object.entries(amounts).map(([name, each]) => minorFrom(each, name))));
-  return map(held, () => ({
-    ...(Object.fromEntries(Object.entries(amounts).map(([name, each]) => [name, Number(each)])) as { readonly [N in keyof typeof amounts]: number }),
-    currency: currencyOf(estimate.currency) ?? (estimate.currency as Currency),
-    lines: lines.map(({ line, cost }) => ({ line, expectedH: line.kind === 'labour' ? numberOf(expectedHoursOf(line)) : 0, costMinor: Number(cost) })),
-    contingencyH: doubt.hours,
-    ...(hours === undefined ? {} : { hours }),
-    expectedH: hours?.exactMeanH ?? 0,
-    longestLeadDays: longestOf(lines.map(({ line }) => line)),
-  }));
+  const sums = { labourMinor: sumOf('labour'), partsMinor: sumOf('part'), outsideMinor: sumOf('outside') };
+  const held = andThen(all(lines.map(({ cost, path }) => minorFrom(cost, path))), () => all(Object.entries(sums).map(([name, sum]) => minorFrom(sum, name))));
+  return andThen(held, ([labourMinor = 0, partsMinor = 0, outsideMinor = 0]) => {
+    const direct = { labourMinor, partsMinor, outsideMinor };
+    return map(jobPriceOf(jobPriceAsked(estimate, direct, hours)), ({ addedH, contingencyMinor, overheadMinor, costMinor, profitMinor, netMinor, taxMinor, totalMinor }) => ({
+      ...direct, contingencyMinor, overheadMinor, costMinor, profitMinor, netMinor, taxMinor, totalMinor, contingencyH: addedH,
+      currency: currencyOf(estimate.currency) ?? (estimate.currency as Currency),
+      lines: lines.map(({ line, cost }) => ({ line, expectedH: line.kind === 'labour' ? numberOf(expectedHoursOf(line)) : 0, costMinor: Number(cost) })),
+      ...(hours === undefined ? {} : { hours }),
+      expectedH: hours?.exactMeanH ?? 0,
+      longestLeadDays: longestOf(lines.map(({ line }) => line)),
+    }));
+  });
 }
 
-interface Direct {
-  readonly labourMinor: bigint;
-  readonly partsMinor: bigint;
-  readonly outsideMinor: bigint;
-}
-
-/** From the direct cost to the total: doubt, overhead, price, tax, each rounded once. */
-function amountsOf(estimate: Estimate, direct: Direct, contingencyMinor: bigint) {
-  const before = direct.labourMinor + direct.partsMinor + direct.outsideMinor + contingencyMinor;
-  const overheadMinor = scaled(before, estimate.rounding, percentAsFraction(estimate.overheadPct));
-  const costMinor = before + overheadMinor;
-  const netMinor = priceOf(costMinor, estimate);
-  const instrument = estimate.owner === 'shop' ? BigInt(estimate.purchaseMinor ?? 0) : 0n;
-  const taxMinor = taxOf(estimate, netMinor, instrument);
-  return { ...direct, contingencyMinor, overheadMinor, costMinor, profitMinor: netMinor - costMinor, netMinor, taxMinor, totalMinor: instrument + netMinor + taxMinor };
-}
-
-/** Hours to be expected of a line: (a + 4m + b)/6, times its chance; exact. @source PERT-1959 */
-function expectedHoursOf({ low, likely, high, chancePct }: LabourLine): Fraction {
-  return productOf(totalOf(fractionOf(low), productOf(fractionOf(4), fractionOf(likely)), fractionOf(high)), { top: 1n, bottom: 6n }, percentAsFraction(chancePct));
-}
-
-const numberOf = ({ top, bottom }: Fraction): number => Number(top) / Number(bottom);
-
-function costOf(line: EstimateLine, { rateMinor, rounding }: Estimate): bigint {
-  if (line.kind === 'labour') return scaled(line.rateMinor ?? rateMinor, rounding, expectedHoursOf(line));
-  return line.kind === 'part' ? scaled(line.priceMinor, rounding, fractionOf(line.quantity)) : BigInt(line.priceMinor);
-}
-
-/** What is added for doubt: a share of the direct cost, or the hours up to a quantile of the runs, to a hundredth upwards, at the rate of the estimate. */
-function contingencyOf({ contingency: { kind, pct }, rateMinor, rounding }: Estimate, direct: bigint, hours: HoursAnswer | undefined): { readonly hours: number; readonly cost: bigint } {
-  if (kind === 'none' || (kind !== 'pct' && hours === undefined)) return { hours: 0, cost: 0n };
-  if (kind === 'pct' || hours === undefined) return { hours: 0, cost: scaled(direct, rounding, percentAsFraction(pct)) };
-  const up = Math.max(0, (kind === 'p80' ? hours.p80H : hours.p90H) - hours.exactMeanH);
-  const added = Math.ceil(up * 100) / 100;
-  return { hours: added, cost: scaled(rateMinor, rounding, fractionOf(added)) };
-}
-
-function priceOf(cost: bigint, { pricing: { kind, pct }, rounding }: Estimate): bigint {
-  const { top, bottom } = percentAsFraction(pct);
-  return roundFraction(kind === 'markup' ? { top: cost * (bottom + top), bottom } : { top: cost * bottom, bottom: bottom - top }, rounding);
-}
-
-/** Ordinary tax falls on the whole price before tax; under a margin scheme on what the price adds to the purchase. @source EU-2006-112 art. 315; VATMARG02300 */
-function taxOf({ tax: { regime, ratePct }, rounding }: { readonly tax: Estimate['tax']; readonly rounding: Rounding }, net: bigint, instrument: bigint): bigint {
-  if (regime === 'export' || regime === 'none') return 0n;
-  return taxOnNet(regime === 'ordinary' ? instrument + net : net, ratePct, rounding);
+function costOf(line: EstimateLine, { rateMinor }: Estimate): Fraction {
+  if (line.kind === 'labour') return workCostOf({ ...line, rateMinor: line.rateMinor ?? rateMinor });
+  return itemCostOf({ priceMinor: line.priceMinor, quantity: line.kind === 'part' ? line.quantity : 1 });
 }
 
 function longestOf(lines: readonly EstimateLine[]): number | null {

@@ -1,6 +1,7 @@
 import { taxInGross, taxOnMargin } from '#money';
 import { type PublishedFigure, exactly, figuresFrom } from '#sources';
 import { shopCardSchema } from '#workshop';
+import { type JobPrice, jobPriceOf } from './job-price.ts';
 import { stockBookOf } from './stock-book.ts';
 import { taxPeriodOf } from './tax-period.ts';
 
@@ -13,6 +14,10 @@ const booked = (purchaseMinor: number, saleMinor: number) => (): number => {
     { kind: 'sale', id: 's', ...kept, acquisition: 'a', on: '2025-02-03', place: 'GB', priceMinor: saleMinor },
   ].map((card) => shopCardSchema.parse(card));
   return (stockBookOf(cards).totals[0]?.taxMinor ?? NaN) / 100;
+};
+const priced = (name: keyof JobPrice): number => {
+  const price = jobPriceOf({ labourMinor: 264_400, partsMinor: 21_898, outsideMinor: 68_000, contingencyPct: 5, overheadPct: 10, pricing: 'markup', pricingPct: 20, purchaseMinor: 0, regime: 'ordinary', ratePct: 19, rounding: 'half-up' });
+  return price.ok ? price.value[name] / 100 : NaN;
 };
 const left = (tax: number) => 32_000 - 8500 - 7000 - tax;
 /** The month the quarter of a day ends in, where tax years begin in a month. */
@@ -35,4 +40,8 @@ export const publishedMoneyFigures: readonly PublishedFigure[] = [
     ['left with the margin scheme, GBP', 'no part of the restoration in the purchase price', 12_583.33, () => left(margin(850_000, 3_200_000)())],
     ['left with ordinary tax, GBP', 'tax on the whole price', 11_166.67, () => Math.round(100 * left(Number(taxInGross(3_200_000, 20, 'half-up')) / 100)) / 100],
     ['left with no tax, GBP', 'as for an export', 16_500, () => left(0)]),
+  // 3542.98 · 5 % = 177.149; 3720.13 · 10 % = 372.013; 4092.14 · 1.2 = 4910.568; · 19 % = 933.0083, worked by hand
+  ...figuresFrom('OWN', 'work 2644.00, parts 218.98, work of others 680.00, 5 % doubt, 10 % overhead, 20 % on top, 19 % tax, worked by hand', toTheUnit,
+    ...([['added for doubt', 177.15, 'contingencyMinor'], ['overhead', 372.01, 'overheadMinor'], ['cost', 4092.14, 'costMinor'], ['price before tax', 4910.57, 'netMinor'], ['tax', 933.01, 'taxMinor'], ['total', 5843.58, 'totalMinor']] as const)
+      .map(([what, expected, name]) => [`${what}, EUR`, 'each step rounded once', expected, (): number => priced(name)] as const)),
 ];

@@ -9,16 +9,19 @@ const LONGEST_H = 100_000;
 const MOST_DRAWS = 50_000_000;
 const hours = (describe: string) => field.number({ min: 0, max: LONGEST_H, describe });
 
+/** The three points of a task, and its chance. */
+export const threePoints = {
+  low: hours('Hours when all goes well'),
+  likely: hours('Hours most likely'),
+  high: hours('Hours when it goes badly'),
+  chancePct: field.percent({ min: 0, max: 100, describe: 'How likely the task comes up at all, as for hidden damage' }).default(100 as never),
+};
+
 /** Hours of a job from three points a task. */
 export const threePointHoursOperation = defineOperation({
   name: 'three-point-hours',
   input: z.strictObject({
-    tasks: z.array(z.strictObject({
-      low: hours('Hours when all goes well'),
-      likely: hours('Hours most likely'),
-      high: hours('Hours when it goes badly'),
-      chancePct: field.percent({ min: 0, max: 100, describe: 'How likely the task comes up at all, as for hidden damage' }).default(100 as never),
-    })).min(1).max(1000),
+    tasks: z.array(z.strictObject(threePoints)).min(1).max(1000),
     correlation: field.number({ min: 0, max: 1, describe: 'How far tasks run over together: 0 each for itself, 1 all alike' }).default(0.3),
     runs: field.count({ min: 1, max: 1_000_000, describe: 'How often the job is drawn' }).default(10_000),
     seed: field.count({ min: 0, max: 4_294_967_295, describe: 'The same seed gives the same figures' }).default(1),
@@ -47,7 +50,8 @@ export const threePointHoursOperation = defineOperation({
   },
 });
 
-function orderIssues({ low, likely, high }: HoursTask, index: number): readonly Issue[] {
+/** Refuses points that do not rise. */
+export function orderIssues({ low, likely, high }: Pick<HoursTask, 'low' | 'likely' | 'high'>, index: number): readonly Issue[] {
   const path = `tasks[${String(index)}]`;
   if (likely < low) return [{ code: 'order', path: `${path}.likely`, given: likely, allowed: `${String(low)} or more, the low hours`, params: { reason: 'hours', min: low } }];
   if (high < likely) return [{ code: 'order', path: `${path}.high`, given: high, allowed: `${String(likely)} or more, the likely hours`, params: { reason: 'hours', min: likely } }];

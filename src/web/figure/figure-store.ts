@@ -2,7 +2,7 @@ import type { Reading } from '#instrument';
 import { useSyncExternalStore } from 'react';
 
 /** How an input came about that is no reading by itself; words under `shell.figure.origin.<name>`. */
-export const originHows = ['intent', 'step', 'uncertainty', 'leverArms', 'neighbours', 'usualFriction', 'estimated', 'minutes', 'prices', 'noSpring', 'balance', 'missed', 'unmeasured', 'pitch', 'lengthBetween', 'stringTerms', 'assumedMetal', 'shopWire', 'tried', 'plan', 'bareFront', 'plannedTouch', 'leadRules', 'actionTerms', 'damperOff', 'sectionRatio', 'hammerCurve', 'hammerSmoothed', 'newTop', 'lessLeads', 'lessShank', 'ofString', 'stiffBetween', 'ofRecording', 'ofBearing', 'shortShare', 'ofLadders', 'ownLine', 'movedToLevel', 'asStruck', 'paperRecord'] as const;
+export const originHows = ['intent', 'step', 'uncertainty', 'leverArms', 'neighbours', 'usualFriction', 'estimated', 'minutes', 'prices', 'noSpring', 'balance', 'missed', 'unmeasured', 'pitch', 'lengthBetween', 'stringTerms', 'assumedMetal', 'shopWire', 'tried', 'plan', 'bareFront', 'plannedTouch', 'leadRules', 'actionTerms', 'damperOff', 'sectionRatio', 'hammerCurve', 'hammerSmoothed', 'newTop', 'lessLeads', 'lessShank', 'ofString', 'stiffBetween', 'ofRecording', 'ofBearing', 'shortShare', 'ofLadders', 'ownLine', 'movedToLevel', 'asStruck', 'paperRecord', 'ofEstimate', 'waySum'] as const;
 
 /** Where one input of a figure came from: readings, several where they were averaged, and how they were turned into it where they are not it. */
 export interface Origin {

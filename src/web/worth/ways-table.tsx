@@ -5,7 +5,7 @@ import { OpenFigure } from '../figure/figure.tsx';
 import { useFigures, useSay } from '../language/use-say.ts';
 import { ScrollTable } from '../ui/scroll-table.tsx';
 import { useMoney } from './use-worth.ts';
-import { hoursStory } from './worth-stories.ts';
+import { hoursStory, sumStory } from './worth-stories.ts';
 
 const QUANTILES = ['p50', 'p80', 'p90'] as const;
 
@@ -25,7 +25,7 @@ export function WaysTable({ estimate, ways }: { readonly estimate: Estimate; rea
     ['lead', say('worth.lead'), ({ figures }) => (figures.longestLeadDays === null ? '–' : say('worth.days', { count: figures.longestLeadDays }))],
     ...estimateSums.flatMap((sum) => [
       ...(sum === 'taxMinor' && isShop ? [['instrument', say('worth.sum.instrument'), () => money(estimate.purchaseMinor ?? 0)] as const] : []),
-      [sum, say(`worth.sum.${sum}`), ({ figures }: DecidedWay) => `${money(figures[sum])}${sum === 'contingencyMinor' && figures.contingencyH > 0 ? ` (${figure(figures.contingencyH, 2)}\u00A0h)` : ''}`] as const,
+      [sum, say(`worth.sum.${sum}`), (way: DecidedWay, title: string) => <OpenFigure story={() => sumStory(title, estimate, way, sum)}>{`${money(way.figures[sum])}${sum === 'contingencyMinor' && way.figures.contingencyH > 0 ? ` (${figure(way.figures.contingencyH, 2)}\u00A0h)` : ''}`}</OpenFigure>] as const,
     ]),
   ];
   return (

@@ -1,3 +1,5 @@
+import { readFile } from 'node:fs/promises';
+import type { Locator } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { expectAccessible, expectNoSidewaysScroll } from './support/accessible.ts';
 import { fileDesk } from './support/desk.ts';
@@ -11,7 +13,7 @@ let piano = '';
 const tablet = { viewport: { width: 1024, height: 768 } } as const;
 const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, colorScheme: 'dark' } as const;
 
-interface Card { readonly kind: string; readonly id: string; readonly startedAt?: string; readonly stoppedAt?: string | null; readonly amount?: number; readonly name?: string; readonly status?: string; readonly details: { readonly name?: string } | null }
+interface Card { readonly kind: string; readonly id: string; readonly startedAt?: string; readonly startsAt?: string; readonly stoppedAt?: string | null; readonly amount?: number; readonly name?: string; readonly status?: string; readonly after?: object | null; readonly details: { readonly name?: string } | null }
 const cardsOf = async (kind: string): Promise<readonly Card[]> => (await desk.call<{ cards: readonly Card[] }>('GET', '/api/shop')).cards.filter((card) => card.kind === kind);
 
 describe('the bench', () => {
@@ -111,7 +113,83 @@ describe('people', () => {
     await expect.poll(async () => (await cardsOf('contact')).map(({ details }) => details)).toEqual([null]);
     await page.context().close();
   });
+
+  it('take a piano on trial and bring it back, by keyboard: its condition before and after, what changed told', async () => {
+    const page = await desk.open(`/people?person=${await somebody('Borrower, invented')}`, tablet);
+    await page.getByRole('button', { name: 'Lend a piano' }).press('Enter');
+    const dialog = page.getByRole('dialog');
+    await choose(dialog.getByLabel('Piano', { exact: true }), 'Bench piano');
+    await dialog.getByLabel('From').fill('2031-03-01');
+    await lookOver(dialog, 'before', '2031-03-01', 'Good', 'no scratch');
+    await expectAccessible(page);
+    await page.getByRole('button', { name: 'Save', exact: true }).press('Enter');
+    await dialog.waitFor({ state: 'detached' });
+    const loans = page.getByRole('region', { name: 'Loans for trial' });
+    await loans.getByRole('button', { name: /^Correct/u }).press('Enter');
+    await dialog.getByLabel('Came back on').fill('2031-03-20');
+    await lookOver(dialog, 'after', '2031-02-01', 'Marked', 'scratch on the left');
+    await page.getByRole('button', { name: 'Save', exact: true }).press('Enter');
+    await dialog.locator('.field-error').first().waitFor();
+    expect((await cardsOf('loan'))[0]?.after).toBeNull();
+    await dialog.locator('details').filter({ hasText: 'Condition after' }).getByLabel('Looked over on').fill('2031-03-20');
+    await page.getByRole('button', { name: 'Save', exact: true }).press('Enter');
+    await dialog.waitFor({ state: 'detached' });
+    const row = page.getByRole('region', { name: 'Condition before and after' }).getByRole('row', { name: /^Case and legs/u });
+    expect((await row.innerText()).replaceAll(/\s+/gu, ' ')).toBe('Case and legs Good: no scratch Marked: scratch on the left ⚠ Changed while it was away');
+    await expectAccessible(page);
+    await expectNoSidewaysScroll(page);
+    await page.context().close();
+  });
+
+  it('come to a viewing, arranged by keyboard, which the calendar feed and its file hold', async () => {
+    const page = await desk.open(`/people?person=${await somebody('Visitor, invented')}`, phone);
+    await page.getByRole('button', { name: 'Arrange a visit' }).press('Enter');
+    const dialog = page.getByRole('dialog');
+    await choose(dialog.getByLabel('For', { exact: true }), 'Viewing');
+    await choose(dialog.getByLabel('Where', { exact: true }), 'At the shop');
+    await dialog.getByLabel('Minutes').fill('45');
+    await page.getByRole('button', { name: 'Save', exact: true }).press('Enter');
+    await dialog.locator('.field-error').first().waitFor();
+    await dialog.getByLabel('Begins').fill('2099-05-02T14:00');
+    await expectAccessible(page);
+    await page.getByRole('button', { name: 'Save', exact: true }).press('Enter');
+    await dialog.waitFor({ state: 'detached' });
+    await page.getByRole('link', { name: 'All people' }).press('Enter');
+    await page.getByRole('link', { name: /Visitor, invented · Viewing/u }).waitFor();
+    const file = page.getByRole('link', { name: 'Take the calendar file (.ics)' });
+    const address = await file.getAttribute('href') ?? '';
+    await page.getByText(address).waitFor();
+    const [download] = await Promise.all([page.waitForEvent('download'), file.press('Enter')]);
+    expect(download.suggestedFilename()).toBe('wrestplank.ics');
+    const feed = await fetch(address);
+    expect(feed.headers.get('content-type')).toContain('text/calendar');
+    const begins = new Date((await cardsOf('appointment'))[0]?.startsAt ?? '').toISOString().replaceAll(/[-:]|\.\d+/gu, '');
+    for (const held of [await feed.text(), await readFile(await download.path(), 'utf8')]) expect(held).toMatch(new RegExp(`BEGIN:VEVENT[\\s\\S]*DTSTART:${begins}[\\s\\S]*END:VEVENT`, 'u'));
+    await expectAccessible(page);
+    await expectNoSidewaysScroll(page);
+    await page.context().close();
+  });
 });
+
+async function somebody(name: string): Promise<string> {
+  return (await desk.call<{ id: string }>('POST', '/api/shop/cards', { kind: 'contact', roles: ['customer'], details: { name } })).id;
+}
+
+/** Chooses from a closed list by the letters it begins with. */
+async function choose(list: Locator, letters: string): Promise<void> {
+  await list.focus();
+  await list.page().keyboard.type(letters);
+  expect(await list.locator('option:checked').textContent()).toContain(letters);
+}
+
+/** Fills in a condition sheet: its day, and how the case was found. */
+async function lookOver(dialog: Locator, side: 'before' | 'after', on: string, grade: string, words: string): Promise<void> {
+  const sheet = dialog.locator('details').filter({ hasText: `Condition ${side}` });
+  if (!(await sheet.evaluate((details) => (details as HTMLDetailsElement).open))) await sheet.locator('summary').press('Enter');
+  await sheet.getByLabel('Looked over on').fill(on);
+  await choose(sheet.getByRole('combobox', { name: 'Case and legs' }), grade);
+  await sheet.getByLabel('Case and legs: what is to be seen').fill(words);
+}
 
 describe('the survey of a piano', () => {
   it('asks what the shop wants asked: points reworded, moved, added and left out by keyboard, the focus going along', async () => {

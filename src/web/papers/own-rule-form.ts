@@ -1,4 +1,4 @@
-import { type AskedFact, type Condition, type PaperRule, askedFacts, deeds, factKindOf, jurisdictions, materialGroups, paperOutcomes, wordsHeld } from '#law';
+import { type Condition, type PaperRule, askedFacts, deeds, factKindOf, jurisdictions, materialGroups, paperOutcomes, wordsHeld } from '#law';
 import { type Issue, type Result, ok, refuse } from '#result';
 import type { ShopCardDraft } from '#workshop';
 import { figureReader, shownFigure } from '../action/terms/typed-figures.ts';

@@ -28,7 +28,7 @@ function bandOf(material: SheetMaterial): { readonly low: string; readonly high:
 
 function airBlocks(outlook: AirOutlook, material: SheetMaterial): readonly Block[] {
   const { say, locale, care = NO_CARE } = material;
-  const { fromHour, toHour, watch } = outlook;
+  const { fromHour, toHour, watch, usual: [low, high] } = outlook;
   const said = { from: dayOf(dayOfHour(fromHour), material), until: dayOf(dayOfHour(toHour), material), ...bandOf(material) };
   const { start: { plan } } = planOf(material);
   const moisture = dailyMoistureOf(care.air, BOARD_LAG_DAYS);
@@ -42,7 +42,7 @@ function airBlocks(outlook: AirOutlook, material: SheetMaterial): readonly Block
     ],
   });
   return [
-    { type: 'paragraph', size: 'body', text: say('sheet.owner.span', { ...said, hours: watch.hours, dry: watch.dryHours, damp: watch.dampHours, fast: watch.fastHours }) },
+    { type: 'paragraph', size: 'body', text: `${say('sheet.owner.span', { ...said, hours: watch.hours, dry: watch.dryHours, damp: watch.dampHours, fast: watch.fastHours })} ${say('sheet.owner.usual', { low: bare(low, material), high: bare(high, material) })}` },
     spreadTable(outlook, material),
     { type: 'figure', scene, alt: say('sheet.owner.plot.alt', said), caption: '' },
   ];

@@ -5,7 +5,7 @@ import type { SheetMaterial } from '../sheet.ts';
 import { NO_CARE, planOf } from './care-material.ts';
 
 const DRAWING_WIDTH_PX = 640;
-const PANEL_PX = 92;
+const PANEL_PX = 76;
 
 /** The air as logged, with its plot, and how to keep it; without a log the advice alone. */
 export function climateBlocksOf(material: SheetMaterial): readonly Block[] {

@@ -56,7 +56,7 @@ await check('browser', async () => {
   browser = await ensureBrowser();
   console.log(browser);
 });
-if (browser !== undefined) await tests('browser tests', ['--config', 'vitest.e2e.config.ts'], { WRESTPLANK_BROWSER: browser });
+if (browser !== undefined) await tests('browser tests', ['--config', 'vitest.e2e.config.ts', '--reporter=./e2e/support/second-tries.mjs'], { WRESTPLANK_BROWSER: browser });
 
 console.log(`\n${String(counts.passed)} passed, ${String(counts.failed)} failed`);
 process.exitCode = counts.failed === 0 ? 0 : 1;

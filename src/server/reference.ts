@@ -1,17 +1,11 @@
-import { type AnyOperation, type FieldRow, type JsonSchema, describeOperation, fieldRowsOf } from '#operation';
+import { type AnyOperation, type FieldRow, type JsonSchema, type OperationDescription, describeOperation, fieldRowsOf } from '#operation';
 import { problemKinds } from '#result';
 import type { Say } from '#text';
 import { type Route, routes } from '#workshop';
 import { type FileRoute, fileRoutes } from './file-routes.ts';
 
 /** What the reference says of one calculation. */
-export interface OperationReference {
-  readonly name: string;
-  readonly title: string;
-  readonly help: string;
-  readonly formula: readonly string[];
-  readonly sources: readonly string[];
-  readonly example: unknown;
+export interface OperationReference extends Omit<OperationDescription, 'inputSchema' | 'outputSchema'> {
   readonly input: readonly FieldRow[];
   readonly output: readonly FieldRow[];
 }

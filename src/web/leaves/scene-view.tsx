@@ -23,6 +23,11 @@ export function SceneView({ scene, selected, onKey }: SceneViewProps) {
     return keyUnder(scene, ((event.clientX - box.left) * scene.widthPx) / box.width);
   };
   const { heightPx, title, description } = scene;
+  const axisPx = scene.columns[0]?.xPx ?? 0;
+  const { axis, moving } = useMemo(() => {
+    const isAxis = (mark: Mark): boolean => isScrolled && mark.type === 'text' && mark.x < axisPx && mark.anchor !== 'middle';
+    return { axis: scene.marks.filter(isAxis), moving: isScrolled ? { ...scene, marks: scene.marks.filter((mark) => !isAxis(mark)) } : scene };
+  }, [axisPx, isScrolled, scene]);
   const drawing = (
     <svg
       className={onKey === undefined ? 'scene' : 'scene scene-pressable'}
@@ -40,14 +45,12 @@ export function SceneView({ scene, selected, onKey }: SceneViewProps) {
         if (key !== undefined) onKey?.(key);
       }}
     >
-      <Marks scene={scene} />
+      <Marks scene={moving} />
       <Strip scene={scene} keyNumber={selected} className="scene-chosen" />
       <PointedStrip scene={scene} />
     </svg>
   );
   if (!isScrolled) return drawing;
-  const axisPx = scene.columns[0]?.xPx ?? 0;
-  const axis = scene.marks.filter((mark) => mark.type === 'text' && mark.x < axisPx && mark.anchor !== 'middle');
   return (
     <div className="scene-with-axis">
       {drawing}

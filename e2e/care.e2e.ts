@@ -58,3 +58,30 @@ it('takes air by hand and by a logger’s file, asks what the file does not say,
   await expectAccessible(page);
   await page.context().close();
 });
+
+it('takes the mover of a move from the people of the shop, by keyboard, and tells who carries it', async () => {
+  const person = (role: string, name: string) => desk.call<{ id: string }>('POST', '/api/shop/cards', { kind: 'contact', roles: [role], details: { name } });
+  const { id } = await desk.call<{ id: string }>('POST', '/api/pianos', { name: 'Carried piano, invented', kind: 'upright' });
+  const [mover] = [await person('mover', 'Carriers, invented'), await person('customer', 'Careful owner, invented')];
+  const moves = async () => (await desk.call<{ care: readonly { readonly kind: string; readonly mover?: string | null }[] }>('GET', `/api/pianos/${id}`)).care;
+  const page = await desk.open(`/pianos/${id}/care`, { locale: 'en-GB' });
+  await page.getByRole('button', { name: 'Note a move' }).press('Enter');
+  const picker = page.getByLabel('Mover', { exact: true });
+  await picker.getByText('Carriers, invented').waitFor({ state: 'attached' });
+  expect(await picker.locator('option').allTextContents()).not.toContain('Careful owner, invented');
+  const reached = async (): Promise<boolean> => await picker.evaluate((select) => select === document.activeElement);
+  for (let tab = 0; tab < 60 && !(await reached()); tab += 1) await page.keyboard.press('Tab');
+  expect(await reached()).toBe(true);
+  await page.keyboard.type('Carr');
+  expect(await picker.inputValue()).toBe(mover.id);
+  await expectAccessible(page);
+  await page.getByRole('button', { name: 'Keep', exact: true }).press('Enter');
+  await page.getByRole('definition').filter({ hasText: 'Carriers, invented' }).waitFor();
+  expect(await moves()).toMatchObject([{ kind: 'move', mover: mover.id }]);
+
+  await page.goto(`${desk.bench.url}/people?person=${mover.id}`);
+  await page.getByRole('button', { name: 'Forget this person' }).press('Enter');
+  await page.getByRole('button', { name: 'Forget Carriers, invented' }).press('Enter');
+  await page.getByText(/A move is still planned: \d{4}-\d\d-\d\d, Carried piano, invented\./u).waitFor();
+  await page.context().close();
+});

@@ -37,8 +37,28 @@ it('are ticked once in hand, with number and day, and a rule of one’s own hold
   await second.getByLabel('is', { exact: true }).selectOption('below');
   await second.getByLabel('this number').fill('1947');
   await page.getByText('any of these is so').click();
+  await page.getByRole('button', { name: 'And also … (condition 2)' }).press('Enter');
+  const part = page.getByRole('group', { name: 'Part 2 of condition 2', exact: true });
+  await part.getByLabel('Only if').selectOption('ivoryMassHow');
+  await part.getByLabel('weighed').press('Space');
+  await part.getByLabel('measured').press('Space');
   await expectAccessible(page);
+  for (const [label, typed] of [['What it says, in short', 'House rule, invented'], ['Source', 'Invented'], ['Authority', 'Nobody'], ['In force from', '2026-01-01'], ['Last read', '2026-01-01'], ['To be read anew by', '2034-01-01']] as const) await page.getByLabel(label, { exact: true }).fill(typed);
+  for (const label of ['European Union', 'Bone', 'Sale']) await page.getByRole('dialog').getByLabel(label, { exact: true }).press('Space');
+  await page.getByLabel('Outcome where it does not hold').selectOption('note');
+  await page.getByRole('button', { name: 'Save', exact: true }).press('Enter');
+  const own = page.getByRole('listitem').filter({ hasText: 'House rule, invented' });
+  await own.getByText('How the mass is known: one of weighed, measured').waitFor();
+  const kept = (await desk.call<{ cards: readonly { readonly kind: string; readonly rule?: object }[] }>('GET', '/api/shop')).cards.find(({ kind }) => kind === 'ownRule');
+  expect(kept?.rule).toMatchObject({ outcome: 'prohibited', otherwise: 'note', when: { any: [{ fact: 'ivoryRaw', is: true }, { all: [{ fact: 'yearMade', below: 1947 }, { any: [{ fact: 'ivoryMassHow', is: 'weighed' }, { fact: 'ivoryMassHow', is: 'measured' }] }] }] } });
+  await own.getByRole('button', { name: /^Correct/u }).press('Enter');
+  expect(await page.getByRole('group', { name: 'Part 2 of condition 2', exact: true }).getByLabel('measured').isChecked()).toBe(true);
   await page.getByRole('button', { name: 'Cancel', exact: true }).press('Enter');
+
+  await page.getByText(/^Read all \d+ rules issued/u).press('Enter');
+  const shipped = page.getByRole('listitem').filter({ hasText: 'Selling between states asks' }).last();
+  for (const words of ['Any of these:', 'Mass of ivory: below 200 g', 'How the mass is known: not estimated', 'Ivory by value: below 50.000001 %', 'Age in years: 100 or more']) await shipped.getByText(words, { exact: false }).first().waitFor();
+  await expectAccessible(page);
   await page.context().close();
 });
 

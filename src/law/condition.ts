@@ -77,6 +77,15 @@ export function factKindOf(name: AskedFact): 'truth' | 'number' | readonly strin
   return inner instanceof z.ZodEnum ? inner.options.map(String) : 'number';
 }
 
+/** The fact and its words, where a condition asks that a fact be one of some words; nothing for any other condition. */
+export function wordsHeld(condition: Condition): { readonly fact: AskedFact; readonly words: readonly string[] } | undefined {
+  const parts = 'any' in condition ? condition.any : [condition];
+  const words = parts.flatMap((part) => ('is' in part && typeof part.is === 'string' ? [part.is] : []));
+  const facts = new Set(parts.map((part) => ('fact' in part ? part.fact : undefined)));
+  const [fact] = facts;
+  return fact === undefined || facts.size > 1 || words.length < parts.length ? undefined : { fact, words };
+}
+
 /** Facts of a condition that are held against what they can never be, so that the rule could never be decided. */
 export function conditionIssues(condition: Condition, path: string): readonly Issue[] {
   if ('all' in condition) return condition.all.flatMap((each, index) => conditionIssues(each, `${path}.all[${String(index)}]`));

@@ -1,4 +1,4 @@
-export { askedFacts, factKindOf } from './condition.ts';
+export { askedFacts, factKindOf, wordsHeld } from './condition.ts';
 export type { AskedFact, Condition } from './condition.ts';
 export { factsSchema, paperActions } from './facts.ts';
 export type { FactName, PaperAction, PaperFacts } from './facts.ts';

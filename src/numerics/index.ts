@@ -12,6 +12,6 @@ export { inverseOfPositive, solvePositive } from './positive.ts';
 export { normalColumn, seededRandom } from './random.ts';
 export type { Random } from './random.ts';
 export type { Samples } from './samples.ts';
-export { meanOf, medianOf, scaledMadOf, standardDeviationOf, sumOf } from './statistics.ts';
+export { meanOf, medianOf, quantileOf, scaledMadOf, standardDeviationOf, sumOf } from './statistics.ts';
 export { studentFactorOf } from './student.ts';
 export { whittakerSmooth } from './whittaker.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import * as outside from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
-import { meanOf, medianOf, scaledMadOf, standardDeviationOf, sumOf } from './index.ts';
+import { meanOf, medianOf, quantileOf, scaledMadOf, standardDeviationOf, sumOf } from './index.ts';
 
 const weights = fc.array(fc.double({ min: -200, max: 200, noNaN: true }), { minLength: 1, maxLength: 120 });
 const wholeGrams = fc.array(fc.integer({ min: 0, max: 80 }), { minLength: 1, maxLength: 120 });
@@ -17,6 +17,14 @@ describe('statistics beside simple-statistics', () => {
 
   it('has the same median', () => {
     fc.assert(fc.property(rows, (row) => { expect(medianOf(row)).toBeCloseTo(outside.median(row), 10); }));
+  });
+
+  it('has quantiles whose half is that median and whose ends are least and greatest, and the quarters R gives of 1 to 4 (type 7, from memory)', () => {
+    fc.assert(fc.property(rows, (row) => {
+      expect(quantileOf(row, 0.5)).toBeCloseTo(outside.median(row), 9);
+      expect([quantileOf(row, 0), quantileOf(row, 1)].map((end) => end + 0)).toEqual([outside.min(row), outside.max(row)].map((end) => end + 0));
+    }));
+    expect([0.25, 0.5, 0.75].map((share) => quantileOf([4, 1, 3, 2], share))).toEqual([1.75, 2.5, 3.25]);
   });
 
   it('has the same median absolute deviation, but for its scale', () => {

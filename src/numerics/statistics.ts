@@ -31,6 +31,14 @@ export function medianOf(values: readonly number[]): number {
   return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? Number.NaN) + upper) / 2;
 }
 
+/** The value a share of the list lies below, laid in a straight line between the two places beside it; 0 gives the least, 1 the greatest. @throws RangeError on an empty list. */
+export function quantileOf(values: readonly number[], share: number): number {
+  const place = share * (countOf(values) - 1);
+  const sorted = Float64Array.from(values).sort();
+  const [below = Number.NaN, above = below] = sorted.subarray(Math.floor(place), Math.floor(place) + 2);
+  return below + (place % 1) * (above - below);
+}
+
 /** Makes the median absolute deviation of a normal sample an estimate of its standard deviation: 1 / Φ⁻¹(3/4). */
 const NORMAL_CONSISTENCY = 1.482602218505602;
 

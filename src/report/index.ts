@@ -9,5 +9,7 @@ export { hangingBlocksOf, hangingWords, hungWords, sideWords } from './room-hang
 export type { HangingTold, RoomHung } from './room-hanging.ts';
 export { placesBlocksOf } from './room-places.ts';
 export type { PlacesTold } from './room-places.ts';
+export { conditionTold, factWord } from './rule-words.ts';
+export type { ConditionTold } from './rule-words.ts';
 export { papersBlocks, papersInFull, reasonRow, shipmentTitle } from './papers.ts';
 export type { ToldMaterial, ToldPapers, ToldShipment } from './papers.ts';

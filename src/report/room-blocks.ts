@@ -24,7 +24,7 @@ export interface RoomTold {
   readonly measuredS?: readonly (number | null)[] | undefined;
 }
 
-const DRAWING_PX = { widthPx: 620, heightPx: 150 } as const;
+const DRAWING_PX = { widthPx: 620, heightPx: 130 } as const;
 
 /** The blocks that tell of one room: size, reverberation by band beside what is wanted and measured, the notes it holds, how loud it is. Heading of level 2, so a heading of level 1 goes before. */
 export function roomBlocksOf(room: RoomTold, compass: Compass, tongue: Tongue): readonly Block[] {

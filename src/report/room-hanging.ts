@@ -56,7 +56,7 @@ function needsTable({ advices }: RoomHung, tongue: Tongue): TableBlock {
   const { say } = tongue;
   return {
     type: 'table', strips: 1, rowHeads: true, caption: say('room.figures', { what: say('room.hang') }),
-    columns: [{ label: say('room.hang.area.m2'), align: 'start', width: 3 }, ...octaveBands.map((band) => ({ label: `${String(band)}\u00A0${say('room.unit.hertz')}`, align: 'end', width: 1 } as const))],
+    columns: [{ label: say('room.hang.area.m2'), align: 'start', width: 5 }, ...octaveBands.map((band) => ({ label: `${String(band)}\u00A0${say('room.unit.hertz')}`, align: 'end', width: 1 } as const))],
     rows: advices.map(({ hanging, on, needs }) => [
       cell(`${say(`room.surface.${hanging.material}`)} (${sideWords(on, say)})`),
       ...octaveBands.map((_, band) => { const area = needs[band]?.areaM2 ?? null; return area === null ? cell(say('room.hang.noHelp'), 'quiet') : cell(bare(area, tongue, { signed: true })); }),

@@ -17,12 +17,13 @@ export function placesBlocksOf({ best, count, worstDb, gridMm, isBox }: PlacesTo
   const { say } = tongue;
   const isTurned = best.some((place) => 'tailDeg' in place);
   const mm = (value: number): string => `${bare(value, tongue, { decimals: 0 })}\u00A0mm`;
-  const heads = [say('room.places.rank'), say('room.places.along'), say('room.places.across'), say('room.places.spread'), ...(isTurned ? [say('room.places.tail'), say('room.places.open')] : [])];
+  const figures = (['along', 'across', 'spread'] as const).map((name) => ({ label: say(`room.places.${name}`), align: 'end', width: 3 } as const));
+  const turns = [{ label: say('room.places.tail'), align: 'start', width: 4 }, { label: say('room.places.open'), align: 'end', width: 3 }] as const;
   return [
     { type: 'heading', level: 3, text: say('room.places') },
     { type: 'paragraph', size: 'small', text: [say('room.places.about', { grid: gridMm }), isBox ? '' : say('room.places.enclosing')].filter((words) => words !== '').join(' ') },
     ...(count === 0 ? [{ type: 'note', text: say('room.places.none') } as const] : [{
-      type: 'table', strips: 1, rowHeads: true, caption: say('room.figures', { what: say('room.places') }), columns: heads.map((label, index) => ({ label, align: index === 0 || index === 4 ? 'start' : 'end', width: 1 } as const)),
+      type: 'table', strips: 1, rowHeads: true, caption: say('room.figures', { what: say('room.places') }), columns: [{ label: say('room.places.rank'), align: 'start', width: 1 }, ...figures, ...(isTurned ? turns : [])],
       rows: best.map((place, index) => [
         cell(String(index + 1)), cell(mm(place.alongMm)), cell(mm(place.acrossMm)), cell(`${bare(place.spreadDb, tongue, { decimals: 2 })}\u00A0${say('room.unit.decibels')}`),
         ...('tailDeg' in place ? [cell(say(`room.turn.${String(place.tailDeg) as '0'}`)), cell(mm(place.openMm))] : []),

@@ -118,8 +118,8 @@ export const storeHandlers = {
   receivePurchase: ({ store, params, body, by }) => store.receivePurchase(params.cid, body, by),
   getStockBook: ({ store, query }) => stockBookIn(store, stockRequestOf(query)),
   exportPerson: async ({ store, params }) => {
-    const { contact, cards, quotes, personal, events } = await store.exportPerson(params.cid);
-    return { contact, cards: [...cards], quotes: [...quotes], personal: [...personal], events: [...events] };
+    const { contact, cards, quotes, care, personal, events } = await store.exportPerson(params.cid);
+    return { contact, cards: [...cards], quotes: [...quotes], care: [...care], personal: [...personal], events: [...events] };
   },
   erasePerson: ({ store, params, by }) => store.erasePerson(params.cid, by),
   addDemo: async ({ store }) => ({ pianos: [...(await seedDemo(store)).pianos] }),

@@ -13,7 +13,7 @@ export const roomSheet: Sheet = {
   table: tableOf,
 };
 
-const DRAWING_PX = { widthPx: 620, mostHeightPx: 300 } as const;
+const DRAWING_PX = { widthPx: 620, mostHeightPx: 180 } as const;
 
 function documentOf(material: SheetMaterial): ReportDocument {
   const { say, rooms = [] } = material;

@@ -101,6 +101,7 @@ export const bibliography = {
   'EYRING-1930': { title: 'C. F. Eyring, Reverberation time in “dead” rooms, J. Acoust. Soc. Am. 1 (1930)', access: 'memory' },
   'BERANEK-1962': { title: 'L. L. Beranek, Music, Acoustics and Architecture (1962): bass ratio', access: 'memory' },
   'EXAM-SABINE': { title: 'Public solution of a university exam: a classroom of 10 × 8 × 6 m', access: 'read' },
+  'EN-15757': { title: 'EN 15757:2010, Specifications for temperature and relative humidity to limit climate-induced mechanical damage in organic hygroscopic materials: keep to the object’s own history, 7th to 93rd percentile. Taken here of all readings; the standard takes the swings about the season', access: 'memory' },
   'DIN-18041': { title: 'DIN 18041:2016-03, Acoustic quality in rooms: equations of group A as a maker of plasterboard prints them', access: 'second-hand' },
   'DIN-18041-OPEN': { title: 'Tolerance of DIN 18041:2016-03 by band, as an open program holds it', access: 'second-hand' },
   'ABSORPTION-TABLE': { title: 'Widely reprinted textbook table of absorption coefficients by octave band', access: 'read' },

@@ -1,5 +1,6 @@
+import { createSay, explainIssue } from '#text';
 import type { ShopCard, ShopCardDraft } from '#workshop';
-import { bookOf } from '#workshop';
+import { bookOf, usualPlan } from '#workshop';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { DEMO, SHOP, type StoreFailure } from './bench-store.ts';
 import { failureOf } from './testing/failure.ts';
@@ -48,16 +49,20 @@ describe.each(engines)('the book of the shop, $name', ({ open }) => {
     const visit = await add({ kind: 'appointment', person: id, purpose: 'viewing', where: 'hall', startsAt: '2031-05-01T08:00:00Z', minutes: 60 });
     const [job] = await store().addWork(piano.id, [{ cycle: 1, key: null, remedy: 'other', remark: 'Ease it', stage: 5 }], 'p1');
     const loan = await add({ kind: 'loan', person: id, pianoId: piano.id, from: '2031-02-01' });
+    const move = await store().addCare(piano.id, { kind: 'move', on: '2031-03-01' }, 'p1');
     const failure = await refusal(store().erasePerson(id, 'p1'));
     expect(failure.reason).toBe('refused');
-    expect(failure.issues.map(({ params }) => params?.['reason']).sort()).toEqual(['open.appointment', 'open.enquiry', 'open.jobs', 'open.loan']);
+    expect(failure.issues.map(({ params }) => params?.['reason']).sort()).toEqual(['open.appointment', 'open.enquiry', 'open.jobs', 'open.loan', 'open.move']);
     await store().changeShopCard(asked.id, { kind: 'enquiry', status: 'won' }, 'p1');
     await store().changeShopCard(visit.id, { kind: 'appointment', status: 'cancelled' }, 'p1');
     await store().changeShopCard(loan.id, { kind: 'loan', returnedOn: '2031-02-09' }, 'p1');
+    await store().changeCare(piano.id, move.id, { kind: 'move', status: 'done' }, 'p1');
+    await store().addCare(piano.id, { ...usualPlan, remark: 'Zither in the same room' }, 'p1');
     await store().changeWork(piano.id, job?.id ?? '', { status: 'done' }, 'p1');
     const given = await store().exportPerson(id);
     expect(given.contact.details).toMatchObject({ name: 'Zebulon' });
     expect(given.cards).toHaveLength(4);
+    expect(given.care).toMatchObject([{ pianoId: piano.id, piano: 'Grand', card: { kind: 'move', on: '2031-03-01' } }, { card: { kind: 'plan', remark: 'Zither in the same room' } }]);
     expect(JSON.stringify(given.personal)).toContain('Zebulon inherited it');
     expect(given.events.length).toBeGreaterThanOrEqual(8);
     expect((await store().erasePerson(id, 'p1')).details).toBeNull();
@@ -70,6 +75,27 @@ describe.each(engines)('the book of the shop, $name', ({ open }) => {
     expect((await refusal(store().undo(bookOf(SHOP), erasure?.seq ?? 0, 'p1'))).reason).toBe('notUndoable');
     expect((await refusal(add({ kind: 'enquiry', person: id, on: '2031-01-02', about: 'other' }))).issues).toMatchObject([{ path: 'person', params: { reason: 'erased' } }]);
     expect((await refusal(store().erasePerson(id, 'p1'))).reason).toBe('notFound');
+  });
+
+  it('does not forget who is to carry a piano: each planned move is named, handed out, and nobody forgotten is written into one', async () => {
+    const piano = await store().addPiano(SHOP, { ...grand, name: 'Carried grand' }, 'p1');
+    const { id } = await store().addShopCard(SHOP, { kind: 'contact', roles: ['mover'], details: { name: 'Carrier' } }, 'p1');
+    const { id: other } = await add(contact('Second carrier'));
+    const move = await store().addCare(piano.id, { kind: 'move', on: '2031-03-02', mover: id }, 'p1');
+    const refused = async () => (await refusal(store().erasePerson(id, 'p1'))).issues.map((issue) => explainIssue(createSay('en'), issue, 'en'));
+    expect(await refused()).toEqual(['A move is still planned: 2031-03-02, Carried grand.']);
+    const given = await store().exportPerson(id);
+    expect(given.care).toMatchObject([{ pianoId: piano.id, piano: 'Carried grand', card: { id: move.id, mover: id } }]);
+    expect(given.events.map(({ kind }) => kind)).toEqual(['shop.added', 'care.added']);
+    expect((await store().exportPerson(other)).care).toEqual([]);
+    await store().changeCare(piano.id, move.id, { kind: 'move', status: 'cancelled' }, 'p1');
+    expect((await store().erasePerson(id, 'p1')).details).toBeNull();
+    const mover = async (attempt: Promise<unknown>): Promise<unknown> => (await refusal(attempt)).issues.map(({ path, code }) => `${path} ${code}`);
+    expect(await mover(store().addCare(piano.id, { kind: 'move', on: '2031-03-03', mover: id }, 'p1'))).toEqual(['mover conflict']);
+    expect(await mover(store().addCare(piano.id, { kind: 'move', on: '2031-03-03', mover: 'somebody' }, 'p1'))).toEqual(['mover unknown']);
+    expect(await store().changeCare(piano.id, move.id, { kind: 'move', remark: 'Called off by telephone' }, 'p1')).toMatchObject({ mover: id, remark: 'Called off by telephone' });
+    expect(await store().changeCare(piano.id, move.id, { kind: 'move', mover: other, status: 'planned' }, 'p1')).toMatchObject({ mover: other });
+    expect(await mover(store().changeCare(piano.id, move.id, { kind: 'move', mover: id }, 'p1'))).toEqual(['mover conflict']);
   });
 
   it('refuses days in the wrong order, strangers, and a person and a piano of two workshops', async () => {

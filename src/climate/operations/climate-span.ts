@@ -19,19 +19,20 @@ export const climateSpanOperation = defineOperation({
   }),
   output: z.strictObject({
     leastHumidityPct: field.percent({ describe: 'Lowest humidity' }), meanHumidityPct: field.percent({ describe: 'Mean humidity' }), mostHumidityPct: field.percent({ describe: 'Highest humidity' }),
+    usualLowHumidityPct: field.percent({ describe: 'Humidity below which 7 of 100 readings lie' }), usualHighHumidityPct: field.percent({ describe: 'Humidity below which 93 of 100 readings lie' }),
     leastTemperatureC: field.celsius({ describe: 'Lowest temperature' }).optional(), meanTemperatureC: field.celsius({ describe: 'Mean temperature' }).optional(), mostTemperatureC: field.celsius({ describe: 'Highest temperature' }).optional(),
     driestMoisturePct: field.percent({ describe: 'Lowest moisture of the wood' }), dampestMoisturePct: field.percent({ describe: 'Highest moisture of the wood' }),
   }),
-  formula: ['least, mean and greatest of the readings, each counted alike', 'moisture: dm/dt = (M(T, H) − m)/τ, M of steady air; 20 °C where no temperature was read'],
-  sources: ['FPL-190', 'OWN', 'PRACTICE'],
+  formula: ['least, mean and greatest of the readings, each counted alike', 'mostly: the 7th and the 93rd hundredth of the readings in order, laid in a straight line between two of them', 'moisture: dm/dt = (M(T, H) − m)/τ, M of steady air; 20 °C where no temperature was read'],
+  sources: ['FPL-190', 'EN-15757', 'OWN', 'PRACTICE'],
   example: { log: [48, 47, 44, 39, 34, 33, 36, 41].map((humidityPct, index) => ({ hourCount: 4 * index, temperatureC: 20 + (index % 2), humidityPct })), lagDays: 14 },
   run: ({ log, lagDays }) => {
     const faults = logOrderIssues(log);
     const span = faults.length > 0 ? undefined : climateSpanOf(log.map(({ hourCount, ...at }) => ({ ...at, dayCount: hourCount / HOURS_A_DAY })), lagDays);
     if (span === undefined) return refuse(...faults);
-    const { humidity, temperature, moisture } = span;
+    const { humidity, usual: [low, high], temperature, moisture } = span;
     return ok({
-      leastHumidityPct: humidity.least, meanHumidityPct: humidity.mean, mostHumidityPct: humidity.most,
+      leastHumidityPct: humidity.least, meanHumidityPct: humidity.mean, mostHumidityPct: humidity.most, usualLowHumidityPct: low, usualHighHumidityPct: high,
       ...(temperature === undefined ? {} : { leastTemperatureC: temperature.least, meanTemperatureC: temperature.mean, mostTemperatureC: temperature.most }),
       driestMoisturePct: moisture.least, dampestMoisturePct: moisture.most,
     });

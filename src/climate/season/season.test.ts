@@ -93,4 +93,12 @@ describe('the span of a log', () => {
     expect(climateSpanOf(log.map((at) => ({ ...at, temperatureC: null })), 0)).not.toHaveProperty('temperature');
     expect(climateSpanOf([], 14)).toBeUndefined();
   });
+
+  it('says in what humidity 86 of 100 readings lay, whatever the ends did', () => {
+    const log = Array.from({ length: 101 }, (_, index) => ({ dayCount: index, temperatureC: null, humidityPct: percent(index === 100 ? 99 : 30 + ((37 * index) % 101) / 5) }));
+    const [low, high] = climateSpanOf(log, 0)?.usual ?? [];
+    const inside = log.filter(({ humidityPct }) => humidityPct >= (low ?? 100) && humidityPct <= (high ?? 0));
+    expect(inside).toHaveLength(87);
+    expect(climateSpanOf(log.slice(0, 1), 0)?.usual).toEqual([30, 30]);
+  });
 });

@@ -1,4 +1,5 @@
-import { type Celsius, type Percent, celsius } from '#units';
+import { quantileOf } from '#numerics';
+import { type Celsius, type Percent, celsius, percent } from '#units';
 import { laggedMoistureOf, type AirAt } from './lagged-moisture.ts';
 
 /** Room temperature taken where none was read, so that the moisture of the wood is told all the same; °C. It moves the moisture by about 0.1 % for 5 °C. @source PRACTICE */
@@ -19,9 +20,14 @@ export interface Spread<T extends number = number> {
   readonly most: T;
 }
 
+/** Between these shares of its readings a log says what an object is used to. @source EN-15757 */
+const USUAL_SHARES = [0.07, 0.93] as const;
+
 /** The ends and the middle of a log of the air. */
 export interface ClimateSpan {
   readonly humidity: Spread<Percent>;
+  /** Humidity the log mostly stood in: from the 7th to the 93rd hundredth of its readings. */
+  readonly usual: readonly [low: Percent, high: Percent];
   /** Absent where no temperature was read. */
   readonly temperature?: Spread<Celsius>;
   /** Moisture of wood that follows the air, %. */
@@ -31,12 +37,15 @@ export interface ClimateSpan {
 /** The air that wood is taken to stand in: a temperature nobody read is taken as 20 °C, one out of the range of the equation as its end. @source PRACTICE */
 export const woodAirOf = ({ temperatureC, ...at }: AirRead): AirAt => ({ ...at, temperatureC: celsius(Math.min(MOST_C, Math.max(LEAST_C, temperatureC ?? ASSUMED_C))) });
 
-/** Lowest, mean and highest humidity, temperature and moisture of wood over a log, oldest first; every reading counts alike. Nothing for an empty log. @source OWN, FPL-190 eq. 4-5 */
+/** Lowest, mean and highest humidity, temperature and moisture of wood over a log, oldest first, and the humidity it mostly stood in; every reading counts alike. Nothing for an empty log. @source OWN, FPL-190 eq. 4-5 @source EN-15757 */
 export function climateSpanOf(log: readonly AirRead[], lagDays: number): ClimateSpan | undefined {
-  const humidity = spreadOf(log.map(({ humidityPct }) => humidityPct));
+  const read = log.map(({ humidityPct }) => humidityPct);
+  const humidity = spreadOf(read);
   const temperature = spreadOf(log.flatMap(({ temperatureC }) => (temperatureC === null ? [] : [temperatureC])));
   const moisture = spreadOf(laggedMoistureOf(log.map(woodAirOf), lagDays).map(({ moisturePct }) => moisturePct));
-  return humidity === undefined || moisture === undefined ? undefined : { humidity, moisture, ...(temperature === undefined ? {} : { temperature }) };
+  if (humidity === undefined || moisture === undefined) return undefined;
+  const [low, high] = USUAL_SHARES;
+  return { humidity, usual: [percent(quantileOf(read, low)), percent(quantileOf(read, high))], moisture, ...(temperature === undefined ? {} : { temperature }) };
 }
 
 function spreadOf<T extends number>(values: readonly T[]): Spread<T> | undefined {

@@ -5,7 +5,7 @@ import type { SheetMaterial } from '../sheet.ts';
 import { NO_CARE, planOf } from './care-material.ts';
 
 const DRAWING_WIDTH_PX = 640;
-const PANEL_PX = 92;
+const PANEL_PX = 76;
 
 /** The air as logged, with its plot, and how to keep it; without a log the advice alone. */
 export function climateBlocksOf(material: SheetMaterial): readonly Block[] {
@@ -28,7 +28,7 @@ function bandOf(material: SheetMaterial): { readonly low: string; readonly high:
 
 function airBlocks(outlook: AirOutlook, material: SheetMaterial): readonly Block[] {
   const { say, locale, care = NO_CARE } = material;
-  const { fromHour, toHour, watch } = outlook;
+  const { fromHour, toHour, watch, usual: [low, high] } = outlook;
   const said = { from: dayOf(dayOfHour(fromHour), material), until: dayOf(dayOfHour(toHour), material), ...bandOf(material) };
   const { start: { plan } } = planOf(material);
   const moisture = dailyMoistureOf(care.air, BOARD_LAG_DAYS);
@@ -42,7 +42,7 @@ function airBlocks(outlook: AirOutlook, material: SheetMaterial): readonly Block
     ],
   });
   return [
-    { type: 'paragraph', size: 'body', text: say('sheet.owner.span', { ...said, hours: watch.hours, dry: watch.dryHours, damp: watch.dampHours, fast: watch.fastHours }) },
+    { type: 'paragraph', size: 'body', text: `${say('sheet.owner.span', { ...said, hours: watch.hours, dry: watch.dryHours, damp: watch.dampHours, fast: watch.fastHours })} ${say('sheet.owner.usual', { low: bare(low, material), high: bare(high, material) })}` },
     spreadTable(outlook, material),
     { type: 'figure', scene, alt: say('sheet.owner.plot.alt', said), caption: '' },
   ];

@@ -1,10 +1,12 @@
 import { type CareCard, type CareChange, type CareDraft, type LoggerFile, careCardSchema, careDraftSchema, careDrafts, careIssues } from '#workshop';
+import type { Issue } from '#result';
 import { StoreFailure } from '../bench-store.ts';
 import { fitting, stated } from '../check.ts';
 import type { Bench } from '../database.ts';
 import { unkeptSides } from '../photos.ts';
 import { writeAt } from '../write.ts';
 import { cardAt, cardThere, fieldChange } from './card.ts';
+import { personIssues } from './named-person.ts';
 import { withdrawing } from './withdraw.ts';
 
 const REFUSED = 'The card cannot be kept as given.';
@@ -16,6 +18,7 @@ const PLAN = 'plan';
 export async function addCare(bench: Bench, id: string, draft: CareDraft, by: string): Promise<CareCard> {
   const wanted = checked(bench, draft);
   return await writeAt(bench, id, by, async ({ tx, chain, at }) => {
+    if (wanted.kind === 'move') refuseWhere(await personIssues({ tx, chain }, 'mover', wanted.mover));
     const place = wanted.kind === 'plan' ? PLAN : bench.newId();
     if (wanted.kind === 'plan') refuseStanding(await cardAt(tx, chain, 'care', PLAN), 'plan', 'one plan; change the one that stands');
     return added({ ...wanted, id: place, madeAt: at.toISOString() });
@@ -44,6 +47,7 @@ export async function changeCare(bench: Bench, id: string, cardId: string, chang
     const { id: place, madeAt, ...told } = body;
     if (told.kind !== change.kind) throw new StoreFailure('refused', REFUSED, [{ code: 'choice', path: 'kind', given: change.kind, allowed: told.kind, params: { choices: told.kind } }]);
     const wanted = checked(bench, { ...told, ...stated(change) });
+    if (wanted.kind === 'move' && !(told.kind === 'move' && told.mover === wanted.mover)) refuseWhere(await personIssues({ tx, chain }, 'mover', wanted.mover));
     const made = fieldChange('care', place, told, wanted);
     return { kind: 'care.changed', changes: made === undefined ? [] : [made], answer: () => ({ ...wanted, id: place, madeAt }) };
   });
@@ -58,9 +62,12 @@ function added(card: CareCard) {
 
 function checked(bench: Bench, draft: CareDraft) {
   const wanted = fitting(careDraftSchema, draft, REFUSED);
-  const issues = [...careIssues(wanted), ...(wanted.kind === 'move' ? unkeptSides(bench, wanted) : [])];
-  if (issues.length > 0) throw new StoreFailure('refused', REFUSED, issues);
+  refuseWhere([...careIssues(wanted), ...(wanted.kind === 'move' ? unkeptSides(bench, wanted) : [])]);
   return wanted;
+}
+
+function refuseWhere(issues: readonly Issue[]): void {
+  if (issues.length > 0) throw new StoreFailure('refused', REFUSED, issues);
 }
 
 function refuseStanding(standing: unknown, path: 'plan' | 'file', allowed: string): void {

@@ -1,12 +1,13 @@
 import { estimateFiguresOf, offerOf } from '#estimate';
 import type { Issue } from '#result';
-import { type Estimate, type Quote, type QuoteAnswer, type QuoteDraft, answerIssues, bookOf, quoteAnswerSchema, quoteDraftSchema, quoteSendSchema, sendIssues } from '#workshop';
+import { type Estimate, type Quote, type QuoteAnswer, type QuoteDraft, answerIssues, quoteAnswerSchema, quoteDraftSchema, quoteSendSchema, sendIssues } from '#workshop';
 import { StoreFailure } from '../bench-store.ts';
 import { accepted, fitting, stated } from '../check.ts';
 import type { Bench } from '../database.ts';
 import { cycleAspect } from '../log/aspects.ts';
 import { type Sight, checkCycle, writeAt } from '../write.ts';
 import { cardAt, cardThere, cardsOf, fieldChange } from './card.ts';
+import { personIssues } from './named-person.ts';
 
 const REFUSED = 'The quote cannot be kept as given.';
 type Wanted = Pick<Quote, keyof QuoteDraft>;
@@ -77,7 +78,8 @@ async function offered({ tx, chain }: Sight, wanted: Wanted) {
   if (estimate === undefined) throw new StoreFailure('refused', REFUSED, [{ code: 'required', path: 'cycle', given: wanted.cycle, allowed: 'a stay with an estimate to quote from', params: { reason: 'estimate' } }]);
   const alternative = estimate.alternatives.find((way) => way.id === wanted.alternative);
   if (alternative === undefined) throw new StoreFailure('refused', REFUSED, [{ code: 'choice', path: 'alternative', given: wanted.alternative, allowed: `one of ${estimate.alternatives.map((way) => way.id).join(', ')}`, params: { choices: estimate.alternatives.map((way) => way.id).join(', ') } }]);
-  if (wanted.customer !== null) await refuseForgotten({ tx, chain }, wanted.customer);
+  // A customer may be typed by hand, so that one who is not in the book is nobody forgotten.
+  refuseWhere((await personIssues({ tx, chain }, 'customer', wanted.customer)).filter(({ code }) => code !== 'unknown'));
   if (wanted.replaces !== null) await refuseStrangers({ tx, chain }, wanted);
   return offerOf(estimate, alternative, accepted(estimateFiguresOf(estimate, alternative), REFUSED));
 }
@@ -86,12 +88,6 @@ async function offered({ tx, chain }: Sight, wanted: Wanted) {
 async function refuseStrangers({ tx, chain }: Pick<Sight, 'tx' | 'chain'>, { replaces, cycle }: Wanted): Promise<void> {
   const before = (await cardsOf<Quote>(tx, chain, 'quote')).find(({ id }) => id === replaces);
   if (before?.cycle !== cycle) throw new StoreFailure('refused', REFUSED, [{ code: 'choice', path: 'replaces', given: replaces, allowed: 'a quote of the same stay' }]);
-}
-
-/** Nothing more is drawn up for somebody who asked to be forgotten. */
-async function refuseForgotten({ tx, chain }: Pick<Sight, 'tx' | 'chain'>, customer: string): Promise<void> {
-  const body = await cardAt<{ readonly kind: string; readonly details: string | null }>(tx, { ...chain, instrument: bookOf(chain.workshop) }, 'shop', customer);
-  refuseWhere(body?.kind === 'contact' && body.details === null ? [{ code: 'conflict', path: 'customer', given: customer, allowed: 'a person who was not forgotten', params: { reason: 'erased' } }] : []);
 }
 
 function refuseUnlessDraft({ state }: Quote): void {

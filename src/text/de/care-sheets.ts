@@ -17,6 +17,7 @@ export const careSheets: Readonly<Record<keyof typeof english, string>> = {
   'sheet.owner.temperature': 'Temperatur, °C',
   'sheet.owner.moisture': 'Feuchte des Holzes, %',
   'sheet.owner.span': 'Gemessen von {from} bis {until}, {hours} Stunden. Außerhalb von {low} bis {high} %: {dry} Stunden zu trocken, {damp} Stunden zu feucht; innerhalb eines Tages um mehr als {change} % geändert: {fast} Stunden.',
+  'sheet.owner.usual': 'In 86 von 100 Stunden lag die Luftfeuchte zwischen {low} und {high} %.',
   'sheet.owner.plot': 'Die Luft neben dem Instrument',
   'sheet.owner.plot.alt': 'Luftfeuchte, Feuchte des Holzes und Temperatur von {from} bis {until}, mit dem Band von {low} bis {high} %.',
   'sheet.owner.climate.1': 'Streben Sie das ganze Jahr 45 bis 55 % an und bleiben Sie wenigstens innerhalb von {low} bis {high} % (übliche Praxis, ohne Quelle). Für einen alten Resonanzboden sind die Jahre, die er erlebt hat, das bessere Maß.',

@@ -22,6 +22,7 @@ export const care: Readonly<Record<keyof typeof english, string>> = {
   'care.air.span': '{from} bis {until}',
   'care.air.fact.hours': 'Stunden mit Messung',
   'care.air.fact.humidity': 'Luftfeuchte, niedrigste, mittlere, höchste',
+  'care.air.fact.usual': 'Luftfeuchte in 86 von 100 Stunden',
   'care.air.fact.temperature': 'Temperatur, niedrigste, mittlere, höchste',
   'care.air.fact.moisture': 'Feuchte des Holzes, am trockensten bis am feuchtesten',
   'care.air.fact.inside': 'Anteil der Stunden im Band',

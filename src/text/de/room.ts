@@ -191,7 +191,6 @@ export const room = {
   'room.exposure.limit': 'Bei 87 dB(A) oder darüber, dem Grenzwert der Richtlinie, der mit getragenem Gehörschutz gilt.',
   'room.exposure.caution': 'Ohren sind verschieden, und ein Telefon ist kein Schallpegelmesser: eher früher schützen, Pausen machen, beim Stimmen ab einer Stunde Stöpsel tragen, und den Regeln folgen, die am Arbeitsort gelten.',
   'room.hang': 'Was aufzuhängen oder hinzulegen ist',
-  'room.hang.area': 'Fläche je Band',
   'room.hang.area.m2': 'Fläche je Band (m²)',
   'room.hang.noHelp': 'keine Hilfe',
   'room.hang.dry': 'Die Mitte ist schon zu trocken: sie braucht weniger, nicht mehr. Zahlen unter null sagen, wie viel von einem Stoff wegzunehmen ist.',

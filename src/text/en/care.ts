@@ -20,6 +20,7 @@ export const care = {
   'care.air.span': '{from} to {until}',
   'care.air.fact.hours': 'Hours with a reading',
   'care.air.fact.humidity': 'Humidity, lowest, mean, highest',
+  'care.air.fact.usual': 'Humidity in 86 of 100 hours',
   'care.air.fact.temperature': 'Temperature, lowest, mean, highest',
   'care.air.fact.moisture': 'Moisture of the wood, driest to dampest',
   'care.air.fact.inside': 'Share of the hours within the band',

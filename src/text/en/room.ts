@@ -191,7 +191,6 @@ export const room = {
   'room.exposure.limit': 'At or above 87 dB(A), the limit of the directive, which counts with hearing protection worn.',
   'room.exposure.caution': 'Ears differ, and a telephone is no sound level meter: protect them rather sooner, take breaks, wear plugs when tuning for an hour or more, and follow the rules that hold where you work.',
   'room.hang': 'What to hang or lay',
-  'room.hang.area': 'Area by band',
   'room.hang.area.m2': 'Area by band (m²)',
   'room.hang.noHelp': 'no help',
   'room.hang.dry': 'The middle is too dry already: it needs less, not more. Figures below nought say how much of a material to take out.',

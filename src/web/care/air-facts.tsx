@@ -10,7 +10,7 @@ interface AirFactsProps {
   readonly asked: Care['asked'];
 }
 
-type SpanName = `${'least' | 'mean' | 'most'}${'HumidityPct' | 'TemperatureC'}` | 'driestMoisturePct' | 'dampestMoisturePct';
+type SpanName = `${'least' | 'mean' | 'most'}${'HumidityPct' | 'TemperatureC'}` | 'usualLowHumidityPct' | 'usualHighHumidityPct' | 'driestMoisturePct' | 'dampestMoisturePct';
 
 /** How an end or the middle of the log was made: all its hours, counted from the first. */
 function spanStory(title: string, air: AirHours, output: SpanName): FigureStory {
@@ -19,7 +19,7 @@ function spanStory(title: string, air: AirHours, output: SpanName): FigureStory 
 }
 
 /** The log at a glance: its span, its middle and ends, how it stood to the band. */
-export function AirFacts({ air, outlook: { fromHour, toHour, humidity, temperature, moisture, watch }, asked: { lowPct, highPct, dayChangePct } }: AirFactsProps) {
+export function AirFacts({ air, outlook: { fromHour, toHour, humidity, usual: [low, high], temperature, moisture, watch }, asked: { lowPct, highPct, dayChangePct } }: AirFactsProps) {
   const say = useSay();
   const day = useDays();
   const of = (name: SpanName, value: number, unit?: 'pct' | 'degC') => <Figure value={value} decimals={1} {...(unit === undefined ? {} : { unit })} story={() => spanStory(say(`field.${name}`), air, name)} />;
@@ -31,6 +31,7 @@ export function AirFacts({ air, outlook: { fromHour, toHour, humidity, temperatu
       <div><dt>{say('care.air.fact.span')}</dt><dd>{say('care.air.span', { from: day(dayOfHour(fromHour)), until: day(dayOfHour(toHour)) })}</dd></div>
       <div><dt>{say('care.air.fact.hours')}</dt><dd>{watch.hours}</dd></div>
       <div><dt>{say('care.air.fact.humidity')}</dt><dd>{of('leastHumidityPct', humidity.least)} · {of('meanHumidityPct', humidity.mean)} · {of('mostHumidityPct', humidity.most, 'pct')}</dd></div>
+      <div><dt>{say('care.air.fact.usual')}</dt><dd>{of('usualLowHumidityPct', low)} – {of('usualHighHumidityPct', high, 'pct')}</dd></div>
       {temperature !== undefined && <div><dt>{say('care.air.fact.temperature')}</dt><dd>{of('leastTemperatureC', temperature.least)} · {of('meanTemperatureC', temperature.mean)} · {of('mostTemperatureC', temperature.most, 'degC')}</dd></div>}
       <div><dt>{say('care.air.fact.moisture')}</dt><dd>{of('driestMoisturePct', moisture.least)} – {of('dampestMoisturePct', moisture.most, 'pct')}</dd></div>
       <div><dt>{say('care.air.fact.inside')}</dt><dd><Figure value={inside} decimals={1} unit="pct" story={() => story('insideSharePct')} /></dd></div>

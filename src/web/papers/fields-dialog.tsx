@@ -42,7 +42,7 @@ export function FieldsDialog<Form extends FieldsForm, Draft>({ title, name, fiel
   const { typed, change } = draft;
   return (
     <AppDialog title={title} isOpen onClose={onClose} form="wide">
-      <form ref={form} className="card-form" onSubmit={submit} noValidate>
+      <form ref={form} className="card-form papers-form" onSubmit={submit} noValidate>
         {draft.isTakenUp && <TakenUp />}
         <div className="fields">
         {fields.map((field) => (

@@ -14,7 +14,7 @@ export function OwnRuleDialog({ card, onClose }: { readonly card: CardOf<'ownRul
   const [id] = useState(() => card?.rule.id ?? `own-${Date.now().toString(36)}`);
   return (
     <FieldsDialog
-      title={say('shop.kind.ownRule')} name={`papers.rule.${card?.id ?? 'new'}`} fields={ownRuleFields} base={() => ownRuleFormOf(card?.rule, locale)}
+      title={say('shop.kind.ownRule')} name={`papers.ownRule.${card?.id ?? 'new'}`} fields={ownRuleFields} base={() => ownRuleFormOf(card?.rule, locale)}
       stated={(form) => ownRuleDraftOf(form, id, locale)} keep={(draft) => (card === undefined ? addCard(draft) : changeCard(card.id, cardChangeOf(card, draft)))} onClose={onClose}
       more={(part) => <ConditionFields {...part} />}
     />

@@ -4,10 +4,10 @@ import { useState } from 'react';
 import { useDays, useSay } from '../language/use-say.ts';
 import { ProblemNote } from '../shell/problem-note.tsx';
 import { withdrawCard } from '../shop/shop-writing.ts';
-import { OutcomeSign } from './outcome-sign.tsx';
 import { OwnRuleDialog } from './own-rule-dialog.tsx';
 import { isPlainRule } from './own-rule-form.ts';
 import { RuleFilePick } from './rule-file-pick.tsx';
+import { RuleTold, RulesTold } from './rule-told.tsx';
 
 type OwnRule = CardOf<'ownRule'>;
 
@@ -31,7 +31,7 @@ export function RulesPanel({ cards, rules, today }: { readonly cards: readonly S
       <ul>
         {rules.files.map(({ issued, rules: all }) => {
           const at = takenOn(issued);
-          return <li key={issued}>{say('papers.rules.file', { day: day(issued), count: all.length, how: at === undefined ? say('papers.rules.shipped') : say('papers.rules.taken', { day: day(at) }) })}</li>;
+          return <li key={issued}>{say('papers.rules.file', { day: day(issued), count: all.length, how: at === undefined ? say('papers.rules.shipped') : say('papers.rules.taken', { day: day(at) }) })}<RulesTold title={say('papers.rules.read', { count: all.length, day: day(issued) })} rules={all} /></li>;
         })}
       </ul>
       <RuleFilePick inUse={rules.files.find(({ issued }) => issued === inUse.issued)} />
@@ -40,8 +40,8 @@ export function RulesPanel({ cards, rules, today }: { readonly cards: readonly S
       <ul className="papers-own">
         {own.map((card) => (
           <li key={card.id}>
-            <p><OutcomeSign outcome={card.rule.outcome} /> {card.rule.text.en}</p>
-            <p className="soft small">{say('papers.reason.source', { source: card.rule.source, seen: say('papers.seen.own') })}. {say('papers.reason.authority', { authority: card.rule.authority.en })}.</p>
+            <RuleTold rule={card.rule} />
+            {!isPlainRule(card.rule) && <p>{say('papers.own.notPlain')}</p>}
             <span className="row no-print">
               {isPlainRule(card.rule) && <button type="button" className="button" aria-label={say('papers.materials.edit', { what: card.rule.text.en })} onClick={() => { setOpen({ card }); }}>{say('papers.correct')}</button>}
               <button type="button" className="button button-quiet" aria-label={say('papers.materials.withdraw', { what: card.rule.text.en })} onClick={() => { withdraw(card); }}>{say('papers.withdraw')}</button>

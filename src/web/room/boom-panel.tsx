@@ -59,9 +59,14 @@ function ModesTable({ known }: { readonly known: RoomConsequences }) {
   const say = useSay();
   const figure = useFigures();
   return (
-    <ScrollTable label={say('room.modes')} corner={say('room.modes')} columns={known.firstModes.map((mode, index) => ({ key: index, head: figure(mode.order[0], 0) + figure(mode.order[1], 0) + figure(mode.order[2], 0) }))}>
-      <tr><th scope="row">{say('room.unit.hertz')}</th>{known.firstModes.map((mode, index) => <td key={mode.order.join(' ')}><Figure value={mode.frequencyHz} decimals={1} story={() => modesStory(say('room.modes'), known, `modes[${String(index)}].frequencyHz`)} /></td>)}</tr>
-      <tr><th scope="row">{say('room.modes.between')}</th>{known.firstModes.map((mode) => <td key={mode.order.join(' ')}>{say(`room.mode.${mode.kind}`)}</td>)}</tr>
+    <ScrollTable label={say('room.modes')} corner={say('room.modes')} columns={[{ key: 'hertz', head: say('room.unit.hertz') }, { key: 'between', head: say('room.modes.between') }]}>
+      {known.firstModes.map((mode, index) => (
+        <tr key={mode.order.join(' ')}>
+          <th scope="row">{mode.order.map((one) => figure(one, 0)).join('')}</th>
+          <td><Figure value={mode.frequencyHz} decimals={1} story={() => modesStory(say('room.modes'), known, `modes[${String(index)}].frequencyHz`)} /></td>
+          <td>{say(`room.mode.${mode.kind}`)}</td>
+        </tr>
+      ))}
     </ScrollTable>
   );
 }

@@ -18,8 +18,8 @@ export function HangingPanel({ known }: { readonly known: RoomConsequences }) {
     <section className="panel" aria-labelledby="room-hang">
       <h3 id="room-hang">{say('room.hang')}</h3>
       <p>{hungWords(hung, say)}</p>
-      <ScrollTable label={say('room.figures', { what: say('room.hang') })} corner={say('room.hang.area')} columns={octaveBands.map((band) => ({ key: band, head: `${String(band)} Hz` }))}>
-        {hung.advices.map((advice) => <HangingRow key={advice.hanging.material} advice={advice} known={known} />)}
+      <ScrollTable label={say('room.figures', { what: say('room.hang') })} corner={say('room.hang.area.m2')} columns={hung.advices.map(({ hanging, on }) => ({ key: hanging.material, head: <>{say(`room.surface.${hanging.material}`)} <span className="soft small">{sideWords(on, say)}</span></> }))}>
+        {octaveBands.map((name, band) => <tr key={name}><th scope="row">{`${String(name)}\u00A0${say('room.unit.hertz')}`}</th>{hung.advices.map((advice) => <Needed key={advice.hanging.material} advice={advice} band={band} known={known} />)}</tr>)}
       </ScrollTable>
       {hung.middle === 'live' && <ul>{hung.advices.map((advice) => <li key={advice.hanging.material}>{hangingWords(advice, hung.bassRatio, { say, locale })}</li>)}</ul>}
       <Note tone="warn"><p>{say('room.hang.caution')}</p></Note>
@@ -27,20 +27,14 @@ export function HangingPanel({ known }: { readonly known: RoomConsequences }) {
   );
 }
 
-function HangingRow({ advice: { hanging, on, needs }, known }: { readonly advice: HangingAdvice; readonly known: RoomConsequences }) {
+/** How much of one material a band asks for. */
+function Needed({ advice: { hanging, on, needs }, band, known }: { readonly advice: HangingAdvice; readonly band: number; readonly known: RoomConsequences }) {
   const say = useSay();
+  const areaM2 = needs[band]?.areaM2 ?? null;
   const covered = known.input.surfaces.find((one) => one.on === on && one.thing === undefined);
-  const story = (band: number): FigureStory => ({
+  const story = (): FigureStory => ({
     title: say(`room.surface.${hanging.material}`), operation: 'absorption-needed', output: `areaM2[${String(band)}]`,
     input: { room: { ...roomCalculated(known.input), model: known.model }, target: known.target?.seconds ?? 1, material: hanging.material, ...(covered === undefined ? {} : { coversMaterial: covered.face.own ?? covered.face.surface }) },
   });
-  return (
-    <tr>
-      <th scope="row">{say(`room.surface.${hanging.material}`)} <span className="soft small">{sideWords(on, say)}</span></th>
-      {octaveBands.map((name, band) => {
-        const need = needs[band];
-        return <td key={name}>{need?.areaM2 == null ? <span className="soft">{say('room.hang.noHelp')}</span> : <><Figure value={need.areaM2} decimals={1} signed story={() => story(band)} /> m²</>}</td>;
-      })}
-    </tr>
-  );
+  return <td>{areaM2 === null ? <span className="soft">{say('room.hang.noHelp')}</span> : <Figure value={areaM2} decimals={1} signed story={story} />}</td>;
 }

@@ -51,6 +51,9 @@ export function ReverberationPanel({ given, known, before }: ReverberationPanelP
   );
 }
 
+const measuredTimes = ['edtS', 't20S', 't30S'] as const;
+
+/** Bands go down, so that every one is in view on a phone too. */
 function TimesTable({ given, known }: Pick<ReverberationPanelProps, 'given' | 'known'>) {
   const say = useSay();
   const { times, target, model } = known;
@@ -60,17 +63,22 @@ function TimesTable({ given, known }: Pick<ReverberationPanelProps, 'given' | 'k
     const time = times[model][band] ?? 0;
     return say(time < (target.lower[band] ?? 0) ? 'room.judged.short' : time > (target.upper[band] ?? Infinity) ? 'room.judged.long' : 'room.judged.within');
   };
+  const columns = [
+    ...(['sabine', 'eyring'] as const).map((formula) => ({ key: formula, head: <>{say(`room.model.${formula}`)}{formula === model && <span className="soft small"> {say('room.taken')}</span>}</> })),
+    ...(target === undefined ? [] : [{ key: 'allowed', head: say('room.allowed') }, { key: 'judged', head: say('room.judged') }]),
+    ...(measured === undefined ? [] : measuredTimes.map((what) => ({ key: what, head: say(`room.measured.${what}`) }))),
+  ];
   return (
-    <ScrollTable label={say('room.figures', { what: say('room.times') })} corner={say('room.seconds')} columns={octaveBands.map((band) => ({ key: band, head: `${String(band)} Hz` }))}>
-      {(['sabine', 'eyring'] as const).map((formula) => (
-        <tr key={formula}>
-          <th scope="row">{say(`room.model.${formula}`)}{formula === model ? <span className="soft small"> {say('room.taken')}</span> : null}</th>
-          {octaveBands.map((name, band) => <td key={name}><Figure value={times[formula][band] ?? 0} decimals={2} story={() => reverberationStory(say('room.timeAt', { band: name }), known, formula, `seconds[${String(band)}]`)} /></td>)}
+    <ScrollTable label={say('room.figures', { what: say('room.times') })} corner={say('room.seconds')} columns={columns}>
+      {octaveBands.map((name, band) => (
+        <tr key={name}>
+          <th scope="row">{`${String(name)}\u00A0${say('room.unit.hertz')}`}</th>
+          {(['sabine', 'eyring'] as const).map((formula) => <td key={formula}><Figure value={times[formula][band] ?? 0} decimals={2} story={() => reverberationStory(say('room.timeAt', { band: name }), known, formula, `seconds[${String(band)}]`)} /></td>)}
+          {target !== undefined && <td>{(['lower', 'upper'] as const).map((end, index) => <Fragment key={end}>{index === 1 && '–'}<Figure value={target[end][band] ?? 0} decimals={2} story={() => targetStory(`${say('room.allowed')}, ${String(name)} Hz`, known, given, `${end}[${String(band)}]`)} /></Fragment>)}</td>}
+          {target !== undefined && <td>{judged(band)}</td>}
+          {measured !== undefined && measuredTimes.map((what) => { const time = measured[what][band] ?? null; return <td key={what}>{time === null ? <span className="soft">–</span> : <Figure value={time} decimals={2} story={() => measuredStory(say(`room.measured.${what}`), measured, `${what}[${String(band)}]`)} />}</td>; })}
         </tr>
       ))}
-      {target !== undefined && <tr><th scope="row">{say('room.allowed')}</th>{octaveBands.map((name, band) => <td key={name}>{(['lower', 'upper'] as const).map((end, index) => <Fragment key={end}>{index === 1 && '–'}<Figure value={target[end][band] ?? 0} decimals={2} story={() => targetStory(`${say('room.allowed')}, ${String(name)} Hz`, known, given, `${end}[${String(band)}]`)} /></Fragment>)}</td>)}</tr>}
-      {target !== undefined && <tr><th scope="row">{say('room.judged')}</th>{octaveBands.map((name, band) => <td key={name}>{judged(band)}</td>)}</tr>}
-      {measured !== undefined && (['edtS', 't20S', 't30S'] as const).map((what) => <tr key={what}><th scope="row">{say(`room.measured.${what}`)}</th>{octaveBands.map((name, band) => { const time = measured[what][band] ?? null; return <td key={name}>{time === null ? <span className="soft">–</span> : <Figure value={time} decimals={2} story={() => measuredStory(say(`room.measured.${what}`), measured, `${what}[${String(band)}]`)} />}</td>; })}</tr>)}
     </ScrollTable>
   );
 }

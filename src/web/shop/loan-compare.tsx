@@ -20,7 +20,7 @@ export function LoanCompare({ loan: { before, after } }: { readonly loan: Pick<C
   const measure = (value: number | null | undefined, unit: 'Hz' | 'pct'): string => (value === null || value === undefined ? '–' : figure(value, decimalsFor(value, 1), unit));
   return (
     <>
-      <ScrollTable label={say('shop.condition.compare')} corner={say('shop.condition.part')} columns={[{ key: 'before', head: say('shop.field.before') }, { key: 'after', head: say('shop.field.after') }]}>
+      <ScrollTable isOfWords label={say('shop.condition.compare')} corner={say('shop.condition.part')} columns={[{ key: 'before', head: say('shop.field.before') }, { key: 'after', head: say('shop.field.after') }]}>
         <tr><th scope="row">{say('shop.condition.on')}</th><td>{day(before)}</td><td>{day(after)}</td></tr>
         <tr><th scope="row">{say('shop.condition.a4Hz')}</th><td>{measure(before?.a4Hz, 'Hz')}</td><td>{measure(after?.a4Hz, 'Hz')}</td></tr>
         <tr><th scope="row">{say('shop.condition.humidityPct')}</th><td>{measure(before?.humidityPct, 'pct')}</td><td>{measure(after?.humidityPct, 'pct')}</td></tr>

@@ -1,5 +1,6 @@
 import { ruleFileIssues, ruleIssues, shippedRules } from '#law';
 import type { Issue } from '#result';
+import type { CareOf } from '../care/records.ts';
 import type { Quote } from '../quote.ts';
 import type { CardOf, ShopCard, ShopCardGiven } from './records.ts';
 
@@ -72,12 +73,23 @@ export interface OpenWork {
   readonly jobs: ReadonlyMap<string, number>;
   /** Quotes drawn up or sent and not answered. */
   readonly quotes: readonly Pick<Quote, 'customer' | 'title' | 'version' | 'state'>[];
+  /** Moves of every piano, called by its name. */
+  readonly moves: readonly (Pick<CareOf<'move'>, 'mover' | 'status' | 'on'> & { readonly pianoId: string; readonly piano: string })[];
+}
+
+/** Pianos a person owns to this day. */
+export function pianosOwnedBy(person: string, cards: readonly ShopCard[]): ReadonlySet<string> {
+  return new Set(cards.flatMap((card) => (card.kind === 'ownership' && card.person === person && card.relation === 'owns' && card.until === null && card.pianoId !== null ? [card.pianoId] : [])));
 }
 
 /** What is still open with a person, so that forgetting them would leave it without anybody: one issue for each. */
-export function openWith(person: string, cards: readonly ShopCard[], { jobs, quotes }: OpenWork): readonly Issue[] {
+export function openWith(person: string, cards: readonly ShopCard[], { jobs, quotes, moves }: OpenWork): readonly Issue[] {
+  const owned = pianosOwnedBy(person, cards);
   const unanswered = quotes.filter(({ customer, state }) => customer === person && (state === 'draft' || state === 'sent'));
-  return [...unanswered.map(({ title, version }) => open('quote', `${title} (${String(version)})`)), ...cards.flatMap((card): readonly Issue[] => {
+  const planned = moves.filter(({ mover, status, pianoId }) => status === 'planned' && (mover === person || owned.has(pianoId)));
+  const onPaper = unanswered.map(({ title, version }) => open('quote', `${title} (${String(version)})`));
+  const onTheWay = planned.map(({ on, piano }) => open('move', `${on}, ${piano}`));
+  return [...onPaper, ...onTheWay, ...cards.flatMap((card): readonly Issue[] => {
     if (!('person' in card) || card.person !== person) return [];
     switch (card.kind) {
       case 'enquiry': return card.status === 'open' ? [open('enquiry', card.on)] : [];

@@ -6,6 +6,7 @@ export default defineConfig({
   resolve: { alias: [{ find: /^#(\w+)$/u, replacement: fileURLToPath(new URL('./src/$1/index.ts', import.meta.url)) }] },
   test: {
     include: ['e2e/**/*.e2e.ts'],
+    globalSetup: ['e2e/support/demo-once.ts'],
     maxWorkers: 1,
     fileParallelism: false,
     testTimeout: 120_000,

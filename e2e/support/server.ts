@@ -1,9 +1,11 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdtemp, rm } from 'node:fs/promises';
+import { existsSync } from 'node:fs';
+import { cp, mkdtemp, rename, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { inject } from 'vitest';
 
 /** The build under test: `dist/`, unless WRESTPLANK_DIST names another. */
 const dist = process.env['WRESTPLANK_DIST'] ?? fileURLToPath(new URL('../../dist', import.meta.url));
@@ -30,6 +32,7 @@ export interface BenchOptions {
 /** Starts the built program on a data folder of its own, on any free port of this machine. */
 export async function startBench({ demo = false, before = () => Promise.resolve() }: BenchOptions = {}): Promise<RunningBench> {
   const dataDir = await mkdtemp(path.join(tmpdir(), 'wrestplank-e2e-'));
+  if (demo) await cp(await demoFolder(), dataDir, { recursive: true });
   await before(dataDir);
   let running = await start(dataDir, '0', demo);
   const { url } = running;
@@ -48,6 +51,17 @@ export async function startBench({ demo = false, before = () => Promise.resolve(
       await rm(dataDir, { recursive: true, force: true });
     },
   };
+}
+
+/** A data folder that holds the demo, written by the program once for all test files, which run one after another. */
+async function demoFolder(): Promise<string> {
+  const folder = inject('demoFolder');
+  if (!existsSync(folder)) {
+    const written = `${folder}-begun`;
+    await end((await start(written, '0', true)).child);
+    await rename(written, folder);
+  }
+  return folder;
 }
 
 async function start(dataDir: string, port: string, demo: boolean): Promise<{ readonly child: ChildProcess; readonly url: string }> {

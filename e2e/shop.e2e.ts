@@ -66,6 +66,16 @@ describe('the bench', () => {
     await page.getByText('2.50 h, typed').waitFor();
     await page.context().close();
   });
+
+  it('lists the newest hours, and older ones on being asked', async () => {
+    const before = (await cardsOf('hours')).length;
+    for (let day = 10; day < 24; day += 1) await desk.call('POST', '/api/shop/cards', { kind: 'hours', pianoId: piano, cycle: 1, jobs: [], hours: 1, on: `2031-03-${String(day)}`, details: { words: '' } });
+    const page = await desk.open('/bench', phone);
+    await page.getByRole('button', { name: `Show more (12 of ${String(before + 14)})` }).press('Enter');
+    await page.getByRole('button', { name: /^Correct: .*10 Mar 2031/u }).waitFor();
+    await expectNoSidewaysScroll(page);
+    await page.context().close();
+  });
 });
 
 describe('parts', () => {
@@ -89,6 +99,11 @@ describe('parts', () => {
     await page.getByRole('button', { name: 'Has come: put into stock' }).press('Enter');
     await expect.poll(async () => (await cardsOf('stockMove')).map(({ amount }) => amount)).toEqual([5]);
     await page.getByRole('button', { name: 'Has come: put into stock' }).waitFor({ state: 'detached' });
+    await page.getByRole('button', { name: /^Felt, invented: how there came to be 5/u }).press('Enter');
+    await page.getByRole('dialog').getByRole('cell', { name: /^\+5/u }).waitFor();
+    await expectAccessible(page);
+    await page.keyboard.press('Escape');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
     await page.locator('body').press('Control+z');
     await expect.poll(async () => [(await cardsOf('stockMove')).length, (await cardsOf('purchase'))[0]?.status]).toEqual([0, 'ordered']);
     await expectAccessible(page);

@@ -48,5 +48,4 @@ export const pianos: Readonly<Record<keyof typeof english, string>> = {
   'pianos.demo.remove': 'Beispiel entfernen',
   'pianos.demo.removed': '{count, plural, one {Das Beispiel ist entfernt.} other {# Beispiele sind entfernt.}}',
   'pianos.find': 'Ein Instrument nach seinem Namen finden',
-  'pianos.more': 'Mehr zeigen ({shown} von {total})',
 };

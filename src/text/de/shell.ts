@@ -39,6 +39,7 @@ export const shell: Readonly<Record<keyof typeof english, string>> = {
   'shell.outbox.stuck.short': '{count} offen',
   'shell.outbox.stuck': '{count, plural, one {# Eintrag braucht Sie} other {# Einträge brauchen Sie}}',
   'shell.close': 'Schließen',
+  'shell.more': 'Mehr zeigen ({shown} von {total})',
   'shell.cancel': 'Abbrechen',
   'shell.copy': 'Kopieren',
   'shell.copied': 'Kopiert',

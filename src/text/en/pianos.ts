@@ -46,5 +46,4 @@ export const pianos = {
   'pianos.demo.remove': 'Remove the demo',
   'pianos.demo.removed': '{count, plural, one {The demo piano is gone.} other {# demo pianos are gone.}}',
   'pianos.find': 'Find a piano by its name',
-  'pianos.more': 'Show more ({shown} of {total})',
 } as const;

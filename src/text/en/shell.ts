@@ -37,6 +37,7 @@ export const shell = {
   'shell.outbox.stuck.short': '{count, plural, one {# needs you} other {# need you}}',
   'shell.outbox.stuck': '{count, plural, one {# entry needs you} other {# entries need you}}',
   'shell.close': 'Close',
+  'shell.more': 'Show more ({shown} of {total})',
   'shell.cancel': 'Cancel',
   'shell.copy': 'Copy',
   'shell.copied': 'Copied',

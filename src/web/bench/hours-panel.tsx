@@ -9,10 +9,8 @@ import { useCardTelling } from '../shop/use-card-telling.ts';
 import type { BenchBook } from './bench-queries.ts';
 import { HoursDialog } from './hours-dialog.tsx';
 import { HoursAgainst } from './hours-against.tsx';
+import { useNewest } from '../ui/use-newest.tsx';
 import { useJobNames } from './job-names.ts';
-
-/** How many entries are listed one by one. */
-const LISTED = 12;
 
 /** Hours of the pianos at the bench: against their estimates, and the last entries one by one, to be corrected. */
 export function HoursPanel({ bench }: { readonly bench: BenchBook }) {
@@ -25,6 +23,7 @@ export function HoursPanel({ bench }: { readonly bench: BenchBook }) {
   const [problem, setProblem] = useState<unknown>();
   const here = new Set(bench.pianos.map(({ instrument }) => instrument.id));
   const entries = cardsOfKind(bench.book.cards, 'hours').filter(({ pianoId }) => here.has(pianoId));
+  const { shown, older } = useNewest(entries);
   const lengthOf = (entry: CardOf<'hours'>): string => {
     const hours = hoursOfEntry(entry);
     return hours === undefined ? say('bench.hours.runs') : `${figure(hours, 2)} h, ${say(entry.hours === null ? 'bench.hours.byClock' : 'bench.hours.typed')}`;
@@ -40,7 +39,7 @@ export function HoursPanel({ bench }: { readonly bench: BenchBook }) {
         <>
           <h3>{say('bench.hours.last')}</h3>
           <ul className="shop-cards">
-            {entries.slice(-LISTED).toReversed().map((entry) => {
+            {shown.map((entry) => {
               const what = `${names.target(entry)}, ${day(entry.on)}`;
               return (
                 <li key={entry.id} className="shop-card">
@@ -56,6 +55,7 @@ export function HoursPanel({ bench }: { readonly bench: BenchBook }) {
               );
             })}
           </ul>
+          {older}
         </>
       )}
       {bench.pianos.map((piano) => <HoursAgainst key={piano.instrument.id} piano={piano} entries={entries.filter(({ pianoId }) => pianoId === piano.instrument.id)} onProblem={setProblem} />)}

@@ -52,7 +52,7 @@ export function PianosPage() {
           ))}
         </ul>
       )}
-      {data !== undefined && data.length < total && <button type="button" className="button" onClick={() => { setLimit(limit + PIANOS_SHOWN); }}>{say('pianos.more', { shown: data.length, total })}</button>}
+      {data !== undefined && data.length < total && <button type="button" className="button" onClick={() => { setLimit(limit + PIANOS_SHOWN); }}>{say('shell.more', { shown: data.length, total })}</button>}
       {found !== undefined && <DemoBar hasDemo={found.demo} />}
       {adding && (
         <Suspense fallback={null}>

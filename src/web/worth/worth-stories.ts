@@ -22,7 +22,9 @@ export function sumStory(title: string, estimate: Estimate, { alternative, figur
     return { title, operation: 'item-cost', output: 'sumMinor', input: { items, currency, rounding }, origins: stated('items', 'currency', 'rounding') };
   }
   const { labourMinor, partsMinor, outsideMinor, hours } = figures;
-  const input = { ...jobPriceAsked(estimate, { labourMinor, partsMinor, outsideMinor }, hours), currency };
+  const { contingencyPct, ...asked } = jobPriceAsked(estimate, { labourMinor, partsMinor, outsideMinor }, hours);
+  // Where doubt is taken from the hours, the estimate states no share of it.
+  const input = { ...asked, ...(estimate.contingency.kind === 'pct' ? { contingencyPct } : {}), currency };
   const rows: Readonly<Record<string, Origin>> = Object.fromEntries(['labourMinor', 'partsMinor', 'outsideMinor', 'doubt.expectedH', 'doubt.withinH'].map((path) => [path, { how: 'waySum' }]));
   return { title, operation: 'job-price', output: sum, input, origins: { ...stated(...Object.keys(input).filter((path) => path !== 'doubt'), 'doubt.rateMinor'), ...rows } };
 }

@@ -7,6 +7,7 @@ import { decimalsFor } from '../story/say-event.ts';
 import { ScrollTable } from '../ui/scroll-table.tsx';
 import { type MoveKind, MoveDialog } from './move-dialog.tsx';
 import { MovesDialog } from './moves-dialog.tsx';
+import '../leaves/leaves.css';
 
 /** Everything in stock with how much there is; what is to be ordered again stands first and says so. */
 export function StockTable({ book, onCorrect }: { readonly book: ShopBook; readonly onCorrect: (card: CardOf<'stock'>) => void }) {

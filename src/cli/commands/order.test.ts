@@ -5,12 +5,9 @@ import path from 'node:path';
 import type { Problem } from '#result';
 import { seedDemo } from '#server';
 import { openStore } from '#store';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-
-vi.hoisted(() => {
-  process.env['LC_ALL'] = 'en-GB';
-});
-const { runProgram } = await import('../index.ts');
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Ran } from '../testing/run-command.ts';
+import { runHere } from '../testing/run-here.ts';
 
 let folder = '';
 let id = '';
@@ -25,17 +22,7 @@ beforeAll(async () => {
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
 /** Runs the command here and gives back what it wrote. */
-async function order(...words: readonly string[]): Promise<{ readonly code: number; readonly out: string; readonly err: string }> {
-  const [out, err]: [Buffer[], Buffer[]] = [[], []];
-  const catching = (into: Buffer[]) => (chunk: string | Uint8Array) => into.push(Buffer.from(chunk)) > 0;
-  const spies = [vi.spyOn(process.stdout, 'write').mockImplementation(catching(out)), vi.spyOn(process.stderr, 'write').mockImplementation(catching(err))];
-  try {
-    const code = await runProgram(['order', id, ...words, '--data', file('data')]);
-    return { code, out: Buffer.concat(out).toString('utf8'), err: Buffer.concat(err).toString('utf8') };
-  } finally {
-    spies.forEach((spy) => { spy.mockRestore(); });
-  }
-}
+const order = (...words: readonly string[]): Promise<Ran> => runHere(['order', id, ...words, '--data', file('data')]);
 
 describe('order at the command line', () => {
   it('writes the order as PDF and answers its gaps as JSON', async () => {

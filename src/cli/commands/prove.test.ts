@@ -4,12 +4,9 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Problem } from '#result';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-
-vi.hoisted(() => {
-  process.env['LC_ALL'] = 'en-GB';
-});
-const { runProgram } = await import('../index.ts');
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Ran } from '../testing/run-command.ts';
+import { runHere } from '../testing/run-here.ts';
 
 const examples = (name: string): string => fileURLToPath(new URL(`../../../examples/${name}`, import.meta.url));
 const STATED = ['--target-g', '49', '--tolerance-g', '2'];
@@ -23,17 +20,7 @@ beforeAll(async () => {
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
 /** Runs one command here and gives back what it wrote. */
-async function run(...words: readonly string[]): Promise<{ readonly code: number; readonly out: string; readonly err: string }> {
-  const [out, err]: [Buffer[], Buffer[]] = [[], []];
-  const catching = (into: Buffer[]) => (chunk: string | Uint8Array) => into.push(Buffer.from(chunk)) > 0;
-  const spies = [vi.spyOn(process.stdout, 'write').mockImplementation(catching(out)), vi.spyOn(process.stderr, 'write').mockImplementation(catching(err))];
-  try {
-    const code = await runProgram(words);
-    return { code, out: Buffer.concat(out).toString('utf8'), err: Buffer.concat(err).toString('utf8') };
-  } finally {
-    spies.forEach((spy) => { spy.mockRestore(); });
-  }
-}
+const run = (...words: readonly string[]): Promise<Ran> => runHere(words);
 
 async function textOf(name: string): Promise<string> {
   const loading = getDocument({ data: Uint8Array.from(await readFile(file(name))), verbosity: 0 });

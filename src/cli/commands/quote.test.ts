@@ -5,12 +5,9 @@ import path from 'node:path';
 import type { Problem } from '#result';
 import { seedDemo } from '#server';
 import { openStore } from '#store';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-
-vi.hoisted(() => {
-  process.env['LC_ALL'] = 'en-GB';
-});
-const { runProgram } = await import('../index.ts');
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Ran } from '../testing/run-command.ts';
+import { runHere } from '../testing/run-here.ts';
 
 let folder = '';
 let id = '';
@@ -24,17 +21,7 @@ beforeAll(async () => {
 });
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
-async function quote(...words: readonly string[]): Promise<{ readonly code: number; readonly out: string; readonly err: string }> {
-  const [out, err]: [Buffer[], Buffer[]] = [[], []];
-  const catching = (into: Buffer[]) => (chunk: string | Uint8Array) => into.push(Buffer.from(chunk)) > 0;
-  const spies = [vi.spyOn(process.stdout, 'write').mockImplementation(catching(out)), vi.spyOn(process.stderr, 'write').mockImplementation(catching(err))];
-  try {
-    const code = await runProgram(['quote', id, ...words, '--data', file('data')]);
-    return { code, out: Buffer.concat(out).toString('utf8'), err: Buffer.concat(err).toString('utf8') };
-  } finally {
-    spies.forEach((spy) => { spy.mockRestore(); });
-  }
-}
+const quote = (...words: readonly string[]): Promise<Ran> => runHere(['quote', id, ...words, '--data', file('data')]);
 
 describe('quote at the command line', () => {
   it('writes the PDF, its table and the estimate, all with one total', async () => {

@@ -3,22 +3,16 @@ import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { writeWav } from '#recording';
-import type * as Store from '#store';
 import { type BenchStore, SHOP, openStore } from '#store';
 import { demoLadderOf, demoSoundOf } from '#workshop';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { keepOpen } from '../testing/kept-open.ts';
+import type { Ran } from '../testing/run-command.ts';
+import { runHere } from '../testing/run-here.ts';
 
-vi.hoisted(() => {
-  process.env['LC_ALL'] = 'en-GB';
-});
 /** The real store, opened once. */
 let opened: BenchStore | undefined;
-vi.mock('#store', async (original) => {
-  const real = await original<typeof Store>();
-  const keptOpen = (store: BenchStore): BenchStore => new Proxy(store, { get: (target, name): unknown => (name === 'close' ? () => Promise.resolve() : Reflect.get(target, name)) });
-  return { ...real, openStore: async (options: Parameters<typeof real.openStore>[0]) => (opened === undefined ? real.openStore(options) : keptOpen(opened)) };
-});
-const { runProgram } = await import('../index.ts');
+vi.mock('#store', async (original) => (await import('../testing/kept-open.ts')).withKeptOpen(await original()));
 
 let folder = '';
 let id = '';
@@ -29,6 +23,7 @@ const keyHz = (key: number): number => 440 * 2 ** ((key - 49) / 12);
 beforeAll(async () => {
   folder = await mkdtemp(path.join(tmpdir(), 'wrestplank-record-'));
   opened = await openStore({ dataDir: file('data'), clock: () => new Date(), newId: randomUUID });
+  keepOpen(opened);
   ({ id } = await opened.addPiano(SHOP, { name: 'Recorded, invented', kind: 'grand' }, 'test'));
   await writeFile(file('040 loud.wav'), writeWav(demoSoundOf(note)));
   await writeFile(file('E4.wav'), writeWav(demoSoundOf({ ...note, seed: 2 })));
@@ -44,17 +39,7 @@ afterAll(async () => {
 });
 
 /** Runs one command here and gives back what it wrote. */
-async function runCommand(...words: readonly string[]): Promise<{ readonly code: number; readonly out: string; readonly err: string }> {
-  const [out, err]: [Buffer[], Buffer[]] = [[], []];
-  const catching = (into: Buffer[]) => (chunk: string | Uint8Array) => into.push(Buffer.from(chunk)) > 0;
-  const spies = [vi.spyOn(process.stdout, 'write').mockImplementation(catching(out)), vi.spyOn(process.stderr, 'write').mockImplementation(catching(err))];
-  try {
-    const code = await runProgram(words);
-    return { code, out: Buffer.concat(out).toString('utf8'), err: Buffer.concat(err).toString('utf8') };
-  } finally {
-    spies.forEach((spy) => { spy.mockRestore(); });
-  }
-}
+const runCommand = (...words: readonly string[]): Promise<Ran> => runHere(words);
 
 describe('recordings kept from the command line', () => {
   it.each([

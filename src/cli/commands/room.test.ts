@@ -2,22 +2,16 @@ import { randomUUID } from 'node:crypto';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import type * as Store from '#store';
 import { type BenchStore, SHOP, openStore } from '#store';
 import { roomDraftSchema } from '#workshop';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { keepOpen } from '../testing/kept-open.ts';
+import type { Ran } from '../testing/run-command.ts';
+import { runHere } from '../testing/run-here.ts';
 
-vi.hoisted(() => {
-  process.env['LC_ALL'] = 'en-GB';
-});
 /** The real store, opened once. */
 let opened: BenchStore | undefined;
-vi.mock('#store', async (original) => {
-  const real = await original<typeof Store>();
-  const keptOpen = (store: BenchStore): BenchStore => new Proxy(store, { get: (target, name): unknown => (name === 'close' ? () => Promise.resolve() : Reflect.get(target, name)) });
-  return { ...real, openStore: async (options: Parameters<typeof real.openStore>[0]) => (opened === undefined ? real.openStore(options) : keptOpen(opened)) };
-});
-const { runProgram } = await import('../index.ts');
+vi.mock('#store', async (original) => (await import('../testing/kept-open.ts')).withKeptOpen(await original()));
 
 let folder = '';
 let id = '';
@@ -29,6 +23,7 @@ const parlour = roomDraftSchema.parse({
 beforeAll(async () => {
   folder = await mkdtemp(path.join(tmpdir(), 'wrestplank-room-'));
   opened = await openStore({ dataDir: path.join(folder, 'data'), clock: () => new Date(), newId: randomUUID });
+  keepOpen(opened);
   ({ id } = await opened.addPiano(SHOP, { name: 'Roomed, invented', kind: 'grand', lengthMm: 1830 }, 'test'));
 }, 120_000);
 afterAll(async () => {
@@ -37,17 +32,7 @@ afterAll(async () => {
 });
 
 /** Runs one command here and gives back what it wrote. */
-async function runCommand(...words: readonly string[]): Promise<{ readonly code: number; readonly out: string; readonly err: string }> {
-  const [out, err]: [Buffer[], Buffer[]] = [[], []];
-  const catching = (into: Buffer[]) => (chunk: string | Uint8Array) => into.push(Buffer.from(chunk)) > 0;
-  const spies = [vi.spyOn(process.stdout, 'write').mockImplementation(catching(out)), vi.spyOn(process.stderr, 'write').mockImplementation(catching(err))];
-  try {
-    const code = await runProgram([...words, '--data', path.join(folder, 'data')]);
-    return { code, out: Buffer.concat(out).toString('utf8'), err: Buffer.concat(err).toString('utf8') };
-  } finally {
-    spies.forEach((spy) => { spy.mockRestore(); });
-  }
-}
+const runCommand = (...words: readonly string[]): Promise<Ran> => runHere([...words, '--data', path.join(folder, 'data')]);
 
 describe('room at the command line', () => {
   it('says that none is noted, then tells one in words and in full precision, and refuses a name no room has', async () => {

@@ -4,12 +4,9 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { openStore } from '#store';
 import type { StockBook } from '#workshop';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-
-vi.hoisted(() => {
-  process.env['LC_ALL'] = 'en-GB';
-});
-const { runProgram } = await import('../index.ts');
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Ran } from '../testing/run-command.ts';
+import { runHere } from '../testing/run-here.ts';
 
 let folder = '';
 const file = (name: string): string => path.join(folder, name);
@@ -24,17 +21,7 @@ beforeAll(async () => {
 });
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
-async function stockBook(...words: readonly string[]): Promise<{ readonly code: number; readonly out: string; readonly err: string }> {
-  const [out, err]: [Buffer[], Buffer[]] = [[], []];
-  const catching = (into: Buffer[]) => (chunk: string | Uint8Array) => into.push(Buffer.from(chunk)) > 0;
-  const spies = [vi.spyOn(process.stdout, 'write').mockImplementation(catching(out)), vi.spyOn(process.stderr, 'write').mockImplementation(catching(err))];
-  try {
-    const code = await runProgram(['stock-book', ...words, '--data', file('data')]);
-    return { code, out: Buffer.concat(out).toString('utf8'), err: Buffer.concat(err).toString('utf8') };
-  } finally {
-    spies.forEach((spy) => { spy.mockRestore(); });
-  }
-}
+const stockBook = (...words: readonly string[]): Promise<Ran> => runHere(['stock-book', ...words, '--data', file('data')]);
 
 describe('stock-book at the command line', () => {
   it('writes PDF, lines and totals, and says what is missing (GOV-UK-MARGIN: bought 1500, sold 2000, tax 83.33)', async () => {
